@@ -1,0 +1,55 @@
+package jackwork.design;
+
+/**
+ * The coin works of a box, seen from the side: the coin lies in the plane of the mechanism.
+ *
+ * @param slot where the coin goes in
+ * @param bucket what its weight tips
+ * @param holds what keeps the lever until then
+ * @param kicker on the lever, the point that throws the coin out
+ */
+@About("Slot, bucket, catch and kicker.")
+public record CoinWorksEntry(
+        Slot slot,
+        Bucket bucket,
+        @Key("catch") Catch holds,
+        Place kicker) {
+
+    /**
+     * @param length opening along the mechanism's plane, mm: the coin's diameter passes here
+     * @param width opening across it, mm: the coin's thickness passes here
+     */
+    public record Slot(
+            @Unit("mm") double length,
+            @Unit("mm") double width) {}
+
+    /**
+     * @param part any part of the body that tips
+     * @param pin the pin it tips on
+     * @param tip how far it tips before its stop, degrees, without sign
+     * @param heel a point of the floor's line, at the kicker's end
+     * @param toe the floor's end at the foot of the lip
+     * @param lip the corner over which the coin leaves
+     * @param bearing length of its bearing along the pin, mm
+     * @param clearance diametral clearance on the pin, mm
+     * @param sideGap free space to the nearest part on either side, mm
+     */
+    public record Bucket(
+            String part,
+            String pin,
+            @Unit("deg") double tip,
+            Place heel,
+            Place toe,
+            Place lip,
+            @Unit("mm") double bearing,
+            @Unit("mm") double clearance,
+            @Unit("mm") double sideGap) {}
+
+    /**
+     * @param tooth the lever's edge that comes to stand on the strut: the end nearest the strut's way out
+     * @param strut the bucket's edge beneath it: the end that leaves last
+     */
+    public record Catch(
+            Place tooth,
+            Place strut) {}
+}

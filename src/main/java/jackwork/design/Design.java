@@ -1,0 +1,51 @@
+package jackwork.design;
+
+import jackwork.drawing.Drawing;
+import jackwork.geometry.Point;
+import java.nio.file.Path;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A design read and found consistent: every name it uses exists, every point is known.
+ *
+ * <p>Box and figure share one frame, the box drawing's; {@code figureShift} carries the figure's
+ * drawing into it so that the mounts meet.
+ *
+ * @param folder where design.yaml stands
+ * @param figureShift mm, added to every point of the figure's drawing
+ */
+public record Design(
+        Path folder,
+        DesignFile file,
+        WorkshopFile workshop,
+        BoxFile box,
+        Drawing boxDrawing,
+        FigureFile figure,
+        Drawing figureDrawing,
+        Point figureShift) {
+
+    public String name() {
+        return file.name();
+    }
+
+    /** A place of the box, in the common frame. {@code fallback} names the circle when no place is written. */
+    public Point inBox(@Nullable Place place, String fallback) {
+        return locate(boxDrawing, place, fallback);
+    }
+
+    /** A place of the figure, in the common frame. */
+    public Point inFigure(@Nullable Place place, String fallback) {
+        return locate(figureDrawing, place, fallback).plus(figureShift);
+    }
+
+    private static Point locate(
+            Drawing drawing, @Nullable Place place, String fallback) {
+        if (place instanceof Place.At at) {
+            return at.point();
+        }
+        String id = place instanceof Place.Drawn drawn ? drawn.id() : fallback;
+        return drawing.circle(id)
+                .orElseThrow(() -> new IllegalStateException("circle " + id + " was not checked on reading"))
+                .centre();
+    }
+}

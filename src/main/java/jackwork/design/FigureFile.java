@@ -1,0 +1,20 @@
+package jackwork.design;
+
+import java.util.List;
+import java.util.Map;
+
+/** {@code figure.yaml}: a figure. Of the box it may name {@code box} (the ground) and the lever. */
+@About("A figure: its parts and joints, and the mounts that hold it to a box.")
+public record FigureFile(
+        int format,
+        String name,
+        String drawing,
+        Map<String, PartEntry> parts,
+        List<String> fixed,
+        List<List<String>> glued,
+        Map<String, PinEntry> pins,
+        Map<String, SlideEntry> slides,
+        Map<String, StopEntry> stops,
+        Map<String, WeightEntry> weights,
+        Map<String, MountEntry> mounts)
+        implements Works {}

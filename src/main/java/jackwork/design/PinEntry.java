@@ -1,0 +1,17 @@
+package jackwork.design;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * @param parts the parts it passes through, two or more; parts of different bodies turn on each other here
+ * @param rod a rod of the workshop
+ * @param tight the part that grips the rod; the first when absent; the others run on it
+ * @param at where; the circle with the pin's own name when absent
+ */
+@About("A rod through several parts, about which they turn.")
+public record PinEntry(
+        List<String> parts,
+        String rod,
+        @Nullable String tight,
+        @Nullable Place at) {}

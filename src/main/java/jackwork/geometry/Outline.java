@@ -1,0 +1,203 @@
+package jackwork.geometry;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.geom.LinearRing;
+import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.geom.util.AffineTransformation;
+import org.locationtech.jts.operation.buffer.BufferOp;
+import org.locationtech.jts.operation.buffer.BufferParameters;
+import org.locationtech.jts.operation.valid.IsValidOp;
+import org.locationtech.jts.operation.valid.TopologyValidationError;
+
+/**
+ * A flat part's region: one outer ring, any number of holes, straight edges between its points.
+ * Curves arrive here already flattened by whoever read them. Immutable; mm.
+ */
+public final class Outline {
+
+    private static final GeometryFactory FACTORY = new GeometryFactory();
+
+    private final Polygon polygon;
+
+    private Outline(Polygon polygon) {
+        this.polygon = polygon;
+    }
+
+    /**
+     * @param outer at least three points, not closed by repeating the first; either winding
+     * @param holes rings inside the outer one, likewise
+     * @throws InvalidOutlineException when a ring crosses itself, holes overlap or a number is not finite
+     */
+    public static Outline of(List<Point> outer, List<List<Point>> holes) {
+        Polygon polygon = FACTORY.createPolygon(
+                ring(outer), holes.stream().map(Outline::ring).toArray(LinearRing[]::new));
+        TopologyValidationError error = new IsValidOp(polygon).getValidationError();
+        if (error != null) {
+            Coordinate at = error.getCoordinate();
+            throw new InvalidOutlineException(error.getMessage(), new Point(at.x, at.y));
+        }
+        polygon.normalize();
+        return new Outline(polygon);
+    }
+
+    public static Outline of(List<Point> outer) {
+        return of(outer, List.of());
+    }
+
+    public static Outline rectangle(double minX, double minY, double maxX, double maxY) {
+        return of(List.of(
+                new Point(minX, minY), new Point(maxX, minY), new Point(maxX, maxY), new Point(minX, maxY)));
+    }
+
+    /** A many-sided stand-in for a circle whose sides stay within {@code tolerance} mm of it. */
+    public static Outline disc(Circle circle, double tolerance) {
+        return of(circlePoints(circle, tolerance));
+    }
+
+    /** mm², holes taken off. */
+    public double area() {
+        return polygon.getArea();
+    }
+
+    /** Length of everything there is to cut, outer ring and holes, mm. */
+    public double cutLength() {
+        return polygon.getLength();
+    }
+
+    public Point centroid() {
+        SectionProperties section = SectionProperties.of(this);
+        return section.centroid();
+    }
+
+    public Bounds bounds() {
+        Envelope e = polygon.getEnvelopeInternal();
+        return new Bounds(e.getMinX(), e.getMinY(), e.getMaxX(), e.getMaxY());
+    }
+
+    public boolean contains(Point point) {
+        return polygon.contains(FACTORY.createPoint(new Coordinate(point.x(), point.y())));
+    }
+
+    public boolean overlaps(Outline other) {
+        return polygon.intersects(other.polygon) && polygon.intersection(other.polygon).getArea() > 0;
+    }
+
+    /** Area shared with another outline, mm². */
+    public double sharedArea(Outline other) {
+        return polygon.intersection(other.polygon).getArea();
+    }
+
+    /** Least distance between a point and the edges, mm. */
+    public double distanceToEdge(Point point) {
+        return polygon.getBoundary().distance(FACTORY.createPoint(new Coordinate(point.x(), point.y())));
+    }
+
+    /**
+     * The region grown (positive) or shrunk (negative) by {@code distance} mm all round: outer edges
+     * move out while holes close in. Corners are mitred, blunted beyond twice the distance.
+     *
+     * @throws InvalidOutlineException when shrinking leaves nothing or falls into several pieces
+     */
+    public Outline offset(double distance) {
+        if (distance == 0) {
+            return this;
+        }
+        BufferParameters mitred =
+                new BufferParameters(16, BufferParameters.CAP_FLAT, BufferParameters.JOIN_MITRE, 2.0);
+        return only(BufferOp.bufferOp(polygon, distance, mitred), "offset by " + distance + " mm");
+    }
+
+    /** This region less a round hole, its rim flattened within {@code tolerance} mm. */
+    public Outline without(Circle hole, double tolerance) {
+        Geometry rest = polygon.difference(FACTORY.createPolygon(ring(circlePoints(hole, tolerance))));
+        return only(rest, "hole of radius " + hole.radius() + " mm at " + hole.centre());
+    }
+
+    /** This region less another. */
+    public Outline without(Outline other) {
+        return only(polygon.difference(other.polygon), "cut-out");
+    }
+
+    /** Turned by {@code pose.angle()} about the origin, then shifted by ({@code pose.x()}, {@code pose.y()}). */
+    public Outline moved(Pose pose) {
+        AffineTransformation move =
+                AffineTransformation.rotationInstance(pose.angle()).translate(pose.x(), pose.y());
+        return new Outline((Polygon) move.transform(polygon));
+    }
+
+    public Outline moved(Point by) {
+        return moved(new Pose(by.x(), by.y(), 0));
+    }
+
+    /** Outer ring, counter-clockwise, first point not repeated. */
+    public List<Point> outer() {
+        return points(polygon.getExteriorRing(), true);
+    }
+
+    /** Holes, each clockwise, first point not repeated. */
+    public List<List<Point>> holes() {
+        List<List<Point>> holes = new ArrayList<>();
+        for (int i = 0; i < polygon.getNumInteriorRing(); i++) {
+            holes.add(points(polygon.getInteriorRingN(i), false));
+        }
+        return holes;
+    }
+
+    private static Outline only(Geometry geometry, String what) {
+        Geometry one = geometry.getNumGeometries() == 1 ? geometry.getGeometryN(0) : geometry;
+        if (!(one instanceof Polygon polygon) || polygon.isEmpty()) {
+            Coordinate at = geometry.isEmpty() ? new Coordinate(0, 0) : geometry.getCoordinate();
+            throw new InvalidOutlineException(
+                    what + " leaves " + geometry.getNumGeometries() + " pieces where one is needed",
+                    new Point(at.x, at.y));
+        }
+        return new Outline(polygon);
+    }
+
+    private static LinearRing ring(List<Point> points) {
+        if (points.size() < 3) {
+            throw new InvalidOutlineException(
+                    "a ring needs at least three points, this one has " + points.size(),
+                    points.isEmpty() ? Point.ORIGIN : points.get(0));
+        }
+        Coordinate[] coordinates = new Coordinate[points.size() + 1];
+        for (int i = 0; i < points.size(); i++) {
+            Point p = points.get(i);
+            if (!p.isFinite()) {
+                throw new InvalidOutlineException("point " + i + " is not a finite number", Point.ORIGIN);
+            }
+            coordinates[i] = new Coordinate(p.x(), p.y());
+        }
+        coordinates[points.size()] = new Coordinate(coordinates[0]);
+        return FACTORY.createLinearRing(coordinates);
+    }
+
+    private static List<Point> circlePoints(Circle circle, double tolerance) {
+        // A chord over angle a leaves the circle by r(1 - cos a/2).
+        double half = Math.acos(Math.max(0, 1 - tolerance / circle.radius()));
+        int sides = Math.max(12, (int) Math.ceil(Math.PI / half));
+        List<Point> points = new ArrayList<>(sides);
+        for (int i = 0; i < sides; i++) {
+            double angle = 2 * Math.PI * i / sides;
+            points.add(circle.centre()
+                    .plus(new Point(circle.radius() * Math.cos(angle), circle.radius() * Math.sin(angle))));
+        }
+        return points;
+    }
+
+    private static List<Point> points(LinearRing ring, boolean counterClockwise) {
+        Coordinate[] c = ring.getCoordinates();
+        List<Point> points = new ArrayList<>(c.length - 1);
+        boolean keep = org.locationtech.jts.algorithm.Orientation.isCCW(c) == counterClockwise;
+        for (int i = 0; i < c.length - 1; i++) {
+            Coordinate at = keep ? c[i] : c[c.length - 1 - i];
+            points.add(new Point(at.x, at.y));
+        }
+        return points;
+    }
+}

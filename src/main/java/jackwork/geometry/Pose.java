@@ -1,0 +1,11 @@
+package jackwork.geometry;
+
+/** Where a body is: turned by {@code angle} radians about its own origin, which then stands at (x, y) mm. */
+public record Pose(double x, double y, double angle) {
+
+    public static final Pose REST = new Pose(0, 0, 0);
+
+    public Point apply(Point local) {
+        return local.turned(angle).plus(new Point(x, y));
+    }
+}
