@@ -1,0 +1,39 @@
+package jackwork.stock;
+
+import java.math.BigDecimal;
+
+/**
+ * A coin in circulation.
+ *
+ * @param code currency and denomination, {@code EUR-0.50}
+ * @param diameter greatest width, mm
+ * @param thickness mm; published figures are nominal
+ * @param mass g
+ * @param leastAcross smallest width across, mm; the diameter when round
+ * @param round false for coins with sides; they roll as their mean disc
+ */
+public record Coin(
+        String code,
+        String currency,
+        BigDecimal denomination,
+        double diameter,
+        double thickness,
+        double mass,
+        double leastAcross,
+        boolean round,
+        String shape,
+        String material,
+        String magnetic,
+        String source,
+        String status) {
+
+    /** Radius of the disc that stands for it in the mechanism's plane, mm. */
+    public double radius() {
+        return (diameter + leastAcross) / 4;
+    }
+
+    /** Mass over the enclosing cylinder, g/cm³: below the alloy's, since rims stand up. */
+    public double apparentDensity() {
+        return mass / (Math.PI / 4 * diameter * diameter * thickness) * 1000;
+    }
+}
