@@ -1,0 +1,27 @@
+package jackwork.motion;
+
+/**
+ * Something on the stroke that a maker must know of.
+ *
+ * @param kind what it is
+ * @param stroke where it begins, 0 to 1
+ * @param until where it ends; equal to {@code stroke} for a single place
+ * @param direction in which it is met
+ * @param what the joint, stop or bodies concerned, for people
+ */
+public record MotionEvent(Kind kind, double stroke, double until, Direction direction, String what) {
+
+    /** What can happen on a stroke. */
+    public enum Kind {
+        /** The lever can turn no further while parts still move: links stand in line. */
+        DEAD_POINT,
+        /** A stop, or the end of a slot, is met before the stroke is done. */
+        STOP_REACHED,
+        /** Friction alone holds the mechanism, whatever the finger's force. */
+        LOCK_UP,
+        /** Returning: the figure no longer pushes the lever back; it hangs there. */
+        HANGS_UP,
+        /** Pressing: the figure pulls the lever along; it runs ahead of the finger. */
+        RUNS_AHEAD
+    }
+}

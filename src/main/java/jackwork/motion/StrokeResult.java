@@ -1,0 +1,36 @@
+package jackwork.motion;
+
+import java.util.List;
+
+/**
+ * A whole stroke, pressed and let back.
+ *
+ * @param mechanism that was solved
+ * @param stroke samples, evenly from 0 to 1, [samples]
+ * @param pose centre x, y (mm) and angle (rad) of each body, [samples][3 × bodies]; NaN beyond {@code reach}
+ * @param pressForce finger force while pressing, µN, [samples]; NaN where it locks or is out of reach
+ * @param returnForce force with which the lever pushes back while returning, µN, likewise
+ * @param freeForce finger force without friction, µN
+ * @param determinantShare least of both directions, [samples]: 1 without friction, 0 where it locks
+ * @param pinLoad greatest of both directions, µN, [samples][pins]
+ * @param events in the order of the stroke
+ * @param reach the stroke that it can be pressed to, 0 to 1
+ * @param closureError greatest distance by which a joint missed, mm
+ */
+public record StrokeResult(
+        Mechanism mechanism,
+        double[] stroke,
+        double[][] pose,
+        double[] pressForce,
+        double[] returnForce,
+        double[] freeForce,
+        double[] determinantShare,
+        double[][] pinLoad,
+        List<MotionEvent> events,
+        double reach,
+        double closureError) {
+
+    public List<MotionEvent> events(MotionEvent.Kind kind) {
+        return events.stream().filter(event -> event.kind() == kind).toList();
+    }
+}
