@@ -1,0 +1,64 @@
+package jackwork.motion;
+
+import java.util.Arrays;
+import jackwork.geometry.Point;
+import jackwork.parts.Assembly;
+import jackwork.parts.Body;
+import jackwork.parts.PinJoint;
+import jackwork.parts.SlideJoint;
+import jackwork.parts.Stop;
+
+/**
+ * Compiles an assembly into the mechanism that the lever drives: lever and figure. The bucket is
+ * not driven by the lever, so it is left out; its own balance is a question of the coin works.
+ */
+public final class MechanismCompiler {
+
+    private static final Point DOWN = new Point(0, -1);
+
+    private MechanismCompiler() {}
+
+    /** @throws MechanismException when the lever does not decide where every part is */
+    public static Mechanism compile(Assembly assembly) {
+        int[] number = new int[assembly.bodies().size()];
+        Arrays.fill(number, Mechanism.GROUND);
+        MechanismBuilder builder = new MechanismBuilder();
+        for (int i = 1; i < number.length; i++) {
+            Body body = assembly.body(i);
+            if (i != assembly.coinWorks().bucket()) {
+                number[i] = builder.body(body.name(), body.mass(), body.centre(), body.inertia());
+            }
+        }
+        int bucket = assembly.coinWorks().bucket();
+        for (PinJoint pin : assembly.pins()) {
+            if (pin.runner() != bucket && pin.holder() != bucket) {
+                builder.pin(
+                        pin.name(),
+                        number[pin.runner()],
+                        number[pin.holder()],
+                        pin.at(),
+                        pin.radius(),
+                        pin.friction().coefficient().value());
+            }
+        }
+        for (SlideJoint slide : assembly.slides()) {
+            builder.slide(
+                    slide.name(),
+                    number[slide.peg()],
+                    number[slide.slot()],
+                    slide.at(),
+                    slide.from(),
+                    slide.to(),
+                    slide.friction().coefficient().value());
+        }
+        for (Stop stop : assembly.stops()) {
+            builder.stop(stop.name(), number[stop.a()], number[stop.b()], stop.from(), stop.to());
+        }
+        return builder.lever(
+                        number[assembly.lever().body()],
+                        assembly.lever().turn(),
+                        assembly.lever().press(),
+                        DOWN)
+                .build();
+    }
+}

@@ -1,0 +1,191 @@
+package jackwork.parts;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import jackwork.design.BoxFile;
+import jackwork.design.Design;
+import jackwork.design.PinEntry;
+import jackwork.design.Place;
+import jackwork.design.SlideEntry;
+import jackwork.design.StopEntry;
+import jackwork.design.WeightEntry;
+import jackwork.design.Works;
+import jackwork.geometry.Point;
+import jackwork.stock.Fastener;
+import jackwork.stock.Fasteners;
+import jackwork.stock.FrictionPair;
+import jackwork.stock.RodKind;
+import jackwork.stock.Rods;
+import org.jspecify.annotations.Nullable;
+
+/** Puts a design together: which parts are one body, what each body weighs, what joins them. */
+public final class Assembler {
+
+    private final Design design;
+    private final Map<String, Part> parts;
+    /** Part name to body number. */
+    private final Map<String, Integer> bodyOf = new LinkedHashMap<>();
+    private final List<String> bodyNames = new ArrayList<>();
+    private final List<List<Part>> bodyParts = new ArrayList<>();
+    private final List<List<Lump>> bodyLumps = new ArrayList<>();
+    private final List<PinJoint> pins = new ArrayList<>();
+    private final List<SlideJoint> slides = new ArrayList<>();
+    private final List<Stop> stops = new ArrayList<>();
+
+    private Assembler(Design design) {
+        this.design = design;
+        this.parts = PartMaker.make(design);
+    }
+
+    public static Assembly assemble(Design design) {
+        Assembler assembler = new Assembler(design);
+        assembler.group();
+        assembler.join(design.box());
+        assembler.join(design.figure());
+        return assembler.finish();
+    }
+
+    private void group() {
+        Set<String> fixed = new LinkedHashSet<>(design.box().fixed());
+        fixed.addAll(design.figure().fixed());
+        List<Set<String>> groups = new ArrayList<>();
+        groups.add(fixed);
+        for (Works works : List.of(design.box(), design.figure())) {
+            works.glued().forEach(group -> groups.add(new LinkedHashSet<>(group)));
+        }
+        Set<String> grouped = new LinkedHashSet<>();
+        groups.forEach(grouped::addAll);
+        parts.keySet().stream().filter(name -> !grouped.contains(name)).forEach(name -> groups.add(Set.of(name)));
+        bodyOf.put(Body.GROUND, 0);
+        for (int i = 0; i < groups.size(); i++) {
+            List<Part> members = new ArrayList<>();
+            for (String name : groups.get(i)) {
+                bodyOf.put(name, i);
+                members.add(parts.get(name));
+            }
+            bodyNames.add(i == 0 ? Body.GROUND : groups.get(i).iterator().next());
+            bodyParts.add(members);
+            bodyLumps.add(new ArrayList<>());
+        }
+    }
+
+    private Point at(Works works, @Nullable Place place, String fallback) {
+        return works instanceof BoxFile ? design.inBox(place, fallback) : design.inFigure(place, fallback);
+    }
+
+    private void join(Works works) {
+        works.pins().forEach((name, pin) -> addPin(works, name, pin));
+        works.slides().forEach((name, slide) -> addSlide(works, name, slide));
+        works.stops().forEach((name, stop) -> addStop(name, stop));
+        works.weights().forEach((name, weight) -> addWeight(works, name, weight));
+    }
+
+    private void addPin(Works works, String name, PinEntry pin) {
+        Point at = at(works, pin.at(), name);
+        String tight = PartMaker.tight(pin);
+        int holder = bodyOf.get(tight);
+        double radius = rodDiameter(pin.rod()) / 2;
+        Map<Integer, List<Part>> runners = new LinkedHashMap<>();
+        for (String part : pin.parts()) {
+            int body = bodyOf.get(part);
+            if (body != holder && !part.equals(Body.GROUND)) {
+                runners.computeIfAbsent(body, k -> new ArrayList<>()).add(parts.get(part));
+            }
+        }
+        runners.forEach((runner, members) -> {
+            double bearing =
+                    members.stream().mapToDouble(p -> p.thickness().value()).sum();
+            String joint = runners.size() == 1 ? name : name + "/" + bodyNames.get(runner);
+            pins.add(new PinJoint(joint, holder, runner, at, radius, bearing, friction(pin.rod(), members.get(0))));
+        });
+        bodyLumps.get(holder).add(rod(name, pin, at, radius));
+    }
+
+    /** The rod itself, as long as the layers it passes, each taken as thick as the thickest sheet used there. */
+    private Lump rod(String name, PinEntry pin, Point at, double radius) {
+        int low = Integer.MAX_VALUE;
+        int high = Integer.MIN_VALUE;
+        double pitch = 0;
+        for (String partName : pin.parts()) {
+            Part part = parts.get(partName);
+            if (part != null) {
+                low = Math.min(low, part.layer());
+                high = Math.max(high, part.layer());
+                pitch = Math.max(pitch, part.thickness().value());
+            }
+        }
+        double length = (high - low + 1) * pitch;
+        double density = rodKind(pin.rod()).density().value() / 1000;
+        return new Lump(name, at, Math.PI * radius * radius * length * density, radius);
+    }
+
+    private void addSlide(Works works, String name, SlideEntry slide) {
+        slides.add(new SlideJoint(
+                name,
+                bodyOf.get(slide.part()),
+                bodyOf.get(slide.in()),
+                at(works, slide.peg(), name),
+                at(works, slide.from(), ""),
+                at(works, slide.to(), ""),
+                rodDiameter(slide.rod()) / 2,
+                friction(slide.rod(), parts.get(slide.in()))));
+    }
+
+    private void addStop(String name, StopEntry stop) {
+        stops.add(new Stop(
+                name,
+                bodyOf.get(stop.between().get(0)),
+                bodyOf.get(stop.between().get(1)),
+                Math.toRadians(stop.from()),
+                Math.toRadians(stop.to())));
+    }
+
+    private void addWeight(Works works, String name, WeightEntry weight) {
+        Point at = at(works, weight.at(), name);
+        Double mass = weight.mass();
+        String what = weight.what();
+        double radius = 4;
+        double each = mass == null ? 0 : mass;
+        if (what != null) {
+            Fastener fastener = Fasteners.catalogue().find(what).orElseThrow();
+            each = fastener.mass().value();
+            radius = fastener.across() / 2;
+        }
+        Integer count = weight.count();
+        double all = each * (count == null ? 1 : count);
+        bodyLumps.get(bodyOf.get(weight.on())).add(new Lump(name, at, all, radius));
+    }
+
+    private Assembly finish() {
+        List<Body> bodies = new ArrayList<>();
+        for (int i = 0; i < bodyNames.size(); i++) {
+            bodies.add(Body.of(bodyNames.get(i), bodyParts.get(i), bodyLumps.get(i)));
+        }
+        return new Assembly(
+                design.name(),
+                design.workshop(),
+                List.copyOf(bodies),
+                List.copyOf(pins),
+                List.copyOf(slides),
+                List.copyOf(stops),
+                CoinWorksMaker.lever(design, bodyOf),
+                CoinWorksMaker.make(design, bodyOf, bodies));
+    }
+
+    private double rodDiameter(String rod) {
+        return design.workshop().rods().get(rod).diameter().value();
+    }
+
+    private RodKind rodKind(String rod) {
+        return Rods.catalogue().find(design.workshop().rods().get(rod).kind()).orElseThrow();
+    }
+
+    private FrictionPair friction(String rod, Part on) {
+        return Friction.between(
+                design.workshop(), rodKind(rod).surface(), on.kind().surface());
+    }
+}

@@ -1,0 +1,46 @@
+package jackwork.parts;
+
+import jackwork.geometry.Point;
+import jackwork.stock.FrictionPair;
+
+/**
+ * The coin works at rest, in the common frame.
+ *
+ * @param slotLength opening for the coin's diameter, mm
+ * @param slotWidth opening for the coin's thickness, mm
+ * @param bucket number of the body that tips
+ * @param pivot where it tips
+ * @param tip angle to its stop, rad, signed: the way the coin's weight turns it
+ * @param heel one point of the floor
+ * @param toe the floor's end at the lip's foot
+ * @param lip the corner over which the coin leaves
+ * @param rodRadius of the pivot's rod, mm
+ * @param bearing length of the bearing, mm
+ * @param clearance diametral clearance on the rod, mm
+ * @param sideGap free space on either side, mm
+ * @param reach from the pivot to the bucket's farthest point, mm
+ * @param bearingFriction rod against bucket
+ * @param catchFriction tooth against strut
+ * @param tooth of the lever
+ * @param strut of the bucket
+ * @param kicker of the lever
+ */
+public record CoinWorks(
+        double slotLength,
+        double slotWidth,
+        int bucket,
+        Point pivot,
+        double tip,
+        Point heel,
+        Point toe,
+        Point lip,
+        double rodRadius,
+        double bearing,
+        double clearance,
+        double sideGap,
+        double reach,
+        FrictionPair bearingFriction,
+        FrictionPair catchFriction,
+        Point tooth,
+        Point strut,
+        Point kicker) {}

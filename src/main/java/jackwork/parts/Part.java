@@ -1,0 +1,49 @@
+package jackwork.parts;
+
+import java.util.List;
+import jackwork.geometry.Outline;
+import jackwork.geometry.Point;
+import jackwork.stock.SheetKind;
+import jackwork.stock.Uncertain;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A flat part as it must be once cut, in the common frame, in the position drawn.
+ *
+ * @param layer counted from the back
+ * @param stock the workshop's name for its sheet
+ * @param thickness of that sheet, mm
+ * @param drawn the outline as drawn, with its cut-outs and slots but without round holes
+ * @param holes round holes for rods
+ * @param engraving lines burnt on its face
+ * @param paint {@code #rrggbb}, or null for bare wood
+ */
+public record Part(
+        String name,
+        boolean ofBox,
+        int layer,
+        String stock,
+        SheetKind kind,
+        Uncertain thickness,
+        Outline drawn,
+        List<Hole> holes,
+        List<List<Point>> engraving,
+        @Nullable String paint) {
+
+    /** Flattening of round holes, mm: well below what a laser can show. */
+    private static final double TOLERANCE = 0.002;
+
+    /** The region of wood that is left, holes taken out, rims flattened within 0.002 mm. */
+    public Outline outline() {
+        Outline rest = drawn;
+        for (Hole hole : holes) {
+            rest = rest.without(hole.circle(), TOLERANCE);
+        }
+        return rest;
+    }
+
+    /** Mass per area, g/mm². */
+    double arealDensity() {
+        return thickness.value() * kind.density().value() / 1000;
+    }
+}

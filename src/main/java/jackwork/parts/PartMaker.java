@@ -1,0 +1,130 @@
+package jackwork.parts;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import jackwork.design.BoxFile;
+import jackwork.design.Design;
+import jackwork.design.MountEntry;
+import jackwork.design.PartEntry;
+import jackwork.design.PinEntry;
+import jackwork.design.Place;
+import jackwork.design.SlideEntry;
+import jackwork.design.WorkshopFile;
+import jackwork.design.Works;
+import jackwork.drawing.Drawing;
+import jackwork.geometry.Circle;
+import jackwork.geometry.Outline;
+import jackwork.geometry.Point;
+import jackwork.stock.Sheets;
+import org.jspecify.annotations.Nullable;
+
+/** Makes the flat parts of a design: outlines in the common frame, with the holes their joints ask for. */
+final class PartMaker {
+
+    private final Design design;
+    private final WorkshopFile workshop;
+    private final Map<String, List<Hole>> holes = new LinkedHashMap<>();
+    private final Map<String, List<Outline>> slots = new LinkedHashMap<>();
+
+    private PartMaker(Design design) {
+        this.design = design;
+        this.workshop = design.workshop();
+    }
+
+    /** All parts by name, the box's first. */
+    static Map<String, Part> make(Design design) {
+        PartMaker maker = new PartMaker(design);
+        maker.bore(design.box());
+        maker.bore(design.figure());
+        Map<String, Part> parts = new LinkedHashMap<>();
+        maker.cut(design.box(), design.boxDrawing(), Point.ORIGIN, parts);
+        maker.cut(design.figure(), design.figureDrawing(), design.figureShift(), parts);
+        return parts;
+    }
+
+    private Point at(Works works, @Nullable Place place, String fallback) {
+        return works instanceof BoxFile ? design.inBox(place, fallback) : design.inFigure(place, fallback);
+    }
+
+    private void bore(Works works) {
+        for (Map.Entry<String, PinEntry> entry : works.pins().entrySet()) {
+            PinEntry pin = entry.getValue();
+            Point at = at(works, pin.at(), entry.getKey());
+            String tight = tight(pin);
+            for (String part : pin.parts()) {
+                hole(part, at, pin.rod(), entry.getKey(), part.equals(tight));
+            }
+        }
+        for (Map.Entry<String, MountEntry> entry : works.mounts().entrySet()) {
+            MountEntry mount = entry.getValue();
+            hole(mount.part(), at(works, mount.at(), entry.getKey()), mount.rod(), entry.getKey(), true);
+        }
+        for (Map.Entry<String, SlideEntry> entry : works.slides().entrySet()) {
+            SlideEntry slide = entry.getValue();
+            hole(slide.part(), at(works, slide.peg(), entry.getKey()), slide.rod(), entry.getKey(), true);
+            double width = workshop.rods().get(slide.rod()).diameter().value()
+                    + workshop.fits().running().value();
+            Point from = at(works, slide.from(), "");
+            Point to = at(works, slide.to(), "");
+            slots.computeIfAbsent(slide.in(), k -> new ArrayList<>()).add(Slot.along(from, to, width));
+        }
+    }
+
+    static String tight(PinEntry pin) {
+        String tight = pin.tight();
+        return tight == null ? pin.parts().get(0) : tight;
+    }
+
+    private void hole(String part, Point at, String rod, String joint, boolean grips) {
+        double diameter = workshop.rods().get(rod).diameter().value();
+        double clearance =
+                (grips ? workshop.fits().press() : workshop.fits().running()).value();
+        Circle circle = new Circle(at, (diameter + clearance) / 2);
+        holes.computeIfAbsent(part, k -> new ArrayList<>()).add(new Hole(circle, joint, grips));
+    }
+
+    private void cut(Works works, Drawing drawing, Point shift, Map<String, Part> parts) {
+        for (Map.Entry<String, PartEntry> entry : works.parts().entrySet()) {
+            String name = entry.getKey();
+            PartEntry part = entry.getValue();
+            String drawn = part.drawn();
+            Outline outline = drawing.outlines().get(drawn == null ? name : drawn).moved(shift);
+            for (Outline slot : slots.getOrDefault(name, List.of())) {
+                outline = outline.without(slot);
+            }
+            WorkshopFile.SheetEntry sheet = workshop.sheets().get(part.stock());
+            parts.put(
+                    name,
+                    new Part(
+                            name,
+                            works instanceof BoxFile,
+                            part.layer(),
+                            part.stock(),
+                            Sheets.catalogue().find(sheet.kind()).orElseThrow(),
+                            sheet.thickness(),
+                            outline,
+                            List.copyOf(holes.getOrDefault(name, List.of())),
+                            engraving(drawing, name, shift),
+                            part.paint()));
+        }
+    }
+
+    /** Open paths called {@code engrave-PART} or {@code engrave-PART-N}. */
+    private static List<List<Point>> engraving(Drawing drawing, String part, Point shift) {
+        String name = "engrave-" + part;
+        List<List<Point>> lines = new ArrayList<>();
+        drawing.lines().forEach((id, line) -> {
+            boolean ours = id.equals(name) || (id.startsWith(name + "-") && isNumber(id.substring(name.length() + 1)));
+            if (ours) {
+                lines.add(line.stream().map(p -> p.plus(shift)).toList());
+            }
+        });
+        return List.copyOf(lines);
+    }
+
+    private static boolean isNumber(String text) {
+        return !text.isEmpty() && text.chars().allMatch(Character::isDigit);
+    }
+}

@@ -1,0 +1,16 @@
+package jackwork.parts;
+
+import jackwork.geometry.Point;
+import jackwork.stock.FrictionPair;
+
+/**
+ * Two bodies turning on a rod.
+ *
+ * @param holder body number of the one that grips the rod
+ * @param runner body number of the one that turns on it
+ * @param radius of the rod, mm
+ * @param bearing length of the runner's hole, mm
+ * @param friction rod against the runner's hole
+ */
+public record PinJoint(
+        String name, int holder, int runner, Point at, double radius, double bearing, FrictionPair friction) {}
