@@ -120,7 +120,7 @@ public final class Assembler {
         }
         double length = (high - low + 1) * pitch;
         double density = rodKind(pin.rod()).density().value() / 1000;
-        return new Lump(name, at, Math.PI * radius * radius * length * density, radius);
+        return new Lump(name, pin.rod(), at, Math.PI * radius * radius * length * density, radius);
     }
 
     private void addSlide(Works works, String name, SlideEntry slide) {
@@ -157,7 +157,7 @@ public final class Assembler {
         }
         Integer count = weight.count();
         double all = each * (count == null ? 1 : count);
-        bodyLumps.get(bodyOf.get(weight.on())).add(new Lump(name, at, all, radius));
+        bodyLumps.get(bodyOf.get(weight.on())).add(new Lump(name, what == null ? "mass" : what, at, all, radius));
     }
 
     private Assembly finish() {

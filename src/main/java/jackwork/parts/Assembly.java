@@ -2,6 +2,7 @@ package jackwork.parts;
 
 import java.util.List;
 import jackwork.design.WorkshopFile;
+import jackwork.stock.FrictionPair;
 
 /**
  * A design put together in the position drawn. Bodies are numbered by their place in the list;
@@ -27,5 +28,21 @@ public record Assembly(
     /** Every flat part, box and figure, in the order of bodies. */
     public List<Part> parts() {
         return bodies.stream().flatMap(body -> body.parts().stream()).toList();
+    }
+
+    Assembly withBodies(List<Body> other) {
+        return new Assembly(name, workshop, other, pins, slides, stops, lever, coinWorks);
+    }
+
+    /** The same design with one pair of surfaces rubbing differently. */
+    Assembly withFriction(FrictionPair pair, FrictionPair other) {
+        List<PinJoint> changedPins = pins.stream()
+                .map(pin -> pin.friction().equals(pair) ? pin.rubbing(other) : pin)
+                .toList();
+        List<SlideJoint> changedSlides = slides.stream()
+                .map(slide -> slide.friction().equals(pair) ? slide.rubbing(other) : slide)
+                .toList();
+        return new Assembly(
+                name, workshop, bodies, changedPins, changedSlides, stops, lever, coinWorks.rubbing(pair, other));
     }
 }

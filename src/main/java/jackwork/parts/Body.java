@@ -21,7 +21,7 @@ public record Body(String name, List<Part> parts, List<Lump> lumps, double mass,
     static Body of(String name, List<Part> parts, List<Lump> lumps) {
         List<double[]> pieces = new ArrayList<>();
         for (Part part : parts) {
-            SectionProperties section = SectionProperties.of(part.outline());
+            SectionProperties section = part.section();
             double mass = section.area() * part.arealDensity();
             pieces.add(new double[] {
                 mass, section.centroid().x(), section.centroid().y(), section.polarMoment() * part.arealDensity()

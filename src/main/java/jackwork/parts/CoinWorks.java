@@ -43,4 +43,32 @@ public record CoinWorks(
         FrictionPair catchFriction,
         Point tooth,
         Point strut,
-        Point kicker) {}
+        Point kicker) {
+
+    CoinWorks rubbing(FrictionPair pair, FrictionPair other) {
+        return new CoinWorks(
+                slotLength,
+                slotWidth,
+                bucket,
+                pivot,
+                tip,
+                heel,
+                toe,
+                lip,
+                rodRadius,
+                bearing,
+                clearance,
+                sideGap,
+                reach,
+                bearingFriction.equals(pair) ? other : bearingFriction,
+                catchFriction.equals(pair) ? other : catchFriction,
+                tooth,
+                strut,
+                kicker);
+    }
+
+    /** +1 when the coin turns the bucket counter-clockwise, −1 otherwise. */
+    public double sense() {
+        return Math.signum(tip);
+    }
+}

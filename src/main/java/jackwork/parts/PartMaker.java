@@ -17,6 +17,7 @@ import jackwork.drawing.Drawing;
 import jackwork.geometry.Circle;
 import jackwork.geometry.Outline;
 import jackwork.geometry.Point;
+import jackwork.geometry.SectionProperties;
 import jackwork.stock.Sheets;
 import org.jspecify.annotations.Nullable;
 
@@ -94,6 +95,7 @@ final class PartMaker {
             for (Outline slot : slots.getOrDefault(name, List.of())) {
                 outline = outline.without(slot);
             }
+            List<Hole> bored = List.copyOf(holes.getOrDefault(name, List.of()));
             WorkshopFile.SheetEntry sheet = workshop.sheets().get(part.stock());
             parts.put(
                     name,
@@ -105,7 +107,8 @@ final class PartMaker {
                             Sheets.catalogue().find(sheet.kind()).orElseThrow(),
                             sheet.thickness(),
                             outline,
-                            List.copyOf(holes.getOrDefault(name, List.of())),
+                            bored,
+                            SectionProperties.of(Part.bored(outline, bored)),
                             engraving(drawing, name, shift),
                             part.paint()));
         }

@@ -13,4 +13,9 @@ import jackwork.stock.FrictionPair;
  * @param friction rod against the runner's hole
  */
 public record PinJoint(
-        String name, int holder, int runner, Point at, double radius, double bearing, FrictionPair friction) {}
+        String name, int holder, int runner, Point at, double radius, double bearing, FrictionPair friction) {
+
+    PinJoint rubbing(FrictionPair other) {
+        return new PinJoint(name, holder, runner, at, radius, bearing, other);
+    }
+}

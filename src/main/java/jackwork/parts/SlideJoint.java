@@ -13,4 +13,9 @@ import jackwork.stock.FrictionPair;
  * @param to the other
  */
 public record SlideJoint(
-        String name, int peg, int slot, Point at, Point from, Point to, double radius, FrictionPair friction) {}
+        String name, int peg, int slot, Point at, Point from, Point to, double radius, FrictionPair friction) {
+
+    SlideJoint rubbing(FrictionPair other) {
+        return new SlideJoint(name, peg, slot, at, from, to, radius, other);
+    }
+}

@@ -1,0 +1,45 @@
+package jackwork.check;
+
+import java.util.List;
+import jackwork.parts.CoinWorks;
+import jackwork.stock.Uncertain;
+
+/**
+ * Tilting on its rod, the bucket does not reach its neighbours: diametral clearance c over bearing
+ * length L tilts it by c/L, which at its reach is a sideways shift.
+ */
+final class BucketTwist implements Question {
+
+    @Override
+    public List<Finding> ask(Subject subject) {
+        CoinWorks works = subject.assembly().coinWorks();
+        double shift = shift(works, works.clearance());
+        double margin = works.sideGap() - shift;
+        Uncertain running = subject.assembly().workshop().fits().running();
+        Spread spread = new Spread(margin)
+                .add("running clearance", running, fit -> works.sideGap()
+                        - shift(works, works.clearance() + fit - running.value()));
+        double wantedBearing = works.clearance() * works.reach() / works.sideGap();
+        return List.of(new Finding(
+                "bucket-twist",
+                "Can the bucket twist on its rod and jam?",
+                spread.status(),
+                shift,
+                works.sideGap(),
+                margin,
+                "mm",
+                new Where(subject.assembly().body(works.bucket()).name(), 0.0, works.lip()),
+                "tilting in its clearance moves its far end " + Words.number(shift) + " mm sideways, "
+                        + Words.number(works.sideGap()) + " mm are free",
+                spread.status() == Status.PASS
+                        ? ""
+                        : "Widen its bearing well beyond " + Words.number(wantedBearing) + " mm, or leave more side gap.",
+                "shift = c/L · reach = " + Words.number(works.clearance()) + "/" + Words.number(works.bearing()) + " · "
+                        + Words.number(works.reach()) + " = " + Words.number(shift) + " mm",
+                spread.grounds()));
+    }
+
+    private static double shift(CoinWorks works, double clearance) {
+        return Math.max(0, clearance) / works.bearing() * works.reach();
+    }
+}

@@ -1,0 +1,61 @@
+package jackwork.check;
+
+import java.util.List;
+import jackwork.geometry.Point;
+import jackwork.parts.Assembly;
+import jackwork.parts.CoinWorks;
+import jackwork.parts.Lever;
+
+/** With the bucket tipped, the strut stands clear of the tooth all the way down. */
+final class CatchFrees implements Question {
+
+    @Override
+    public List<Finding> ask(Subject subject) {
+        Assembly assembly = subject.assembly();
+        CoinWorks works = assembly.coinWorks();
+        Lever lever = assembly.lever();
+        double strut = CoinSeat.tipped(works, works.strut(), 1).x();
+        double least = Double.POSITIVE_INFINITY;
+        double atStroke = 0;
+        for (int i = 0; i <= CoinSeat.STEPS; i++) {
+            double stroke = (double) i / CoinSeat.STEPS;
+            Point tooth = works.tooth().turnedAbout(lever.pivot(), lever.turn() * stroke);
+            double clear = works.sense() * (tooth.x() - strut);
+            if (clear < least) {
+                least = clear;
+                atStroke = stroke;
+            }
+        }
+        double slop = slop(works);
+        double margin = least - slop;
+        Spread spread = withClearance(assembly, margin);
+        return List.of(new Finding(
+                "catch-frees",
+                "Does the tipped bucket leave the lever free?",
+                spread.status(),
+                least,
+                slop,
+                margin,
+                "mm",
+                new Where("tooth", atStroke, works.tooth()),
+                "tipped, the strut stands " + Words.number(least) + " mm clear of the tooth at its closest",
+                spread.status() == Status.PASS ? "" : "Let the bucket tip farther, or take some off the strut's end.",
+                "least gap of strut and tooth over the press = " + Words.number(least) + " mm; play of both pins "
+                        + Words.number(slop) + " mm",
+                spread.grounds()));
+    }
+
+    /** In-plane play at the catch: each pin lets its body shift by half its diametral clearance, mm. */
+    static double slop(CoinWorks works) {
+        return works.clearance();
+    }
+
+    /** Spread by the fit on both pins and by the kerf on both edges. */
+    static Spread withClearance(Assembly assembly, double margin) {
+        var fit = assembly.workshop().fits().running();
+        var kerf = assembly.workshop().laser().kerf();
+        return new Spread(margin)
+                .add("running clearance", fit, v -> margin - (v - fit.value()))
+                .add("kerf", kerf, v -> margin - Math.abs(v - kerf.value()));
+    }
+}

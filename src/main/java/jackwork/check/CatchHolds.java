@@ -1,0 +1,64 @@
+package jackwork.check;
+
+import java.util.List;
+import jackwork.geometry.Point;
+import jackwork.parts.Assembly;
+import jackwork.parts.CoinWorks;
+import jackwork.parts.Lever;
+import jackwork.stock.Uncertain;
+
+/**
+ * The strongest press without a coin does not push the strut aside. The tooth presses straight down
+ * on the strut's end, at worst at its own edge, a mm to the closing side of the bucket's pivot:
+ * <pre>
+ *   N a + µ N h + M ≥ 0   with N the press at the tooth, h the strut's height, M the closing moment
+ * </pre>
+ * so it holds while a ≥ −(µ h + M/N). With a positive no press can open it, whatever the friction.
+ */
+final class CatchHolds implements Question {
+
+    @Override
+    public List<Finding> ask(Subject subject) {
+        Assembly assembly = subject.assembly();
+        CoinWorks works = assembly.coinWorks();
+        Uncertain strongest = assembly.workshop().finger().strongest();
+        double arm = works.sense() * (works.tooth().x() - works.pivot().x());
+        double press = strongest.value() * ratio(assembly.lever(), works.tooth());
+        double limit = limit(assembly, works.catchFriction().coefficient().low(), press);
+        double margin = arm - limit;
+        Spread spread = CatchFrees.withClearance(assembly, margin)
+                .add("strongest press", strongest, f -> arm
+                        - limit(
+                                assembly,
+                                works.catchFriction().coefficient().low(),
+                                f * ratio(assembly.lever(), works.tooth())));
+        return List.of(new Finding(
+                "catch-holds",
+                "Does the catch hold the strongest press without a coin?",
+                spread.status(),
+                arm,
+                limit,
+                margin,
+                "mm",
+                new Where("strut", 0.0, works.strut()),
+                arm > 0
+                        ? "the tooth presses " + Words.number(arm)
+                                + " mm to the closing side of the bucket's pivot: the harder, the firmer"
+                        : "the tooth presses to the opening side of the bucket's pivot by " + Words.number(-arm) + " mm",
+                spread.status() == Status.PASS ? "" : "Move the tooth's edge to the closing side of the bucket's pivot.",
+                "a = " + Words.number(arm) + " mm ≥ −(µ h + M/N) = " + Words.number(limit) + " mm, µ at its lowest, N = "
+                        + Words.number(press) + " N",
+                spread.grounds()));
+    }
+
+    /** Force at the tooth for 1 N of the finger. */
+    private static double ratio(Lever lever, Point tooth) {
+        return Math.abs((lever.press().x() - lever.pivot().x()) / (tooth.x() - lever.pivot().x()));
+    }
+
+    private static double limit(Assembly assembly, double friction, double press) {
+        CoinWorks works = assembly.coinWorks();
+        double height = works.strut().y() - works.pivot().y();
+        return -(friction * height + CoinSeat.closingMoment(assembly, 0) / press);
+    }
+}

@@ -1,0 +1,34 @@
+package jackwork.check;
+
+import java.util.List;
+import jackwork.parts.Assembly;
+import jackwork.parts.CoinWorks;
+
+/** Without a coin, the tooth stands well on the strut. */
+final class CatchOverlap implements Question {
+
+    @Override
+    public List<Finding> ask(Subject subject) {
+        Assembly assembly = subject.assembly();
+        CoinWorks works = assembly.coinWorks();
+        double overlap = works.sense() * (works.strut().x() - works.tooth().x());
+        double slop = CatchFrees.slop(works);
+        double margin = overlap - slop;
+        Spread spread = CatchFrees.withClearance(assembly, margin);
+        return List.of(new Finding(
+                "catch-overlap",
+                "Does the lever stand well on its catch without a coin?",
+                spread.status(),
+                overlap,
+                slop,
+                margin,
+                "mm",
+                new Where("tooth", 0.0, works.tooth()),
+                "tooth and strut overlap by " + Words.number(overlap) + " mm, the pins' play takes "
+                        + Words.number(slop) + " mm",
+                spread.status() == Status.PASS ? "" : "Let tooth and strut overlap more.",
+                "overlap = " + Words.number(overlap) + " mm; play = half the clearance of each of two pins = "
+                        + Words.number(slop) + " mm",
+                spread.grounds()));
+    }
+}

@@ -1,0 +1,45 @@
+package jackwork.check;
+
+import java.util.List;
+import jackwork.parts.CoinWorks;
+import jackwork.stock.Coin;
+import jackwork.stock.Uncertain;
+
+/** Each coin goes through the slot, both ways across. */
+final class CoinFitsSlot implements Question {
+
+    @Override
+    public List<Finding> ask(Subject subject) {
+        return subject.coins().stream().map(coin -> find(subject, coin)).toList();
+    }
+
+    /** Play of the coin in the slot's tighter direction, mm. */
+    static double play(CoinWorks works, Coin coin) {
+        return Math.min(works.slotLength() - coin.diameter(), works.slotWidth() - coin.thickness());
+    }
+
+    private static Finding find(Subject subject, Coin coin) {
+        CoinWorks works = subject.assembly().coinWorks();
+        boolean tight = works.slotWidth() - coin.thickness() < works.slotLength() - coin.diameter();
+        double value = tight ? coin.thickness() : coin.diameter();
+        double limit = tight ? works.slotWidth() : works.slotLength();
+        double play = limit - value;
+        Uncertain kerf = subject.assembly().workshop().laser().kerf();
+        Spread spread = new Spread(play).add("kerf", kerf, k -> play + k - kerf.value());
+        String side = tight ? "thickness" : "diameter";
+        return new Finding(
+                "coin-fits-slot/" + coin.code(),
+                "Does " + coin.code() + " go through the slot?",
+                spread.status(),
+                value,
+                limit,
+                play,
+                "mm",
+                new Where("slot", null, null),
+                coin.code() + "'s " + side + " leaves " + Words.number(play) + " mm of play",
+                spread.status() == Status.PASS ? "" : "Make the slot " + (tight ? "wider." : "longer."),
+                "play = slot " + Words.number(limit) + " − " + side + " " + Words.number(value) + " = "
+                        + Words.number(play) + " mm",
+                spread.grounds());
+    }
+}

@@ -1,0 +1,40 @@
+package jackwork.check;
+
+import java.util.List;
+import jackwork.geometry.Point;
+import jackwork.parts.CoinWorks;
+import jackwork.stock.Coin;
+
+/** With the lever at rest, the kicker leaves each coin room in the bucket, tipped or not. */
+final class CoinLands implements Question {
+
+    @Override
+    public List<Finding> ask(Subject subject) {
+        return subject.coins().stream().map(coin -> find(subject, coin)).toList();
+    }
+
+    private static Finding find(Subject subject, Coin coin) {
+        CoinWorks works = subject.assembly().coinWorks();
+        double distance = Double.POSITIVE_INFINITY;
+        Point centre = CoinSeat.centre(works, coin.radius());
+        for (int i = 0; i <= CoinSeat.STEPS; i++) {
+            Point now = CoinSeat.tipped(works, centre, (double) i / CoinSeat.STEPS);
+            distance = Math.min(distance, now.distance(works.kicker()));
+        }
+        double room = distance - coin.radius();
+        return new Finding(
+                "coin-lands/" + coin.code(),
+                "Has " + coin.code() + " room in the bucket?",
+                room > 0 ? Status.PASS : Status.FAIL,
+                distance,
+                coin.radius(),
+                room,
+                "mm",
+                new Where("kicker", 0.0, works.kicker()),
+                "between " + coin.code() + " and the waiting kicker " + Words.number(room) + " mm are left",
+                room > 0 ? "" : "Set the kicker's tip farther from the bucket's lip.",
+                "room = distance of kicker and coin's centre " + Words.number(distance) + " − radius "
+                        + Words.number(coin.radius()) + " = " + Words.number(room) + " mm, least over the tip",
+                List.of());
+    }
+}

@@ -1,0 +1,70 @@
+package jackwork.check;
+
+import java.util.List;
+import jackwork.parts.Assembly;
+import jackwork.parts.CoinWorks;
+import jackwork.stock.Coin;
+
+/** Each coin's weight tips the bucket, laid in at rest, against counterweight and bearing friction. */
+public final class CoinTrips implements Question {
+
+    /**
+     * The balance of one coin where it is tightest over the tip.
+     *
+     * @param share of the tip at which it is tightest
+     * @param tripMoment of the coin, N·mm
+     * @param needMoment of counterweight and friction together, N·mm
+     */
+    public record Balance(double share, double tripMoment, double needMoment) {
+
+        public double surplus() {
+            return tripMoment - needMoment;
+        }
+    }
+
+    @Override
+    public List<Finding> ask(Subject subject) {
+        return subject.coins().stream().map(coin -> find(subject, coin)).toList();
+    }
+
+    /** Moments of a coin about the bucket's pivot. */
+    public static Balance balance(Assembly assembly, Coin coin) {
+        CoinWorks works = assembly.coinWorks();
+        Balance worst = null;
+        for (int i = 0; i <= CoinSeat.STEPS; i++) {
+            double share = (double) i / CoinSeat.STEPS;
+            double need = CoinSeat.closingMoment(assembly, share) + CoinSeat.frictionMoment(assembly, coin.mass());
+            Balance now = new Balance(share, CoinSeat.coinMoment(works, coin, share), need);
+            if (worst == null || now.surplus() < worst.surplus()) {
+                worst = now;
+            }
+        }
+        return worst;
+    }
+
+    private static Finding find(Subject subject, Coin coin) {
+        Assembly assembly = subject.assembly();
+        Balance balance = balance(assembly, coin);
+        double margin = balance.surplus();
+        Spread spread = subject.balanceSpread(a -> balance(a, coin).surplus());
+        double friction = CoinSeat.frictionMoment(assembly, coin.mass());
+        return new Finding(
+                "coin-trips/" + coin.code(),
+                "Does " + coin.code() + " tip the bucket?",
+                spread.status(),
+                balance.tripMoment(),
+                balance.needMoment(),
+                margin,
+                "N·mm",
+                new Where(assembly.body(assembly.coinWorks().bucket()).name(), 0.0, assembly.coinWorks().pivot()),
+                coin.code() + " turns the bucket with " + Words.number(balance.tripMoment()) + " N·mm where "
+                        + Words.number(balance.needMoment()) + " N·mm are needed",
+                spread.status() == Status.PASS ? "" : "Take weight off the counterweight, or move it nearer the pivot.",
+                "m g a = " + Words.number(coin.mass()) + " g · 9.81 m/s² · "
+                        + Words.number(balance.tripMoment() / CoinSeat.weight(coin.mass())) + " mm = "
+                        + Words.number(balance.tripMoment()) + " N·mm; need = counterweight "
+                        + Words.number(balance.needMoment() - friction) + " + friction µ r W "
+                        + Words.number(friction) + " N·mm",
+                spread.grounds());
+    }
+}

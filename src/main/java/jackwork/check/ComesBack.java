@@ -1,0 +1,47 @@
+package jackwork.check;
+
+import java.util.List;
+import jackwork.motion.MotionEvent;
+import jackwork.motion.StrokeResult;
+
+/** Weight alone brings lever and figure back from anywhere on the stroke. */
+final class ComesBack implements Question {
+
+    @Override
+    public List<Finding> ask(Subject subject) {
+        StrokeResult stroke = subject.stroke();
+        int worst = Extremes.least(stroke.returnForce());
+        double force = leastForce(stroke);
+        Spread spread = subject.strokeSpread(ComesBack::leastForce);
+        List<MotionEvent> hangs = stroke.events(MotionEvent.Kind.HANGS_UP);
+        double at = hangs.isEmpty() ? stroke.stroke()[worst] : hangs.get(0).stroke();
+        return List.of(new Finding(
+                "comes-back",
+                "Does its weight bring it back from every stroke?",
+                spread.status(),
+                force,
+                0.0,
+                force,
+                "N",
+                new Where(
+                        subject.assembly().body(subject.assembly().lever().body()).name(),
+                        at,
+                        subject.assembly().lever().press()),
+                hangs.isEmpty()
+                        ? "let go anywhere, the lever is pushed back with at least " + Words.number(force)
+                                + " N, least at stroke " + Words.stroke(at)
+                        : "the return force turns negative at stroke " + Words.stroke(at) + " and stays so to stroke "
+                                + Words.stroke(hangs.get(0).until()) + ": it hangs there",
+                spread.status() == Status.PASS
+                        ? ""
+                        : "Add weight behind the hinge it bows about, or take weight off what reaches forward.",
+                "least finger force that holds it while returning, friction included = " + Words.number(force)
+                        + " N at stroke " + Words.stroke(stroke.stroke()[worst]),
+                spread.grounds()));
+    }
+
+    /** N; a locked or unreached stroke is left to other questions. */
+    private static double leastForce(StrokeResult stroke) {
+        return stroke.returnForce()[Extremes.least(stroke.returnForce())] / 1e6;
+    }
+}

@@ -1,0 +1,39 @@
+package jackwork.check;
+
+import java.util.List;
+import jackwork.motion.StrokeResult;
+import jackwork.stock.Uncertain;
+
+/** A visitor's finger is strong enough. */
+final class FingerForce implements Question {
+
+    @Override
+    public List<Finding> ask(Subject subject) {
+        Uncertain comfortable = subject.assembly().workshop().finger().comfortable();
+        StrokeResult stroke = subject.stroke();
+        int worst = Extremes.greatest(stroke.pressForce());
+        double force = greatestForce(stroke);
+        double margin = comfortable.value() - force;
+        Spread spread = subject.strokeSpread(s -> comfortable.value() - greatestForce(s))
+                .add("comfortable finger force", comfortable, v -> v - force);
+        return List.of(new Finding(
+                "finger-force",
+                "Is it light enough to press?",
+                spread.status(),
+                force,
+                comfortable.value(),
+                margin,
+                "N",
+                new Where(null, stroke.stroke()[worst], subject.assembly().lever().press()),
+                "pressing takes at most " + Words.number(force) + " N, at stroke "
+                        + Words.stroke(stroke.stroke()[worst]),
+                spread.status() == Status.PASS ? "" : "Lengthen the lever outside the box, or use less weight.",
+                "greatest finger force, friction included = " + Words.number(force) + " N; comfortable = "
+                        + Words.number(comfortable.value()) + " N",
+                spread.grounds()));
+    }
+
+    private static double greatestForce(StrokeResult stroke) {
+        return stroke.pressForce()[Extremes.greatest(stroke.pressForce())] / 1e6;
+    }
+}

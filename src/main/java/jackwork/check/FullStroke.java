@@ -1,0 +1,47 @@
+package jackwork.check;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import jackwork.motion.MotionEvent;
+import jackwork.motion.StrokeResult;
+
+/** The lever goes all the way: no dead point, no stop before. */
+final class FullStroke implements Question {
+
+    @Override
+    public List<Finding> ask(Subject subject) {
+        StrokeResult stroke = subject.stroke();
+        Optional<MotionEvent> end = Stream.concat(
+                        stroke.events(MotionEvent.Kind.DEAD_POINT).stream(),
+                        stroke.events(MotionEvent.Kind.STOP_REACHED).stream())
+                .findFirst();
+        double reach = end.map(MotionEvent::stroke).orElse(1.0);
+        return List.of(new Finding(
+                "full-stroke",
+                "Can the lever be pressed all the way?",
+                end.isEmpty() ? Status.PASS : Status.FAIL,
+                reach,
+                1.0,
+                reach - 1,
+                "stroke",
+                new Where(subject.assembly().lever().pin(), reach, subject.assembly().lever().press()),
+                end.map(FullStroke::why).orElse("nothing stops it before the end of its throw"),
+                end.map(FullStroke::remedy).orElse(""),
+                "stroke reached = " + Words.stroke(reach) + " of 1",
+                List.of()));
+    }
+
+    private static String why(MotionEvent end) {
+        String at = " at stroke " + Words.stroke(end.stroke());
+        return end.kind() == MotionEvent.Kind.DEAD_POINT
+                ? "a dead point" + at + ": " + end.what()
+                : end.what() + " is met" + at;
+    }
+
+    private static String remedy(MotionEvent end) {
+        return end.kind() == MotionEvent.Kind.DEAD_POINT
+                ? "Shorten the lever's throw, or lengthen the link that comes into line."
+                : "Move that stop, or shorten the lever's throw.";
+    }
+}

@@ -1,0 +1,70 @@
+package jackwork.check;
+
+import java.util.ArrayList;
+import java.util.List;
+import jackwork.design.GestureEntry;
+import jackwork.geometry.Point;
+import jackwork.motion.StrokeResult;
+import jackwork.parts.Assembly;
+import jackwork.parts.Body;
+
+/** A watched point has gone as far as wanted by the wanted stroke. */
+final class GestureReached implements Question {
+
+    @Override
+    public List<Finding> ask(Subject subject) {
+        List<Finding> findings = new ArrayList<>();
+        subject.gestures().forEach((name, gesture) -> findings.add(find(subject, name, gesture)));
+        return findings;
+    }
+
+    private static Finding find(Subject subject, String name, GestureEntry gesture) {
+        Double by = gesture.by();
+        double stroke = by == null ? 1 : by;
+        Point rest = subject.watched(name);
+        double moved = moved(subject, gesture, rest, stroke);
+        double margin = moved - gesture.distance();
+        Double toward = gesture.toward();
+        String direction = toward == null ? "" : " toward " + Words.number(toward) + "°";
+        boolean reached = margin > 0;
+        return new Finding(
+                "gesture-reached/" + name,
+                "Does " + name + " move as wanted?",
+                reached ? Status.PASS : Status.FAIL,
+                moved,
+                gesture.distance(),
+                margin,
+                "mm",
+                new Where(gesture.part(), stroke, rest),
+                name + " moves " + Words.number(moved) + " mm" + direction + " by stroke " + Words.stroke(stroke),
+                reached ? "" : "Lengthen the lever's throw, or the arm that carries " + name + ".",
+                "way from rest" + direction + " = " + Words.number(moved) + " mm; wanted "
+                        + Words.number(gesture.distance()) + " mm",
+                List.of());
+    }
+
+    /** mm; NaN when that stroke is not reached. */
+    private static double moved(Subject subject, GestureEntry gesture, Point rest, double stroke) {
+        StrokeResult result = subject.stroke();
+        int sample = (int) Math.round(stroke * (result.stroke().length - 1));
+        Body body = bodyOf(subject.assembly(), gesture.part());
+        if (body.isGround()) {
+            return 0;
+        }
+        int number = subject.mechanism().bodyNumber(body.name());
+        double[] pose = result.pose()[sample];
+        Point now = rest.minus(body.centre())
+                .turned(pose[3 * number + 2])
+                .plus(new Point(pose[3 * number], pose[3 * number + 1]));
+        Point way = now.minus(rest);
+        Double toward = gesture.toward();
+        return toward == null ? way.length() : way.dot(new Point(1, 0).turned(Math.toRadians(toward)));
+    }
+
+    private static Body bodyOf(Assembly assembly, String part) {
+        return assembly.bodies().stream()
+                .filter(body -> body.parts().stream().anyMatch(p -> p.name().equals(part)))
+                .findFirst()
+                .orElseThrow(() -> new IllegalStateException("part " + part + " was not checked on reading"));
+    }
+}

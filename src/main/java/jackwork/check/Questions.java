@@ -1,0 +1,40 @@
+package jackwork.check;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/** Every question asked of motion and coin works. A new one is one class and one line here. */
+public final class Questions {
+
+    private static final List<Question> ALL = List.of(
+            new StaysTogether(),
+            new FullStroke(),
+            new LocksByFriction(),
+            new ComesBack(),
+            new RunsAhead(),
+            new FingerForce(),
+            new GestureReached(),
+            new CoinFitsSlot(),
+            new CoinLands(),
+            new CoinTrips(),
+            new CoinThrownClear(),
+            new BucketResets(),
+            new BucketTwist(),
+            new CatchFrees(),
+            new CatchOverlap(),
+            new CatchHolds());
+
+    private static final Comparator<Finding> WORST_FIRST =
+            Comparator.comparing(Finding::status).reversed();
+
+    private Questions() {}
+
+    /** All findings, worst first, else in the order of the list. */
+    public static List<Finding> ask(Subject subject) {
+        List<Finding> findings = new ArrayList<>();
+        ALL.forEach(question -> findings.addAll(question.ask(subject)));
+        findings.sort(WORST_FIRST);
+        return List.copyOf(findings);
+    }
+}

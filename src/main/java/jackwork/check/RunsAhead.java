@@ -1,0 +1,38 @@
+package jackwork.check;
+
+import java.util.List;
+import jackwork.motion.MotionEvent;
+import jackwork.motion.StrokeResult;
+
+/** Pressing, the figure never pulls the lever along by itself. */
+final class RunsAhead implements Question {
+
+    @Override
+    public List<Finding> ask(Subject subject) {
+        StrokeResult stroke = subject.stroke();
+        int worst = Extremes.least(stroke.pressForce());
+        double force = leastForce(stroke);
+        Spread spread = subject.strokeSpread(RunsAhead::leastForce);
+        List<MotionEvent> runs = stroke.events(MotionEvent.Kind.RUNS_AHEAD);
+        double at = runs.isEmpty() ? stroke.stroke()[worst] : runs.get(0).stroke();
+        return List.of(new Finding(
+                "runs-ahead",
+                "Does the figure follow the finger, never run ahead of it?",
+                spread.status(),
+                force,
+                0.0,
+                force,
+                "N",
+                new Where(null, at, subject.assembly().lever().press()),
+                runs.isEmpty()
+                        ? "the finger always has to push, at least " + Words.number(force) + " N"
+                        : "from stroke " + Words.stroke(at) + " the figure's own weight pulls the lever down",
+                spread.status() == Status.PASS ? "" : "Add weight behind the hinge it bows about.",
+                "least finger force while pressing, friction included = " + Words.number(force) + " N",
+                spread.grounds()));
+    }
+
+    private static double leastForce(StrokeResult stroke) {
+        return stroke.pressForce()[Extremes.least(stroke.pressForce())] / 1e6;
+    }
+}

@@ -1,0 +1,50 @@
+package jackwork.check;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.function.DoubleUnaryOperator;
+import jackwork.stock.Uncertain;
+
+/**
+ * What the spread of the numbers does to a margin, to first order: each is put to both ends of its
+ * 95 % interval alone, and the drops are added as a root sum of squares (JCGM 100:2008, 5.1.2, for
+ * independent inputs). Virtual builds later draw them all at once.
+ */
+final class Spread {
+
+    /** Drops below this share of the margin are not worth naming. */
+    private static final double NAMED = 0.01;
+
+    private final double margin;
+    private final List<Ground> grounds = new ArrayList<>();
+
+    Spread(double margin) {
+        this.margin = margin;
+    }
+
+    /** @param marginAt the margin with this number at another value; NaN counts as the margin lost */
+    Spread add(String name, Uncertain number, DoubleUnaryOperator marginAt) {
+        double low = marginAt.applyAsDouble(number.low());
+        double high = marginAt.applyAsDouble(number.high());
+        double worst = Math.min(Double.isNaN(low) ? -Math.abs(margin) : low, Double.isNaN(high) ? -Math.abs(margin) : high);
+        grounds.add(new Ground(name, number, Math.max(0, margin - worst)));
+        return this;
+    }
+
+    Status status() {
+        if (!(margin > 0)) {
+            return Status.FAIL;
+        }
+        double squares = grounds.stream().mapToDouble(g -> g.drop() * g.drop()).sum();
+        return margin - Math.sqrt(squares) > 0 ? Status.PASS : Status.DOUBTFUL;
+    }
+
+    /** Those that matter, most first. */
+    List<Ground> grounds() {
+        return grounds.stream()
+                .filter(g -> g.drop() > NAMED * Math.abs(margin))
+                .sorted(Comparator.comparingDouble(Ground::drop).reversed())
+                .toList();
+    }
+}

@@ -1,0 +1,31 @@
+package jackwork.check;
+
+import java.util.List;
+
+/** Joints meet as drawn and all along the stroke. */
+final class StaysTogether implements Question {
+
+    /** Far below anything a workshop can see; it guards the drawing and the arithmetic. */
+    private static final double LIMIT = 1e-6;
+
+    @Override
+    public List<Finding> ask(Subject subject) {
+        double error = subject.stroke().closureError();
+        double margin = LIMIT - error;
+        return List.of(new Finding(
+                "stays-together",
+                "Do all joints meet, at rest and along the stroke?",
+                margin > 0 ? Status.PASS : Status.FAIL,
+                error,
+                LIMIT,
+                margin,
+                "mm",
+                Where.nowhere(),
+                margin > 0
+                        ? "every pin and slide stays where it is drawn"
+                        : "a peg does not lie on the line of its slot as drawn",
+                margin > 0 ? "" : "Draw the peg on the middle line of its slot.",
+                "greatest miss of any joint over the stroke = " + error + " mm",
+                List.of()));
+    }
+}

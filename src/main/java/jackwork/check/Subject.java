@@ -1,0 +1,108 @@
+package jackwork.check;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.ToDoubleFunction;
+import jackwork.design.Design;
+import jackwork.design.GestureEntry;
+import jackwork.geometry.Point;
+import jackwork.motion.Mechanism;
+import jackwork.motion.MechanismCompiler;
+import jackwork.motion.StrokeResult;
+import jackwork.motion.StrokeSolver;
+import jackwork.parts.Assembler;
+import jackwork.parts.Assembly;
+import jackwork.parts.Variation;
+import jackwork.stock.Coin;
+import jackwork.stock.Coins;
+
+/** A design, solved over its stroke, and solved again with each uncertain number at its ends. */
+public final class Subject {
+
+    /** Poses shown and reported. */
+    public static final int SAMPLES = 201;
+    /** Enough to see a force's least and greatest when only its change matters. */
+    private static final int COARSE = 41;
+
+    private final Design design;
+    private final Assembly assembly;
+    private final StrokeResult stroke;
+    private final List<Variation> variations;
+    private final Map<String, StrokeResult> varied = new HashMap<>();
+
+    private Subject(Design design) {
+        this.design = design;
+        this.assembly = Assembler.assemble(design);
+        this.stroke = StrokeSolver.solve(MechanismCompiler.compile(assembly), SAMPLES);
+        this.variations = Variation.of(assembly);
+    }
+
+    /** @throws jackwork.motion.MechanismException when the lever does not decide where every part is */
+    public static Subject of(Design design) {
+        return new Subject(design);
+    }
+
+    public Assembly assembly() {
+        return assembly;
+    }
+
+    public StrokeResult stroke() {
+        return stroke;
+    }
+
+    public Mechanism mechanism() {
+        return stroke.mechanism();
+    }
+
+    /** Coins the design must take. */
+    public List<Coin> coins() {
+        List<Coin> coins = new ArrayList<>();
+        for (String code : design.file().coins()) {
+            coins.add(Coins.catalogue()
+                    .find(code)
+                    .orElseThrow(() -> new IllegalStateException("coin " + code + " was not checked on reading")));
+        }
+        return coins;
+    }
+
+    Map<String, GestureEntry> gestures() {
+        return design.file().gestures();
+    }
+
+    /** A gesture's watched point, in the common frame. */
+    Point watched(String gesture) {
+        GestureEntry entry = gestures().get(gesture);
+        if (design.box().parts().containsKey(entry.part())) {
+            return design.inBox(entry.point(), gesture);
+        }
+        return design.inFigure(entry.point(), gesture);
+    }
+
+    /** Spread of a margin that depends on the solved stroke. */
+    Spread strokeSpread(ToDoubleFunction<StrokeResult> margin) {
+        Spread spread = new Spread(margin.applyAsDouble(stroke));
+        for (Variation variation : variations) {
+            spread.add(variation.name(), variation.number(), v -> margin.applyAsDouble(solved(variation, v)));
+        }
+        return spread;
+    }
+
+    /** Spread of a margin that depends on masses and friction alone. */
+    Spread balanceSpread(ToDoubleFunction<Assembly> margin) {
+        Spread spread = new Spread(margin.applyAsDouble(assembly));
+        for (Variation variation : variations) {
+            spread.add(variation.name(), variation.number(), v -> margin.applyAsDouble(
+                    variation.with().apply(assembly, v)));
+        }
+        return spread;
+    }
+
+    private StrokeResult solved(Variation variation, double value) {
+        return varied.computeIfAbsent(
+                variation.name() + "=" + value,
+                k -> StrokeSolver.solve(
+                        MechanismCompiler.compile(variation.with().apply(assembly, value)), COARSE));
+    }
+}

@@ -1,0 +1,102 @@
+package jackwork.parts;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.BiFunction;
+import java.util.function.UnaryOperator;
+import jackwork.stock.Fastener;
+import jackwork.stock.Fasteners;
+import jackwork.stock.FrictionPair;
+import jackwork.stock.SheetKind;
+import jackwork.stock.Uncertain;
+
+/**
+ * One uncertain number of a design, and the design as it would be with another value of it.
+ *
+ * @param name for people: {@code friction of bamboo on wood}
+ * @param number its value and interval
+ * @param with the assembly with that number changed
+ */
+public record Variation(String name, Uncertain number, BiFunction<Assembly, Double, Assembly> with) {
+
+    /** Every number that decides motion and balance: friction, thickness, density, mass of nuts. */
+    public static List<Variation> of(Assembly assembly) {
+        Map<String, Variation> all = new LinkedHashMap<>();
+        for (PinJoint pin : assembly.pins()) {
+            addFriction(all, pin.friction());
+        }
+        for (SlideJoint slide : assembly.slides()) {
+            addFriction(all, slide.friction());
+        }
+        for (Part part : assembly.parts()) {
+            String stock = part.stock();
+            put(all, new Variation("thickness of " + stock, part.thickness(), (a, v) -> parts(a, p -> p.stock()
+                            .equals(stock)
+                    ? p.of(at(p.thickness(), v), p.kind())
+                    : p)));
+            String kind = part.kind().name();
+            put(all, new Variation(
+                    "density of " + part.kind().label(),
+                    part.kind().density(),
+                    (a, v) -> parts(a, p -> p.kind().name().equals(kind) ? p.of(p.thickness(), dense(p.kind(), v)) : p)));
+        }
+        for (Body body : assembly.bodies()) {
+            for (Lump lump : body.lumps()) {
+                Fasteners.catalogue().find(lump.kind()).ifPresent(fastener -> addFastener(all, fastener));
+            }
+        }
+        return new ArrayList<>(all.values());
+    }
+
+    private static void put(Map<String, Variation> all, Variation variation) {
+        all.putIfAbsent(variation.name(), variation);
+    }
+
+    private static void addFriction(Map<String, Variation> all, FrictionPair pair) {
+        put(all, new Variation(
+                "friction of " + pair.a() + " on " + pair.b(), pair.coefficient(), (a, v) -> friction(a, pair, v)));
+    }
+
+    private static void addFastener(Map<String, Variation> all, Fastener fastener) {
+        put(all, new Variation("mass of " + fastener.name(), fastener.mass(), (a, v) -> lumps(a, lump -> lump.kind()
+                        .equals(fastener.name())
+                ? lump.timesMass(v / fastener.mass().value())
+                : lump)));
+    }
+
+    private static Uncertain at(Uncertain number, double value) {
+        return new Uncertain(value, value, value, number.unit(), number.basis(), number.source());
+    }
+
+    private static SheetKind dense(SheetKind kind, double density) {
+        return new SheetKind(
+                kind.name(),
+                kind.label(),
+                kind.surface(),
+                at(kind.density(), density),
+                kind.grain(),
+                kind.tolerance(),
+                kind.note());
+    }
+
+    private static Assembly parts(Assembly assembly, UnaryOperator<Part> change) {
+        return assembly.withBodies(assembly.bodies().stream()
+                .map(body -> Body.of(
+                        body.name(), body.parts().stream().map(change).toList(), body.lumps()))
+                .toList());
+    }
+
+    private static Assembly lumps(Assembly assembly, UnaryOperator<Lump> change) {
+        return assembly.withBodies(assembly.bodies().stream()
+                .map(body -> Body.of(
+                        body.name(), body.parts(), body.lumps().stream().map(change).toList()))
+                .toList());
+    }
+
+    private static Assembly friction(Assembly assembly, FrictionPair pair, double value) {
+        FrictionPair changed = new FrictionPair(pair.a(), pair.b(), at(pair.coefficient(), value), pair.note());
+        return assembly.withFriction(pair, changed);
+    }
+}
