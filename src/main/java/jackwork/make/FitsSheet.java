@@ -1,0 +1,74 @@
+package jackwork.make;
+
+import java.util.ArrayList;
+import java.util.List;
+import jackwork.check.Finding;
+import jackwork.check.Status;
+import jackwork.check.Where;
+import jackwork.design.WorkshopFile;
+import jackwork.geometry.Bounds;
+import jackwork.parts.Assembly;
+import jackwork.parts.Part;
+
+/** Every flat part fits its sheet and the laser's bed, bare edge kept. */
+public final class FitsSheet {
+
+    private FitsSheet() {}
+
+    /** One finding, about the part with the least room. */
+    public static List<Finding> ask(Assembly assembly) {
+        WorkshopFile workshop = assembly.workshop();
+        double least = Double.POSITIVE_INFINITY;
+        Part tightest = null;
+        boolean wide = true;
+        for (Part part : assembly.parts()) {
+            double[] usable = Layout.usable(workshop, part.stock());
+            Bounds size = part.drawn().bounds();
+            double edge = 2 * workshop.laser().margin();
+            double across = usable[0] - edge - size.width();
+            double along = usable[1] - edge - size.height();
+            if (Math.min(across, along) < least) {
+                least = Math.min(across, along);
+                tightest = part;
+                wide = across < along;
+            }
+        }
+        List<Finding> findings = new ArrayList<>();
+        if (tightest != null) {
+            findings.add(finding(workshop, tightest, wide, least));
+        }
+        return findings;
+    }
+
+    private static Finding finding(WorkshopFile workshop, Part part, boolean wide, double room) {
+        double[] usable = Layout.usable(workshop, part.stock());
+        double limit = usable[wide ? 0 : 1] - 2 * workshop.laser().margin();
+        String side = wide ? "wide" : "high";
+        double size = limit - room;
+        return new Finding(
+                "fits-sheet",
+                "Does every flat part fit its sheet and the laser?",
+                room >= 0 ? Status.PASS : Status.FAIL,
+                size,
+                limit,
+                room,
+                "mm",
+                new Where(part.name(), null, null),
+                String.format(
+                        java.util.Locale.ROOT,
+                        "%s has the least room: %.1f mm %s where %.1f mm can be cut",
+                        part.name(),
+                        size,
+                        side,
+                        limit),
+                room >= 0 ? "" : "Use a larger sheet of " + part.stock() + ", or draw the part in two.",
+                String.format(
+                        java.util.Locale.ROOT,
+                        "room = sheet or bed %.1f − edges 2 · %.1f − part %.1f = %.1f mm",
+                        limit + 2 * workshop.laser().margin(),
+                        workshop.laser().margin(),
+                        size,
+                        room),
+                List.of());
+    }
+}
