@@ -13,17 +13,12 @@ final class CoinFitsSlot implements Question {
         return subject.coins().stream().map(coin -> find(subject, coin)).toList();
     }
 
-    /** Play of the coin in the slot's tighter direction, mm. */
-    static double play(CoinWorks works, Coin coin) {
-        return Math.min(works.slotLength() - coin.diameter(), works.slotWidth() - coin.thickness());
-    }
-
     private static Finding find(Subject subject, Coin coin) {
         CoinWorks works = subject.assembly().coinWorks();
         boolean tight = works.slotWidth() - coin.thickness() < works.slotLength() - coin.diameter();
         double value = tight ? coin.thickness() : coin.diameter();
         double limit = tight ? works.slotWidth() : works.slotLength();
-        double play = limit - value;
+        double play = CoinSlotPlay.of(works, coin);
         Uncertain kerf = subject.assembly().workshop().laser().kerf();
         Spread spread = new Spread(play).add("kerf", kerf, k -> play + k - kerf.value());
         String side = tight ? "thickness" : "diameter";

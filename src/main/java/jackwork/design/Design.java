@@ -30,22 +30,11 @@ public record Design(
 
     /** A place of the box, in the common frame. {@code fallback} names the circle when no place is written. */
     public Point inBox(@Nullable Place place, String fallback) {
-        return locate(boxDrawing, place, fallback);
+        return References.point(boxDrawing, place, fallback);
     }
 
     /** A place of the figure, in the common frame. */
     public Point inFigure(@Nullable Place place, String fallback) {
-        return locate(figureDrawing, place, fallback).plus(figureShift);
-    }
-
-    private static Point locate(
-            Drawing drawing, @Nullable Place place, String fallback) {
-        if (place instanceof Place.At at) {
-            return at.point();
-        }
-        String id = place instanceof Place.Drawn drawn ? drawn.id() : fallback;
-        return drawing.circle(id)
-                .orElseThrow(() -> new IllegalStateException("circle " + id + " was not checked on reading"))
-                .centre();
+        return References.point(figureDrawing, place, fallback).plus(figureShift);
     }
 }

@@ -82,7 +82,7 @@ public final class Pack {
 
     /** Atomic: a crash leaves the old file or the new one. */
     private static Path save(Path file, byte[] bytes, Consumer<String> progress) throws IOException {
-        Path part = Files.createTempFile(file.toAbsolutePath().getParent(), ".", ".part");
+        Path part = file.resolveSibling("." + file.getFileName() + ".part");
         try {
             Files.write(part, bytes);
             Files.move(part, file, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);

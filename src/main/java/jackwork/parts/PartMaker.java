@@ -60,7 +60,9 @@ final class PartMaker {
         }
         for (Map.Entry<String, MountEntry> entry : works.mounts().entrySet()) {
             MountEntry mount = entry.getValue();
-            hole(mount.part(), at(works, mount.at(), entry.getKey()), mount.rod(), entry.getKey(), true);
+            for (String part : mount.parts()) {
+                hole(part, at(works, mount.at(), entry.getKey()), mount.rod(), entry.getKey(), true);
+            }
         }
         for (Map.Entry<String, SlideEntry> entry : works.slides().entrySet()) {
             SlideEntry slide = entry.getValue();

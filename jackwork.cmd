@@ -1,0 +1,29 @@
+@echo off
+rem Starts Jackwork; builds it on first use. Needs a JDK, 17 or later. Without arguments it opens the page.
+setlocal
+set "HOME_DIR=%~dp0"
+set "JAVA=java"
+if defined JAVA_HOME set "JAVA=%JAVA_HOME%\bin\java"
+"%JAVA%" -version >nul 2>&1
+if errorlevel 1 (
+  echo Jackwork needs a Java development kit, 17 or later. Get one at https://adoptium.net 1>&2
+  pause
+  exit /b 3
+)
+if not exist "%HOME_DIR%target\jackwork.jar" (
+  echo Building Jackwork, once: it fetches its libraries ... 1>&2
+  pushd "%HOME_DIR%"
+  call mvnw.cmd -B -q package 1>&2
+  popd
+  if not exist "%HOME_DIR%target\jackwork.jar" (
+    echo The build failed; the lines above say why. 1>&2
+    pause
+    exit /b 3
+  )
+)
+if "%~1"=="" (
+  "%JAVA%" -XX:TieredStopAtLevel=1 -XX:+UseSerialGC "-Djackwork.home=%HOME_DIR%." -jar "%HOME_DIR%target\jackwork.jar" open
+) else (
+  "%JAVA%" -XX:TieredStopAtLevel=1 -XX:+UseSerialGC "-Djackwork.home=%HOME_DIR%." -jar "%HOME_DIR%target\jackwork.jar" %*
+)
+exit /b %ERRORLEVEL%

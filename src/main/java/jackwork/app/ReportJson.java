@@ -1,0 +1,132 @@
+package jackwork.app;
+
+import jackwork.check.CoinSlotPlay;
+import jackwork.check.CoinTrips;
+import jackwork.check.Finding;
+import jackwork.check.Ground;
+import jackwork.check.Where;
+import jackwork.geometry.Point;
+import jackwork.motion.Mechanism;
+import jackwork.motion.StrokeResult;
+import jackwork.parts.Body;
+import jackwork.parts.CoinWorks;
+import jackwork.stock.Coin;
+import tools.jackson.databind.node.ArrayNode;
+import tools.jackson.databind.node.ObjectNode;
+
+/** The report of {@code check --json}: one object with stable names, described in docs/report.md. */
+final class ReportJson {
+
+    private static final int FORMAT_VERSION = 1;
+
+    private ReportJson() {}
+
+    static ObjectNode of(DesignCheck check) {
+        ObjectNode report = Json.object();
+        report.put("formatVersion", FORMAT_VERSION);
+        report.put("design", check.design().name());
+        report.put("verdict", check.verdict());
+        ArrayNode findings = report.putArray("findings");
+        check.findings().forEach(finding -> findings.add(finding(finding)));
+        StrokeResult stroke = check.subject().stroke();
+        ObjectNode motion = report.putObject("motion");
+        motion.set("pressing", direction(check, stroke, stroke.pressForce()));
+        motion.set("returning", direction(check, stroke, stroke.returnForce()));
+        ArrayNode coins = report.putArray("coins");
+        check.subject().coins().forEach(coin -> coins.add(coin(check, coin)));
+        report.putNull("builds");
+        return report;
+    }
+
+    private static ObjectNode finding(Finding finding) {
+        ObjectNode node = Json.object();
+        node.put("id", finding.id());
+        node.put("question", finding.question());
+        node.put("status", finding.status().word());
+        Json.put(node, "value", finding.value(), 9);
+        Json.put(node, "limit", finding.limit(), 9);
+        Json.put(node, "margin", finding.margin(), 9);
+        node.put("unit", finding.unit());
+        node.set("where", where(finding.where()));
+        node.put("why", finding.why());
+        node.put("remedy", finding.remedy());
+        node.put("formula", finding.formula());
+        ArrayNode grounds = node.putArray("restsOn");
+        for (Ground ground : finding.restsOn()) {
+            ObjectNode entry = grounds.addObject();
+            entry.put("name", ground.name());
+            Json.put(entry, "value", ground.number().value(), 6);
+            Json.put(entry, "low", ground.number().low(), 6);
+            Json.put(entry, "high", ground.number().high(), 6);
+            entry.put("unit", ground.number().unit());
+            entry.put("basis", ground.number().basis().words());
+            entry.put("source", ground.number().source());
+        }
+        return node;
+    }
+
+    private static ObjectNode where(Where where) {
+        ObjectNode node = Json.object();
+        node.put("part", where.part());
+        Json.put(node, "stroke", where.stroke(), 6);
+        Point at = where.at();
+        if (at == null) {
+            node.putNull("at");
+        } else {
+            node.set("at", Json.point(at));
+        }
+        return node;
+    }
+
+    private static ObjectNode direction(DesignCheck check, StrokeResult result, double[] force) {
+        ObjectNode node = Json.object();
+        ArrayNode strokes = node.putArray("stroke");
+        ArrayNode forces = node.putArray("forceN");
+        for (int i = 0; i < result.stroke().length; i++) {
+            Json.add(strokes, result.stroke()[i], 6);
+            Json.add(forces, force[i] / 1e6, 6);
+        }
+        ObjectNode parts = node.putObject("parts");
+        Mechanism mechanism = result.mechanism();
+        for (int b = 0; b < mechanism.bodyCount(); b++) {
+            ArrayNode poses = parts.putArray(mechanism.bodyName(b));
+            for (double[] pose : result.pose()) {
+                poses.add(pose(pose[3 * b], pose[3 * b + 1], Math.toDegrees(pose[3 * b + 2])));
+            }
+        }
+        putBucket(check, result, parts);
+        return node;
+    }
+
+    /** The bucket rests at stroke 0; past it, it is shown tipped, for nothing moves without a coin. */
+    private static void putBucket(DesignCheck check, StrokeResult result, ObjectNode parts) {
+        CoinWorks works = check.subject().assembly().coinWorks();
+        Body bucket = check.subject().assembly().body(works.bucket());
+        ArrayNode poses = parts.putArray(bucket.name());
+        for (int i = 0; i < result.stroke().length; i++) {
+            double tip = i == 0 ? 0 : works.tip();
+            Point centre = bucket.centre().turnedAbout(works.pivot(), tip);
+            poses.add(pose(centre.x(), centre.y(), Math.toDegrees(tip)));
+        }
+    }
+
+    private static ArrayNode pose(double x, double y, double degrees) {
+        ArrayNode pose = Json.array();
+        Json.add(pose, x, 6);
+        Json.add(pose, y, 6);
+        Json.add(pose, degrees, 6);
+        return pose;
+    }
+
+    private static ObjectNode coin(DesignCheck check, Coin coin) {
+        CoinTrips.Balance balance = CoinTrips.balance(check.subject().assembly(), coin);
+        ObjectNode node = Json.object();
+        node.put("coin", coin.code());
+        node.put("fits", CoinSlotPlay.of(check.subject().assembly().coinWorks(), coin) > 0);
+        node.put("trips", balance.surplus() > 0);
+        Json.put(node, "tripMomentNmm", balance.tripMoment(), 6);
+        Json.put(node, "needMomentNmm", balance.needMoment(), 6);
+        node.putNull("cycle");
+        return node;
+    }
+}

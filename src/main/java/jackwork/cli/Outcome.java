@@ -1,0 +1,39 @@
+package jackwork.cli;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import jackwork.app.UnknownDesignException;
+import jackwork.design.DesignException;
+import jackwork.make.PartTooLargeException;
+import jackwork.motion.MechanismException;
+import picocli.CommandLine;
+import picocli.CommandLine.IExecutionExceptionHandler;
+import picocli.CommandLine.ParseResult;
+
+/** Turns exceptions into words and exit codes, in this one place. */
+final class Outcome implements IExecutionExceptionHandler {
+
+    static final int FINE = 0;
+    static final int FAILS = 1;
+    static final int BAD_INPUT = 2;
+    static final int OUR_FAULT = 3;
+
+    @Override
+    public int handleExecutionException(Exception thrown, CommandLine command, ParseResult parsed) {
+        if (thrown instanceof DesignException
+                || thrown instanceof MechanismException
+                || thrown instanceof PartTooLargeException
+                || thrown instanceof UnknownDesignException
+                || thrown instanceof BadInputException) {
+            System.err.println(thrown.getMessage());
+            return BAD_INPUT;
+        }
+        if (thrown instanceof IOException || thrown instanceof UncheckedIOException) {
+            System.err.println("cannot read or write: " + thrown.getMessage());
+            return BAD_INPUT;
+        }
+        System.err.println("this is our fault, not yours; please keep the lines below for whoever mends it");
+        thrown.printStackTrace();
+        return OUR_FAULT;
+    }
+}

@@ -1,0 +1,43 @@
+package jackwork.cli;
+
+import java.util.Locale;
+import java.util.concurrent.Callable;
+import jackwork.stock.Fasteners;
+import jackwork.stock.Frictions;
+import jackwork.stock.Rods;
+import jackwork.stock.Sheets;
+import jackwork.stock.Uncertain;
+import picocli.CommandLine.Command;
+
+/** {@code jackwork stock}. */
+@Command(
+        name = "stock",
+        mixinStandardHelpOptions = true,
+        description = "Sheets, rods, fasteners and friction pairs, with sources.")
+final class StockCommand implements Callable<Integer> {
+
+    @Override
+    public Integer call() {
+        System.out.println("Sheets (density g/cm³)");
+        Sheets.catalogue().all().forEach(s -> row(s.name(), s.density()));
+        System.out.println("Rods (density g/cm³)");
+        Rods.catalogue().all().forEach(r -> row(r.name(), r.density()));
+        System.out.println("Fasteners (mass g)");
+        Fasteners.catalogue().all().forEach(f -> row(f.name(), f.mass()));
+        System.out.println("Friction (coefficient, dry)");
+        Frictions.catalogue().all().forEach(f -> row(f.a() + " on " + f.b(), f.coefficient()));
+        return Outcome.FINE;
+    }
+
+    private static void row(String name, Uncertain number) {
+        System.out.printf(
+                Locale.ROOT,
+                "  %-20s %7.3f  (%.3f to %.3f)  %-13s %s%n",
+                name,
+                number.value(),
+                number.low(),
+                number.high(),
+                number.basis().words(),
+                number.source());
+    }
+}

@@ -1,0 +1,149 @@
+package jackwork.design;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import jackwork.drawing.Drawing;
+import jackwork.drawing.DrawingException;
+import jackwork.drawing.SvgReader;
+import jackwork.geometry.Point;
+
+/** Reads a design with the box, figure, drawings and workshop it stands in, and holds them against each other. */
+public final class DesignReader {
+
+    static final String FILE = "design.yaml";
+    private static final int FORMAT = 1;
+    private static final long MOST_DRAWING_BYTES = 20L << 20;
+    /** How far the second mount may be off, mm. */
+    private static final double MOUNTS_AGREE = 0.1;
+
+    private final Path workshopFolder;
+    private final List<Problem> problems = new ArrayList<>();
+
+    private DesignReader(Path workshopFolder) {
+        this.workshopFolder = workshopFolder;
+    }
+
+    /**
+     * @param design its folder, or its {@code design.yaml}
+     * @throws DesignException with every complaint, when it cannot be used as it is
+     */
+    public static Design read(Path design) {
+        Path folder = Files.isDirectory(design) ? design : design.toAbsolutePath().getParent();
+        Path file = folder.resolve(Files.isDirectory(design) ? FILE : design.getFileName().toString());
+        if (!Files.isRegularFile(file)) {
+            throw DesignException.of(file.toString(), "no such file; expected the folder of a design");
+        }
+        Path workshop = WorkshopReader.folderOf(folder)
+                .orElseThrow(() -> DesignException.of(
+                        folder.toString(), "no workshop.yaml here or in a folder above; a design belongs to a workshop"));
+        return new DesignReader(workshop).read(folder, file);
+    }
+
+    private Design read(Path folder, Path path) {
+        WorkshopFile workshop = WorkshopReader.read(workshopFolder);
+        YamlFile designYaml = YamlFile.read(path, problems);
+        DesignFile design = new Binder(designYaml).bind(DesignFile.class);
+        if (design == null) {
+            throw new DesignException(problems);
+        }
+        checkFormat(design.format(), designYaml);
+        Path boxPath = inside(folder, design.box(), "box", designYaml);
+        Path figurePath = inside(folder, design.figure(), "figure", designYaml);
+        YamlFile.requireNone(problems);
+        YamlFile boxYaml = YamlFile.read(boxPath, problems);
+        YamlFile figureYaml = YamlFile.read(figurePath, problems);
+        Changes.apply(designYaml, Map.of("box", boxYaml, "figure", figureYaml));
+        BoxFile box = new Binder(boxYaml).bind(BoxFile.class);
+        FigureFile figure = new Binder(figureYaml).bind(FigureFile.class);
+        YamlFile.requireNone(problems);
+        if (box == null || figure == null) {
+            throw DesignException.of(FILE, "its box or figure could not be read");
+        }
+        checkFormat(box.format(), boxYaml);
+        checkFormat(figure.format(), figureYaml);
+        Drawing boxDrawing = drawing(boxPath, box.drawing(), boxYaml);
+        Drawing figureDrawing = drawing(figurePath, figure.drawing(), figureYaml);
+        References references = new References(workshop, box, boxYaml, boxDrawing, figure, figureYaml, figureDrawing);
+        references.check();
+        references.checkDesign(design, designYaml);
+        YamlFile.requireNone(problems);
+        Point shift = shift(box, boxDrawing, figure, figureDrawing, figureYaml);
+        YamlFile.requireNone(problems);
+        return new Design(folder, design, workshop, box, boxDrawing, figure, figureDrawing, shift);
+    }
+
+    static void checkFormat(int format, YamlFile file) {
+        if (format != FORMAT) {
+            file.problem("format", "read format " + format + ", this Jackwork reads format " + FORMAT
+                    + (format > FORMAT ? "; use a newer Jackwork" : ""));
+        }
+    }
+
+    /** A file named by another, which must lie in the workshop's folder, links followed. */
+    private Path inside(Path folder, String name, String key, YamlFile file) {
+        Path path = folder.resolve(name).normalize();
+        if (!Files.isRegularFile(path)) {
+            file.problem(key, "read \"" + name + "\", but there is no such file beside " + FILE);
+            return path;
+        }
+        try {
+            if (!path.toRealPath().startsWith(workshopFolder.toRealPath())) {
+                file.problem(key, "read \"" + name + "\", which lies outside the workshop's folder; copy it in");
+            }
+        } catch (IOException e) {
+            file.problem(key, "read \"" + name + "\", which cannot be opened: " + e.getMessage());
+        }
+        return path;
+    }
+
+    private Drawing drawing(Path beside, String name, YamlFile file) {
+        Path folder = beside.toAbsolutePath().getParent();
+        Path path = inside(folder, name, "drawing", file);
+        YamlFile.requireNone(problems);
+        try {
+            if (Files.size(path) > MOST_DRAWING_BYTES) {
+                throw DesignException.of(name, "is larger than 20 MiB; save outlines without embedded pictures");
+            }
+            return SvgReader.read(name, Files.readAllBytes(path));
+        } catch (DrawingException e) {
+            throw new DesignException(List.of(new Problem(name, e.line(), e.column(), afterPlace(e))));
+        } catch (IOException e) {
+            throw DesignException.of(name, "cannot be read: " + e.getMessage());
+        }
+    }
+
+    /** The drawing's message without the place that stands before it already. */
+    private static String afterPlace(DrawingException e) {
+        String place = e.file() + ":" + e.line() + ":" + e.column() + ": ";
+        String message = String.valueOf(e.getMessage());
+        return message.startsWith(place) ? message.substring(place.length()) : message;
+    }
+
+    /** What carries the figure's first mount onto the box's; the other mounts must follow. */
+    private static Point shift(BoxFile box, Drawing boxDrawing, FigureFile figure, Drawing figureDrawing, YamlFile yaml) {
+        Point shift = null;
+        for (Map.Entry<String, MountEntry> mount : figure.mounts().entrySet()) {
+            String name = mount.getKey();
+            Point onBox = References.point(boxDrawing, box.mounts().get(name).at(), name);
+            Point onFigure = References.point(figureDrawing, mount.getValue().at(), name);
+            Point here = onBox.minus(onFigure);
+            if (shift == null) {
+                shift = here;
+            } else if (shift.distance(here) > MOUNTS_AGREE) {
+                yaml.problem("mounts." + name, String.format(
+                        java.util.Locale.ROOT,
+                        "with the first mount in place, the figure's %s stands %.2f mm right and %.2f mm above the box's;"
+                                + " draw the mounts alike in both",
+                        name,
+                        shift.minus(here).x(),
+                        shift.minus(here).y()));
+            }
+        }
+        return shift == null ? Point.ORIGIN : shift;
+    }
+
+}

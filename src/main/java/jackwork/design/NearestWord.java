@@ -1,0 +1,49 @@
+package jackwork.design;
+
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.Locale;
+
+/** The known word that a misspelt one most likely meant. */
+final class NearestWord {
+
+    private NearestWord() {}
+
+    /** {@code ; did you mean "parts"?}, or the words to choose from when none is near. */
+    static String hint(String read, Collection<String> known) {
+        return known.stream()
+                .filter(word -> distance(read, word) <= Math.max(1, Math.min(3, word.length() / 3)))
+                .min(Comparator.comparingInt((String word) -> distance(read, word)).thenComparing(word -> word))
+                .map(word -> "; did you mean \"" + word + "\"?")
+                .orElseGet(() -> known.isEmpty() ? "" : "; known are " + list(known));
+    }
+
+    private static String list(Collection<String> known) {
+        int most = 12;
+        String words = String.join(", ", known.stream().limit(most).toList());
+        return known.size() > most ? words + ", …" : words;
+    }
+
+    /** Optimal string alignment distance: insertions, deletions, changes and neighbours exchanged. */
+    static int distance(String a, String b) {
+        String s = a.toLowerCase(Locale.ROOT);
+        String t = b.toLowerCase(Locale.ROOT);
+        int[][] d = new int[s.length() + 1][t.length() + 1];
+        for (int i = 0; i <= s.length(); i++) {
+            for (int j = 0; j <= t.length(); j++) {
+                if (i == 0 || j == 0) {
+                    d[i][j] = i + j;
+                    continue;
+                }
+                int change = s.charAt(i - 1) == t.charAt(j - 1) ? 0 : 1;
+                int least = Math.min(d[i - 1][j - 1] + change, Math.min(d[i - 1][j], d[i][j - 1]) + 1);
+                boolean exchanged = i > 1
+                        && j > 1
+                        && s.charAt(i - 1) == t.charAt(j - 2)
+                        && s.charAt(i - 2) == t.charAt(j - 1);
+                d[i][j] = exchanged ? Math.min(least, d[i - 2][j - 2] + 1) : least;
+            }
+        }
+        return d[s.length()][t.length()];
+    }
+}

@@ -1,0 +1,106 @@
+package jackwork;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.tngtech.archunit.core.domain.Dependency;
+import com.tngtech.archunit.core.domain.JavaClass;
+import com.tngtech.archunit.core.domain.JavaClasses;
+import com.tngtech.archunit.core.importer.ClassFileImporter;
+import com.tngtech.archunit.core.importer.ImportOption;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+
+/** The house: imports point only down, rooms on one floor never import each other. No exemptions. */
+class ArchitectureTest {
+
+    private static final Map<String, Integer> FLOOR = Map.ofEntries(
+            Map.entry("geometry", 0),
+            Map.entry("stock", 0),
+            Map.entry("drawing", 1),
+            Map.entry("design", 2),
+            Map.entry("parts", 3),
+            Map.entry("motion", 4),
+            Map.entry("check", 5),
+            Map.entry("builds", 6),
+            Map.entry("make", 6),
+            Map.entry("price", 6),
+            Map.entry("bench", 6),
+            Map.entry("app", 7),
+            Map.entry("cli", 8),
+            Map.entry("web", 8));
+
+    /** Fewer than this and the import has missed something; raise it as the house grows. */
+    private static final int LEAST_CLASSES = 150;
+
+    private static final JavaClasses CLASSES = new ClassFileImporter()
+            .withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS)
+            .importPackages("jackwork");
+
+    private static Optional<String> room(JavaClass type) {
+        String[] names = type.getPackageName().split("\\.");
+        return names.length > 1 && names[0].equals("jackwork") ? Optional.of(names[1]) : Optional.empty();
+    }
+
+    @Test
+    void sawTheHouse() {
+        assertThat(CLASSES.size()).isGreaterThan(LEAST_CLASSES);
+    }
+
+    @Test
+    void everyClassIsInAKnownRoom() {
+        assertThat(CLASSES).allSatisfy(type -> assertThat(room(type).map(FLOOR::get))
+                .as(type.getName())
+                .isPresent());
+    }
+
+    @Test
+    void importsPointOnlyDown() {
+        List<String> wrong = new ArrayList<>();
+        for (JavaClass type : CLASSES) {
+            for (Dependency dependency : type.getDirectDependenciesFromSelf()) {
+                JavaClass target = dependency.getTargetClass().getBaseComponentType();
+                if (!target.getPackageName().startsWith("jackwork")) {
+                    continue;
+                }
+                String from = room(type).orElseThrow();
+                String to = room(target).orElseThrow();
+                if (!from.equals(to) && FLOOR.get(from) <= FLOOR.get(to)) {
+                    wrong.add(dependency.getDescription());
+                }
+            }
+        }
+        assertThat(wrong).isEmpty();
+    }
+
+    @Test
+    void librariesStayInTheirRooms() {
+        List<String> wrong = new ArrayList<>();
+        Map<String, String> home =
+                Map.of("picocli", "cli", "io.javalin", "web", "org.locationtech.jts", "geometry", "org.apache.pdfbox", "drawing");
+        for (JavaClass type : CLASSES) {
+            for (Dependency dependency : type.getDirectDependenciesFromSelf()) {
+                home.forEach((library, room) -> {
+                    if (dependency.getTargetClass().getPackageName().startsWith(library)
+                            && !room(type).orElseThrow().equals(room)) {
+                        wrong.add(dependency.getDescription());
+                    }
+                });
+            }
+        }
+        assertThat(wrong).isEmpty();
+    }
+
+    @Test
+    void everyRoomSaysWhatItIs() {
+        for (String room : FLOOR.keySet()) {
+            assertThat(Files.exists(Path.of("src/main/java/jackwork", room, "package-info.java")))
+                    .as("package-info.java of " + room)
+                    .isTrue();
+        }
+    }
+}
