@@ -1,0 +1,8 @@
+/**
+ * The page's server: loopback only, one page, its data as JSON. Only this room knows Javalin. The
+ * page's own sources stand in {@code web/} at the root. No computation here.
+ */
+@NullMarked
+package jackwork.web;
+
+import org.jspecify.annotations.NullMarked;
