@@ -15,8 +15,10 @@ import picocli.CommandLine.Spec;
         version = "Jackwork 0.1.0",
         description = "A workbench for small coin-worked wooden figures on money boxes.",
         subcommands = {
+            OpenCommand.class,
             CheckCommand.class,
             PackCommand.class,
+            NewCommand.class,
             MechanismCommand.class,
             CoinsCommand.class,
             StockCommand.class

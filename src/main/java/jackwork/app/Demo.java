@@ -1,0 +1,59 @@
+package jackwork.app;
+
+import java.io.IOException;
+import java.nio.file.FileVisitResult;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.nio.file.SimpleFileVisitor;
+import java.nio.file.attribute.BasicFileAttributes;
+
+/** The demo workshop that comes with Jackwork, and copies of it. */
+public final class Demo {
+
+    private Demo() {}
+
+    /** The folder that came with this Jackwork; never written to. */
+    public static Path original() throws IOException {
+        Path home = Path.of(System.getProperty("jackwork.home", ""));
+        Path demo = home.resolve("demo").toAbsolutePath().normalize();
+        if (!Files.isDirectory(demo)) {
+            throw new NoSuchFileException(demo.toString(), null, "the demo workshop should stand here; start Jackwork by ./jackwork");
+        }
+        return demo;
+    }
+
+    /** A copy to play with, made when it is not there yet. */
+    public static Path copy(Path folder) throws IOException {
+        if (!Files.exists(folder)) {
+            copyTree(original(), folder);
+        }
+        return folder;
+    }
+
+    /**
+     * A new design folder from one of the demo's, its box and figure files copied with their drawings.
+     *
+     * @param workshop folder that it goes into
+     * @throws UnknownDesignException when the demo has no such example
+     */
+    public static Path newDesign(Path workshop, String name, String example) throws IOException {
+        return NewDesign.make(original(), workshop, name, example);
+    }
+
+    static void copyTree(Path from, Path to) throws IOException {
+        Files.walkFileTree(from, new SimpleFileVisitor<>() {
+            @Override
+            public FileVisitResult preVisitDirectory(Path folder, BasicFileAttributes attributes) throws IOException {
+                Files.createDirectories(to.resolve(from.relativize(folder).toString()));
+                return FileVisitResult.CONTINUE;
+            }
+
+            @Override
+            public FileVisitResult visitFile(Path file, BasicFileAttributes attributes) throws IOException {
+                Files.copy(file, to.resolve(from.relativize(file).toString()));
+                return FileVisitResult.CONTINUE;
+            }
+        });
+    }
+}

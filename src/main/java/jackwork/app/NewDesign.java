@@ -1,0 +1,60 @@
+package jackwork.app;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import jackwork.design.Design;
+import jackwork.design.DesignFolders;
+import jackwork.design.DesignReader;
+
+/** Starts a design from an example: the example's folder under another name, its box beside it. */
+final class NewDesign {
+
+    private NewDesign() {}
+
+    static Path make(Path demo, Path workshop, String name, String example) throws IOException {
+        List<String> known = DesignFolders.list(demo);
+        if (!known.contains(example)) {
+            throw new UnknownDesignException(example, known);
+        }
+        Path folder = workshop.resolve(name);
+        if (Files.exists(folder)) {
+            throw new FileAlreadyExistsException(folder.toString(), null, "there is something of that name already; nothing was changed");
+        }
+        if (!Files.exists(workshop.resolve("workshop.yaml"))) {
+            Files.createDirectories(workshop);
+            Files.copy(demo.resolve("workshop.yaml"), workshop.resolve("workshop.yaml"));
+        }
+        Path source = demo.resolve(example);
+        Design design = DesignReader.read(source);
+        Demo.copyTree(source, folder);
+        String box = bring(demo, source.resolve(design.file().box()).normalize(), workshop, folder);
+        String figure = bring(demo, source.resolve(design.file().figure()).normalize(), workshop, folder);
+        Path file = folder.resolve("design.yaml");
+        String text = Files.readString(file, StandardCharsets.UTF_8)
+                .replace("name: " + design.name(), "name: " + name)
+                .replace("box: " + design.file().box(), "box: " + box)
+                .replace("figure: " + design.file().figure(), "figure: " + figure);
+        Files.writeString(file, text, StandardCharsets.UTF_8);
+        return folder;
+    }
+
+    /** Copies the folder of a box or figure file, when the workshop lacks it; returns its path from the new folder. */
+    private static String bring(Path demo, Path file, Path workshop, Path folder) throws IOException {
+        Path source = file.getParent();
+        if (source.equals(folder) || Files.exists(folder.resolve(file.getFileName()))) {
+            return file.getFileName().toString();
+        }
+        Path target = workshop.resolve(demo.relativize(source).toString());
+        if (!Files.exists(target)) {
+            Demo.copyTree(source, target);
+        }
+        return folder.toAbsolutePath()
+                .relativize(target.toAbsolutePath().resolve(file.getFileName()))
+                .toString()
+                .replace('\\', '/');
+    }
+}

@@ -1,0 +1,70 @@
+package jackwork.app;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Path;
+import java.util.List;
+import jackwork.design.Design;
+import jackwork.design.DesignException;
+import jackwork.design.DesignFolders;
+import jackwork.design.DesignReader;
+import jackwork.design.WorkshopReader;
+import tools.jackson.databind.node.ArrayNode;
+import tools.jackson.databind.node.ObjectNode;
+
+/** A workshop opened for the page. Files are read anew for every answer, so an edit outside is seen at once. */
+public final class Workbench {
+
+    private final Path workshop;
+
+    /** @param workshop the folder with {@code workshop.yaml} */
+    public Workbench(Path workshop) {
+        this.workshop = workshop.toAbsolutePath().normalize();
+    }
+
+    /** Its name and designs: {@code {name, designs: [{id, name}]}}; designs that cannot be read keep their folder's name. */
+    public String workshopJson() {
+        ObjectNode node = Json.object();
+        node.put("name", WorkshopReader.read(workshop).name());
+        ArrayNode designs = node.putArray("designs");
+        for (String id : ids()) {
+            designs.addObject().put("id", id).put("name", name(id));
+        }
+        return Json.compact(node);
+    }
+
+    /**
+     * A design's drawing and report: {@code {id, scene, report}}.
+     *
+     * @throws UnknownDesignException when the workshop has no such design
+     * @throws DesignException when its files cannot be used as they are
+     */
+    public String designJson(String id) {
+        if (!ids().contains(id)) {
+            throw new UnknownDesignException(id, ids());
+        }
+        DesignCheck check = DesignCheck.of(DesignReader.read(workshop.resolve(id)));
+        ObjectNode node = Json.object();
+        node.put("id", id);
+        node.set("scene", SceneJson.of(check.subject().assembly()));
+        node.set("report", ReportJson.of(check));
+        return Json.compact(node);
+    }
+
+    private List<String> ids() {
+        try {
+            return DesignFolders.list(workshop);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private String name(String id) {
+        try {
+            Design design = DesignReader.read(workshop.resolve(id));
+            return design.name();
+        } catch (DesignException e) {
+            return id + " (cannot be read)";
+        }
+    }
+}

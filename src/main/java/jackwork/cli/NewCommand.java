@@ -1,0 +1,34 @@
+package jackwork.cli;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.concurrent.Callable;
+import jackwork.app.Demo;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** {@code jackwork new NAME --from EXAMPLE}. */
+@Command(name = "new", mixinStandardHelpOptions = true, description = "A new design folder, from an example.")
+final class NewCommand implements Callable<Integer> {
+
+    @Parameters(paramLabel = "NAME", description = "name of the new design and its folder")
+    private String name = "";
+
+    @Option(names = "--from", paramLabel = "EXAMPLE", description = "a design of the demo; heron when absent")
+    private String example = "heron";
+
+    @Option(names = "--in", paramLabel = "FOLDER", description = "the workshop; this folder when absent")
+    private Path workshop = Path.of("");
+
+    @Override
+    public Integer call() throws IOException {
+        if (!name.matches("[\\p{L}0-9][\\p{L}0-9 _-]{0,60}")) {
+            throw new BadInputException(
+                    "the name reads \"" + name + "\", expected letters, digits, spaces and hyphens, at most 61");
+        }
+        Path folder = Demo.newDesign(workshop, name, example);
+        System.out.println(folder);
+        return Outcome.FINE;
+    }
+}

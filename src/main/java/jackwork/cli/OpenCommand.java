@@ -1,0 +1,78 @@
+package jackwork.cli;
+
+import java.awt.Desktop;
+import java.awt.GraphicsEnvironment;
+import java.io.IOException;
+import java.net.URI;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.concurrent.Callable;
+import java.util.concurrent.CountDownLatch;
+import jackwork.app.Demo;
+import jackwork.app.Workbench;
+import jackwork.web.PageServer;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** {@code jackwork open [FOLDER]}. */
+@Command(name = "open", mixinStandardHelpOptions = true, description = "Opens the page in the browser.")
+final class OpenCommand implements Callable<Integer> {
+
+    @Parameters(
+            paramLabel = "FOLDER",
+            arity = "0..1",
+            description = "a workshop's folder; a copy of the demo when absent")
+    private @Nullable Path folder;
+
+    @Option(names = "--port", paramLabel = "P", description = "port on 127.0.0.1; any free one when absent")
+    private int port;
+
+    @Option(names = "--no-browser", description = "only serve, and print the address")
+    private boolean noBrowser;
+
+    @Override
+    public Integer call() throws IOException, InterruptedException {
+        Path given = folder;
+        Path workshop = given;
+        if (workshop == null) {
+            workshop = Demo.copy(Path.of(System.getProperty("user.home"), "jackwork-demo"));
+            System.err.println("A copy of the demo workshop: " + workshop);
+        } else if (!Files.isRegularFile(workshop.resolve("workshop.yaml"))) {
+            throw new BadInputException(workshop + " has no workshop.yaml; expected the folder of a workshop");
+        }
+        PageServer server = PageServer.start(new Workbench(workshop), port);
+        System.out.println(server.address());
+        System.out.flush();
+        System.err.println("Serving on this machine only. Stop with Ctrl-C.");
+        if (!noBrowser) {
+            browse(server.address());
+        }
+        CountDownLatch forever = new CountDownLatch(1);
+        Runtime.getRuntime().addShutdownHook(new Thread(() -> {
+            server.stop();
+            forever.countDown();
+        }));
+        forever.await();
+        return Outcome.FINE;
+    }
+
+    private static void browse(URI address) {
+        try {
+            if (!GraphicsEnvironment.isHeadless()
+                    && Desktop.isDesktopSupported()
+                    && Desktop.getDesktop().isSupported(Desktop.Action.BROWSE)) {
+                Desktop.getDesktop().browse(address);
+                return;
+            }
+            String opener = System.getProperty("os.name").startsWith("Mac") ? "open" : "xdg-open";
+            new ProcessBuilder(opener, address.toString())
+                    .redirectErrorStream(true)
+                    .redirectOutput(ProcessBuilder.Redirect.DISCARD)
+                    .start();
+        } catch (IOException | UnsupportedOperationException e) {
+            System.err.println("No browser could be started; open " + address + " yourself.");
+        }
+    }
+}

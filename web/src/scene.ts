@@ -1,0 +1,95 @@
+import { svg, type TemplateResult } from "lit";
+import type { Body, Pair, Part, Pin, Scene, Way } from "./api.js";
+import { placed, transform } from "./motion.js";
+
+export interface SceneState {
+  scene: Scene;
+  way: Way;
+  stroke: number;
+  /** Whether the frontmost panel of the box is in place. */
+  frontOn: boolean;
+  /** A place that a finding points at, as at rest. */
+  spot: Pair | null;
+}
+
+interface Drawn {
+  layer: number;
+  body: Body;
+  part?: Part;
+  pin?: Pin;
+}
+
+const ringPath = (ring: Pair[], close: boolean): string =>
+  ring.map(([x, y], i) => `${i === 0 ? "M" : "L"}${x} ${y}`).join("") + (close ? "Z" : "");
+
+const paths = new WeakMap<Part, string>();
+
+function outline(part: Part): string {
+  let path = paths.get(part);
+  if (path === undefined) {
+    path = part.rings.map((ring) => ringPath(ring, true)).join("");
+    paths.set(part, path);
+  }
+  return path;
+}
+
+const orders = new WeakMap<Scene, Drawn[]>();
+
+/** Parts and pins of all bodies, back to front. */
+function order(scene: Scene): Drawn[] {
+  let order = orders.get(scene);
+  if (!order) {
+    order = [];
+    for (const body of scene.bodies) {
+      for (const part of body.parts) order.push({ layer: part.layer, body, part });
+    }
+    for (const pin of scene.pins) {
+      const body = scene.bodies.find((b) => b.name === pin.bodies[0]);
+      if (body) order.push({ layer: pin.layer + 0.5, body, pin });
+    }
+    order.sort((a, b) => a.layer - b.layer);
+    orders.set(scene, order);
+  }
+  return order;
+}
+
+const frontLayer = (scene: Scene): number =>
+  Math.max(...scene.bodies.flatMap((b) => b.parts.filter((p) => p.ofBox).map((p) => p.layer)));
+
+/** Box and figure from the side; the caller puts this into an <svg> with y up. */
+export function sceneDrawing(state: SceneState): TemplateResult {
+  const { scene, way, stroke } = state;
+  const front = frontLayer(scene);
+  const where = new Map(scene.bodies.map((b) => [b.name, transform(b, placed(way, b, stroke))]));
+  const isFront = (part: Part): boolean => part.ofBox && part.layer === front;
+  return svg`
+    ${order(scene).map(({ body, part, pin }) => {
+      const to = where.get(body.name) ?? "";
+      if (pin) {
+        return svg`<g transform=${to}><circle class="pin" cx=${pin.at[0]} cy=${pin.at[1]} r=${pin.radius}></circle></g>`;
+      }
+      if (!part) return svg``;
+      const open = isFront(part) && !state.frontOn;
+      return svg`<g data-body=${body.name} transform=${to}>${partDrawing(part, open)}</g>`;
+    })}
+    ${scene.bodies.map(
+      (body) => svg`<g class="hidden-lines" transform=${where.get(body.name) ?? ""}>
+        ${body.parts.filter((p) => !isFront(p)).map((p) => svg`<path d=${outline(p)}></path>`)}
+        ${body.weights.map((w) => svg`<circle class="weight" cx=${w.at[0]} cy=${w.at[1]} r=${w.radius}></circle>`)}
+      </g>`,
+    )}
+    ${state.spot
+      ? svg`<g class="spot"><circle cx=${state.spot[0]} cy=${state.spot[1]} r="7"></circle></g>`
+      : ""}`;
+}
+
+function partDrawing(part: Part, open: boolean): TemplateResult {
+  const path = outline(part);
+  if (open) {
+    return svg`<path class="taken-off" data-part=${part.name} d=${path}></path>`;
+  }
+  return svg`
+    <path class="part ${part.material}" data-part=${part.name} d=${path} fill=${part.paint ?? ""}></path>
+    ${part.material === "wood" ? svg`<path class="grain" d=${path}></path>` : ""}
+    ${part.engraving.map((line) => svg`<path class="engraved" d=${ringPath(line, false)}></path>`)}`;
+}
