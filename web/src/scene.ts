@@ -70,7 +70,9 @@ export function sceneDrawing(state: SceneState): TemplateResult {
       }
       if (!part) return svg``;
       const open = isFront(part) && !state.frontOn;
-      return svg`<g data-body=${body.name} transform=${to}>${partDrawing(part, open)}</g>`;
+      // What lies deeper is darker.
+      const shade = 0.34 * (1 - part.layer / Math.max(1, front));
+      return svg`<g data-body=${body.name} transform=${to}>${partDrawing(part, open, shade)}</g>`;
     })}
     ${scene.bodies.map(
       (body) => svg`<g class="hidden-lines" transform=${where.get(body.name) ?? ""}>
@@ -83,7 +85,7 @@ export function sceneDrawing(state: SceneState): TemplateResult {
       : ""}`;
 }
 
-function partDrawing(part: Part, open: boolean): TemplateResult {
+function partDrawing(part: Part, open: boolean, shade: number): TemplateResult {
   const path = outline(part);
   if (open) {
     return svg`<path class="taken-off" data-part=${part.name} d=${path}></path>`;
@@ -91,5 +93,6 @@ function partDrawing(part: Part, open: boolean): TemplateResult {
   return svg`
     <path class="part ${part.material}" data-part=${part.name} d=${path} fill=${part.paint ?? ""}></path>
     ${part.material === "wood" ? svg`<path class="grain" d=${path}></path>` : ""}
+    ${part.ofBox ? svg`<path class="shade" d=${path} fill-opacity=${shade.toFixed(2)}></path>` : ""}
     ${part.engraving.map((line) => svg`<path class="engraved" d=${ringPath(line, false)}></path>`)}`;
 }

@@ -6,11 +6,12 @@ import java.io.IOException;
 import java.net.URI;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ServiceLoader;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CountDownLatch;
 import jackwork.app.Demo;
+import jackwork.app.PageHost;
 import jackwork.app.Workbench;
-import jackwork.web.PageServer;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -42,7 +43,10 @@ final class OpenCommand implements Callable<Integer> {
         } else if (!Files.isRegularFile(workshop.resolve("workshop.yaml"))) {
             throw new BadInputException(workshop + " has no workshop.yaml; expected the folder of a workshop");
         }
-        PageServer server = PageServer.start(new Workbench(workshop), port);
+        PageHost host = ServiceLoader.load(PageHost.class)
+                .findFirst()
+                .orElseThrow(() -> new IllegalStateException("this build of Jackwork has no page in it"));
+        PageHost.Running server = host.serve(new Workbench(workshop), port);
         System.out.println(server.address());
         System.out.flush();
         System.err.println("Serving on this machine only. Stop with Ctrl-C.");

@@ -9,6 +9,7 @@ import java.io.UncheckedIOException;
 import java.net.URI;
 import java.util.Map;
 import java.util.Set;
+import jackwork.app.Refusal;
 import jackwork.app.UnknownDesignException;
 import jackwork.app.Workbench;
 import jackwork.design.DesignException;
@@ -116,6 +117,6 @@ public final class PageServer {
     }
 
     private static void refuse(Context context, HttpStatus status, @Nullable String problem, String remedy) {
-        context.status(status).json(Map.of("problem", String.valueOf(problem), "remedy", remedy));
+        json(context.status(status), new Refusal(String.valueOf(problem), remedy).json());
     }
 }

@@ -1,0 +1,25 @@
+package jackwork.web;
+
+import java.net.URI;
+import jackwork.app.PageHost;
+import jackwork.app.Workbench;
+
+/** Offers {@link PageServer} as a service. */
+public final class LoopbackHost implements PageHost {
+
+    @Override
+    public Running serve(Workbench workbench, int port) {
+        PageServer server = PageServer.start(workbench, port);
+        return new Running() {
+            @Override
+            public URI address() {
+                return server.address();
+            }
+
+            @Override
+            public void stop() {
+                server.stop();
+            }
+        };
+    }
+}

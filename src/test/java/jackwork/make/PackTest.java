@@ -1,0 +1,208 @@
+package jackwork.make;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import jackwork.design.DesignReader;
+import jackwork.drawing.Drawing;
+import jackwork.drawing.SvgReader;
+import jackwork.geometry.Circle;
+import jackwork.geometry.Outline;
+import jackwork.geometry.Point;
+import jackwork.parts.Assembler;
+import jackwork.parts.Assembly;
+import jackwork.parts.Hole;
+import jackwork.parts.Part;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/**
+ * The heron's pack, read back from its files and measured: what the beam leaves standing is what the
+ * design asks for. The edge that the beam leaves is its line moved back by half a kerf, toward the
+ * part; so every point of a cut line must lie half a kerf from the design's edge, on the waste side.
+ */
+class PackTest {
+
+    private static final double TOLERANCE = 0.01;
+
+    @TempDir
+    static Path folder;
+
+    private static Assembly assembly;
+    private static double kerf;
+
+    @BeforeAll
+    static void pack() throws IOException {
+        assembly = Assembler.assemble(DesignReader.read(Path.of("demo/heron")));
+        kerf = assembly.workshop().laser().kerf().value();
+        Pack.write(assembly, folder, 1, name -> {});
+    }
+
+    private static List<Drawing> sheets() throws IOException {
+        List<Drawing> drawings = new ArrayList<>();
+        try (var files = Files.list(folder)) {
+            for (Path file : files.filter(f -> f.toString().endsWith(".svg")).sorted().toList()) {
+                drawings.add(SvgReader.read(file.getFileName().toString(), Files.readAllBytes(file)));
+            }
+        }
+        return drawings;
+    }
+
+    /** Carries the design onto the sheet: the part's first hole says where it lies; all else must agree. */
+    private static Point shift(Part part, Drawing sheet) {
+        Hole first = part.holes().get(0);
+        return sheet.circle(part.name() + ".hole-" + first.joint())
+                .orElseThrow()
+                .centre()
+                .minus(first.circle().centre());
+    }
+
+    /** Middles of edges and points of curves, none nearer than four kerfs to a corner of 8° or more. */
+    private static List<Point> plainPoints(List<Point> ring) {
+        List<Point> corners = new ArrayList<>();
+        List<Point> points = new ArrayList<>();
+        for (int i = 0; i < ring.size(); i++) {
+            Point here = ring.get(i);
+            Point in = here.minus(ring.get((i + ring.size() - 1) % ring.size()));
+            Point out = ring.get((i + 1) % ring.size()).minus(here);
+            double bend = Math.abs(Math.atan2(in.cross(out), in.dot(out)));
+            (bend < Math.toRadians(8) ? points : corners).add(here);
+            points.add(here.plus(out.times(0.5)));
+        }
+        points.removeIf(point -> corners.stream().anyMatch(corner -> corner.distance(point) < 4 * kerf));
+        return points;
+    }
+
+    @Test
+    void everyEdgeIsHalfAKerfOutsideThePart() throws IOException {
+        Set<String> seen = new HashSet<>();
+        for (Drawing sheet : sheets()) {
+            for (Part part : assembly.parts()) {
+                Outline cut = sheet.outlines().get(part.name());
+                if (cut == null) {
+                    continue;
+                }
+                seen.add(part.name());
+                Outline wanted = part.drawn().moved(shift(part, sheet));
+                assertAround(part.name(), wanted, cut.outer(), false);
+                // And back: from every edge of the design the cut line is half a kerf away. Inside corners
+                // are left out: there a round beam leaves a fillet of its own radius.
+                List<Point> plain = plainPoints(wanted.outer());
+                assertThat(plain).as(part.name()).isNotEmpty();
+                for (Point point : plain) {
+                    assertThat(Outline.of(cut.outer()).distanceToEdge(point))
+                            .as(part.name() + " at " + point)
+                            .isCloseTo(kerf / 2, within(TOLERANCE));
+                }
+                int openings = wanted.holes().size();
+                for (int i = 1; i <= openings; i++) {
+                    Outline opening = sheet.outlines().get(part.name() + ".opening-" + i);
+                    assertThat(opening).as(part.name() + " opening " + i).isNotNull();
+                    assertAround(part.name(), wanted, opening.outer(), true);
+                }
+            }
+        }
+        assertThat(seen).hasSize(assembly.parts().size());
+    }
+
+    /**
+     * Straight and curved edges stand exactly half a kerf off; outside a sharp corner the mitre may
+     * reach up to twice that before it is blunted, never nearer.
+     */
+    private static void assertAround(String name, Outline wanted, List<Point> line, boolean inside) {
+        Outline solid = Outline.of(wanted.outer());
+        for (int i = 0; i < line.size(); i++) {
+            Point a = line.get(i);
+            Point b = line.get((i + 1) % line.size());
+            Point middle = a.plus(b).times(0.5);
+            assertThat(wanted.contains(a)).as(name + ": the beam runs in the waste").isFalse();
+            if (inside) {
+                assertThat(solid.contains(a)).as(name + ": an opening is cut within the part").isTrue();
+            }
+            assertThat(wanted.distanceToEdge(a)).as(name).isBetween(kerf / 2 - TOLERANCE, kerf + TOLERANCE);
+            assertThat(wanted.distanceToEdge(middle)).as(name).isBetween(kerf / 2 - TOLERANCE, kerf + TOLERANCE);
+        }
+    }
+
+    @Test
+    void everyHoleIsAKerfSmallerOnTheSheetAndRightInTheWood() throws IOException {
+        int seen = 0;
+        for (Drawing sheet : sheets()) {
+            for (Part part : assembly.parts()) {
+                Outline cut = sheet.outlines().get(part.name());
+                if (cut == null) {
+                    continue;
+                }
+                Point shift = shift(part, sheet);
+                for (Hole hole : part.holes()) {
+                    Circle line = sheet.circle(part.name() + ".hole-" + hole.joint()).orElseThrow();
+                    assertThat(line.diameter() + kerf)
+                            .as(part.name() + " " + hole.joint())
+                            .isCloseTo(hole.circle().diameter(), within(TOLERANCE));
+                    assertThat(line.centre().distance(hole.circle().centre().plus(shift)))
+                            .as(part.name() + " " + hole.joint())
+                            .isLessThan(TOLERANCE);
+                    seen++;
+                }
+            }
+        }
+        assertThat(seen).isGreaterThan(40);
+    }
+
+    @Test
+    void nothingOverlapsAndNothingLeavesItsSheet() throws IOException {
+        for (Drawing sheet : sheets()) {
+            List<Outline> outlines = sheet.outlines().entrySet().stream()
+                    .filter(e -> !e.getKey().contains("."))
+                    .map(java.util.Map.Entry::getValue)
+                    .toList();
+            for (int i = 0; i < outlines.size(); i++) {
+                var bounds = outlines.get(i).bounds();
+                assertThat(bounds.minX()).isGreaterThan(0);
+                assertThat(bounds.minY()).isGreaterThan(0);
+                assertThat(bounds.maxX()).isLessThan(sheet.width());
+                assertThat(bounds.maxY()).isLessThan(sheet.height());
+                for (int j = i + 1; j < outlines.size(); j++) {
+                    assertThat(outlines.get(i).overlaps(outlines.get(j))).isFalse();
+                }
+            }
+        }
+    }
+
+    /** The PDF's circles and lines are the SVG's, in points: every hole centre and radius is found again. */
+    @Test
+    void pdfSaysTheSameAsTheSvg() throws IOException {
+        List<Drawing> sheets = sheets();
+        try (PDDocument pdf = Loader.loadPDF(folder.resolve("sheets.pdf").toFile())) {
+            assertThat(pdf.getNumberOfPages()).isEqualTo(sheets.size());
+            for (int page = 0; page < sheets.size(); page++) {
+                PdfPaths paths = PdfPaths.of(pdf.getPage(page));
+                int found = 0;
+                for (Drawing sheet : sheets) {
+                    found = Math.max(found, paths.matches(sheet, TOLERANCE));
+                }
+                int wanted = sheets.stream().mapToInt(s -> s.circles().size() + s.outlines().size()).min().orElse(0);
+                assertThat(found).as("paths of page " + page + " found in an SVG sheet").isGreaterThanOrEqualTo(wanted);
+            }
+        }
+    }
+
+    @Test
+    void partsListNamesEveryPart() throws IOException {
+        List<String> lines = Files.readAllLines(folder.resolve("parts.csv"));
+        for (Part part : assembly.parts()) {
+            assertThat(lines).as(part.name()).anyMatch(line -> line.startsWith(part.name() + ","));
+        }
+        assertThat(Files.readString(folder.resolve("cautions.txt"))).contains("keep from children under three");
+    }
+}

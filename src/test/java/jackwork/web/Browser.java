@@ -1,0 +1,72 @@
+package jackwork.web;
+
+import com.microsoft.playwright.BrowserType;
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.Playwright;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+
+/** The system's own Chromium, driven for tests; keeps what the console and the network complained of. */
+final class Browser implements AutoCloseable {
+
+    private static final List<Path> PLACES = List.of(
+            Path.of("/usr/bin/chromium"), Path.of("/usr/bin/chromium-browser"), Path.of("/usr/bin/google-chrome"));
+
+    private final Playwright playwright;
+    private final com.microsoft.playwright.Browser browser;
+    private final List<String> complaints = new ArrayList<>();
+
+    Browser() {
+        Path chromium = PLACES.stream()
+                .filter(Files::isExecutable)
+                .findFirst()
+                .orElseThrow(() -> new IllegalStateException(
+                        "no Chromium at " + PLACES + "; install it (Debian: apt install chromium) or run ./check as root"));
+        playwright = Playwright.create(
+                new Playwright.CreateOptions().setEnv(Map.of("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1")));
+        browser = playwright
+                .chromium()
+                .launch(new BrowserType.LaunchOptions()
+                        .setExecutablePath(chromium)
+                        .setHeadless(true)
+                        .setArgs(List.of(
+                                "--no-sandbox",
+                                "--disable-gpu",
+                                "--disable-quic",
+                                "--no-first-run",
+                                "--disable-background-networking",
+                                "--disable-component-update",
+                                "--disable-sync")));
+    }
+
+    Page open(String address, int width, int height) {
+        Page page = browser.newPage(new com.microsoft.playwright.Browser.NewPageOptions().setViewportSize(width, height));
+        page.onConsoleMessage(message -> {
+            if (message.type().equals("error") || message.type().equals("warning")) {
+                complaints.add(message.type() + ": " + message.text());
+            }
+        });
+        page.onPageError(complaints::add);
+        page.onRequestFailed(request -> complaints.add("failed: " + request.url()));
+        page.navigate(address);
+        return page;
+    }
+
+    /** Errors and warnings of every page so far. */
+    List<String> complaints() {
+        return complaints;
+    }
+
+    static void keep(Page page, String name) {
+        page.screenshot(new Page.ScreenshotOptions().setPath(Path.of("target", "screenshots", name + ".png")));
+    }
+
+    @Override
+    public void close() {
+        browser.close();
+        playwright.close();
+    }
+}

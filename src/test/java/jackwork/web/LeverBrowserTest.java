@@ -1,0 +1,161 @@
+package jackwork.web;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import com.microsoft.playwright.Locator;
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.options.BoundingBox;
+import java.nio.file.Path;
+import java.util.List;
+import jackwork.app.Workbench;
+import jackwork.check.Subject;
+import jackwork.design.DesignReader;
+import jackwork.geometry.Point;
+import jackwork.motion.PoseSolver;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+
+/** The page as a visitor meets it: real server, real designs, real Chromium. */
+@Tag("browser")
+class LeverBrowserTest {
+
+    private static final Point BEAK = new Point(150, 222);
+
+    private static PageServer server;
+    private static Browser browser;
+
+    @BeforeAll
+    static void open() {
+        server = PageServer.start(new Workbench(Path.of("demo")), 0);
+        browser = new Browser();
+    }
+
+    @AfterAll
+    static void close() {
+        browser.close();
+        server.stop();
+    }
+
+    private static Page page(String design) {
+        Page page = browser.open(server.address() + "#" + design.replace("/", "%2F"), 1400, 1000);
+        page.waitForSelector("jackwork-page[data-ready='" + design + "']");
+        page.waitForSelector("[data-handle=lever]");
+        return page;
+    }
+
+    /** Where the beak's tip is on the screen, px. */
+    @SuppressWarnings("unchecked")
+    private static Point beakOnScreen(Page page) {
+        List<Number> xy = (List<Number>) page.evaluate("""
+                ([x, y]) => {
+                  const matrix = document.querySelector("[data-part=head]").getScreenCTM();
+                  const point = new DOMPoint(x, y).matrixTransform(matrix);
+                  return [point.x, point.y];
+                }""", List.of(BEAK.x(), BEAK.y()));
+        return new Point(xy.get(0).doubleValue(), xy.get(1).doubleValue());
+    }
+
+    private static double pixelsPerMillimetre(Page page) {
+        return ((Number) page.evaluate("document.querySelector('svg.scene').getScreenCTM().a")).doubleValue();
+    }
+
+    private static double stroke(Page page) {
+        return ((Number) page.evaluate("document.querySelector('jackwork-page').stroke")).doubleValue();
+    }
+
+    private static void pullDown(Page page, double pixels) {
+        BoundingBox box = page.locator("[data-handle=lever] .ring").boundingBox();
+        double x = box.x + box.width / 2;
+        double y = box.y + box.height / 2;
+        page.mouse().move(x, y);
+        page.mouse().down();
+        page.mouse().move(x, y + pixels / 2);
+        page.mouse().move(x, y + pixels);
+    }
+
+    /** The solver's own answer: how far the beak's tip has moved from rest at a stroke, mm. */
+    private static Point solved(double stroke) {
+        Subject subject = Subject.of(DesignReader.read(Path.of("demo/heron")));
+        PoseSolver solver = new PoseSolver(subject.mechanism());
+        assertThat(solver.moveTo(stroke)).isTrue();
+        int head = subject.mechanism().bodyNumber("head");
+        Point centre = subject.assembly().bodies().stream()
+                .filter(body -> body.name().equals("head"))
+                .findFirst()
+                .orElseThrow()
+                .centre();
+        double[] pose = solver.pose();
+        return BEAK.minus(centre)
+                .turned(pose[3 * head + 2])
+                .plus(new Point(pose[3 * head], pose[3 * head + 1]))
+                .minus(BEAK);
+    }
+
+    @Test
+    void pullingTheLeverMovesTheBeakAsSolved() {
+        Page page = page("heron");
+        double scale = pixelsPerMillimetre(page);
+        Point rest = beakOnScreen(page);
+        pullDown(page, 8 * scale);
+        double stroke = stroke(page);
+        assertThat(stroke).isBetween(0.2, 0.9);
+        Point moved = beakOnScreen(page).minus(rest).times(1 / scale);
+        Point wanted = solved(stroke);
+        assertThat(wanted.length()).isGreaterThan(20);
+        assertThat(moved.x()).isCloseTo(wanted.x(), within(0.05));
+        assertThat(-moved.y()).isCloseTo(wanted.y(), within(0.05));
+        Browser.keep(page, "heron-half-pressed");
+        page.mouse().up();
+        for (int i = 0; i < 100 && stroke(page) > 0; i++) {
+            page.waitForTimeout(50);
+        }
+        assertThat(stroke(page)).isZero();
+        assertThat(beakOnScreen(page).distance(rest)).isLessThan(0.01);
+        Browser.keep(page, "heron-at-rest");
+        assertThat(browser.complaints()).isEmpty();
+        page.close();
+    }
+
+    @Test
+    void aHeronThatHangsUpStaysWhereItIsLetGo() {
+        Page page = page("spoiled/heron-hangs-up");
+        pullDown(page, 22 * pixelsPerMillimetre(page));
+        assertThat(stroke(page)).isGreaterThan(0.9);
+        page.mouse().up();
+        page.waitForSelector(".hangs");
+        assertThat(stroke(page)).isGreaterThan(0.9);
+        assertThat(page.locator(".verdict").textContent()).contains("fails");
+        assertThat(page.locator(".finding").first().getAttribute("data-finding")).isEqualTo("comes-back");
+        Browser.keep(page, "heron-hangs-up");
+        assertThat(browser.complaints()).isEmpty();
+        page.close();
+    }
+
+    @Test
+    void theLeverAnswersToKeys() {
+        Page page = page("heron");
+        Locator handle = page.locator("[data-handle=lever]");
+        handle.focus();
+        page.keyboard().press("End");
+        assertThat(stroke(page)).isEqualTo(1);
+        assertThat(handle.getAttribute("aria-valuetext")).startsWith("stroke 100 %");
+        page.keyboard().press("ArrowUp");
+        assertThat(stroke(page)).isCloseTo(0.98, within(1e-9));
+        page.keyboard().press("Home");
+        assertThat(stroke(page)).isEqualTo(0);
+        page.close();
+    }
+
+    @Test
+    void fitsAPhone() {
+        Page page = browser.open(server.address().toString(), 360, 740);
+        page.waitForSelector("[data-handle=lever]");
+        double wide = ((Number) page.evaluate("document.documentElement.scrollWidth")).doubleValue();
+        assertThat(wide).isLessThanOrEqualTo(360);
+        Browser.keep(page, "heron-on-a-phone");
+        page.close();
+    }
+}
