@@ -27,7 +27,8 @@ export interface Pin {
   name: string;
   at: Pair;
   radius: number;
-  bodies: [string, string];
+  /** The body that grips it. */
+  body: string;
   layer: number;
 }
 

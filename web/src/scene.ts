@@ -44,7 +44,7 @@ function order(scene: Scene): Drawn[] {
       for (const part of body.parts) order.push({ layer: part.layer, body, part });
     }
     for (const pin of scene.pins) {
-      const body = scene.bodies.find((b) => b.name === pin.bodies[0]);
+      const body = scene.bodies.find((b) => b.name === pin.body);
       if (body) order.push({ layer: pin.layer + 0.5, body, pin });
     }
     order.sort((a, b) => a.layer - b.layer);

@@ -53,9 +53,10 @@ class ArchitectureTest {
 
     @Test
     void everyClassIsInAKnownRoom() {
-        assertThat(CLASSES).allSatisfy(type -> assertThat(room(type).map(FLOOR::get))
-                .as(type.getName())
-                .isPresent());
+        assertThat(CLASSES)
+                .allSatisfy(type -> assertThat(room(type).map(FLOOR::get))
+                        .as(type.getName())
+                        .isPresent());
     }
 
     @Test
@@ -80,8 +81,15 @@ class ArchitectureTest {
     @Test
     void librariesStayInTheirRooms() {
         List<String> wrong = new ArrayList<>();
-        Map<String, String> home =
-                Map.of("picocli", "cli", "io.javalin", "web", "org.locationtech.jts", "geometry", "org.apache.pdfbox", "drawing");
+        Map<String, String> home = Map.of(
+                "picocli",
+                "cli",
+                "io.javalin",
+                "web",
+                "org.locationtech.jts",
+                "geometry",
+                "org.apache.pdfbox",
+                "drawing");
         for (JavaClass type : CLASSES) {
             for (Dependency dependency : type.getDirectDependenciesFromSelf()) {
                 home.forEach((library, room) -> {

@@ -18,7 +18,8 @@ public final class Demo {
         Path home = Path.of(System.getProperty("jackwork.home", ""));
         Path demo = home.resolve("demo").toAbsolutePath().normalize();
         if (!Files.isDirectory(demo)) {
-            throw new NoSuchFileException(demo.toString(), null, "the demo workshop should stand here; start Jackwork by ./jackwork");
+            throw new NoSuchFileException(
+                    demo.toString(), null, "the demo workshop should stand here; start Jackwork by ./jackwork");
         }
         return demo;
     }

@@ -1,14 +1,14 @@
 package jackwork.app;
 
-import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.List;
 import jackwork.check.Finding;
 import jackwork.check.Questions;
 import jackwork.check.Status;
 import jackwork.check.Subject;
 import jackwork.design.Design;
 import jackwork.make.FitsSheet;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
 
 /** A design with the answers to every question asked of it, from all rooms, worst first. */
 public record DesignCheck(Design design, Subject subject, List<Finding> findings) {
@@ -24,7 +24,10 @@ public record DesignCheck(Design design, Subject subject, List<Finding> findings
 
     /** {@code works}, {@code doubtful} or {@code fails}: the worst of the findings. */
     public String verdict() {
-        Status worst = findings.stream().map(Finding::status).max(Comparator.naturalOrder()).orElse(Status.PASS);
+        Status worst = findings.stream()
+                .map(Finding::status)
+                .max(Comparator.naturalOrder())
+                .orElse(Status.PASS);
         return switch (worst) {
             case PASS -> "works";
             case DOUBTFUL -> "doubtful";

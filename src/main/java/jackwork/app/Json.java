@@ -1,7 +1,7 @@
 package jackwork.app;
 
-import java.util.List;
 import jackwork.geometry.Point;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 import tools.jackson.core.StreamWriteFeature;
 import tools.jackson.databind.json.JsonMapper;
@@ -12,8 +12,9 @@ import tools.jackson.databind.node.ObjectNode;
 /** JSON as Jackwork writes it: same input, same bytes; what is not a finite number is null. */
 final class Json {
 
-    private static final JsonMapper MAPPER =
-            JsonMapper.builder().enable(StreamWriteFeature.WRITE_BIGDECIMAL_AS_PLAIN).build();
+    private static final JsonMapper MAPPER = JsonMapper.builder()
+            .enable(StreamWriteFeature.WRITE_BIGDECIMAL_AS_PLAIN)
+            .build();
 
     private Json() {}
 

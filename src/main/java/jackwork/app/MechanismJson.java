@@ -21,7 +21,11 @@ public final class MechanismJson {
         root.put("formatVersion", FORMAT_VERSION);
         root.put("design", assembly.name());
         ObjectNode units = root.putObject("units");
-        units.put("length", "mm").put("mass", "g").put("inertia", "g·mm²").put("angle", "deg").put("force", "N");
+        units.put("length", "mm")
+                .put("mass", "g")
+                .put("inertia", "g·mm²")
+                .put("angle", "deg")
+                .put("force", "N");
         root.putObject("gravity").put("x", 0).put("y", -9806.65).put("unit", "mm/s²");
         ArrayNode bodies = root.putArray("bodies");
         assembly.bodies().forEach(body -> bodies.add(body(body)));

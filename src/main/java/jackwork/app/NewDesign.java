@@ -1,14 +1,15 @@
 package jackwork.app;
 
+import jackwork.design.Design;
+import jackwork.design.DesignFolders;
+import jackwork.design.DesignReader;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import jackwork.design.Design;
-import jackwork.design.DesignFolders;
-import jackwork.design.DesignReader;
+import java.util.Objects;
 
 /** Starts a design from an example: the example's folder under another name, its box beside it. */
 final class NewDesign {
@@ -22,7 +23,8 @@ final class NewDesign {
         }
         Path folder = workshop.resolve(name);
         if (Files.exists(folder)) {
-            throw new FileAlreadyExistsException(folder.toString(), null, "there is something of that name already; nothing was changed");
+            throw new FileAlreadyExistsException(
+                    folder.toString(), null, "there is something of that name already; nothing was changed");
         }
         if (!Files.exists(workshop.resolve("workshop.yaml"))) {
             Files.createDirectories(workshop);
@@ -44,7 +46,7 @@ final class NewDesign {
 
     /** Copies the folder of a box or figure file, when the workshop lacks it; returns its path from the new folder. */
     private static String bring(Path demo, Path file, Path workshop, Path folder) throws IOException {
-        Path source = file.getParent();
+        Path source = Objects.requireNonNull(file.getParent());
         if (source.equals(folder) || Files.exists(folder.resolve(file.getFileName()))) {
             return file.getFileName().toString();
         }

@@ -1,6 +1,5 @@
 package jackwork.app;
 
-import java.util.List;
 import jackwork.geometry.Bounds;
 import jackwork.geometry.Point;
 import jackwork.parts.Assembly;
@@ -8,7 +7,7 @@ import jackwork.parts.Body;
 import jackwork.parts.CoinWorks;
 import jackwork.parts.Lump;
 import jackwork.parts.Part;
-import jackwork.parts.PinJoint;
+import java.util.List;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
 
@@ -22,16 +21,23 @@ final class SceneJson {
         scene.put("name", assembly.name());
         scene.set("bounds", bounds(assembly.parts()));
         ArrayNode bodies = scene.putArray("bodies");
-        assembly.bodies().forEach(body -> bodies.add(body(body)));
+        assembly.bodies().forEach(body -> bodies.add(body(assembly, body)));
         ArrayNode pins = scene.putArray("pins");
-        assembly.pins().forEach(pin -> pins.add(pin(assembly, pin)));
+        for (Body body : assembly.bodies()) {
+            body.lumps().stream()
+                    .filter(lump -> assembly.workshop().rods().containsKey(lump.kind()))
+                    .forEach(rod -> pins.add(pin(assembly, body, rod)));
+        }
         scene.set("lever", lever(assembly));
         scene.set("coinWorks", coinWorks(assembly));
         return scene;
     }
 
     private static ObjectNode bounds(List<Part> parts) {
-        Bounds all = parts.stream().map(part -> part.drawn().bounds()).reduce(Bounds::union).orElseThrow();
+        Bounds all = parts.stream()
+                .map(part -> part.drawn().bounds())
+                .reduce(Bounds::union)
+                .orElseThrow();
         ObjectNode node = Json.object();
         Json.put(node, "minX", all.minX(), 3);
         Json.put(node, "minY", all.minY(), 3);
@@ -40,7 +46,7 @@ final class SceneJson {
         return node;
     }
 
-    private static ObjectNode body(Body body) {
+    private static ObjectNode body(Assembly assembly, Body body) {
         ObjectNode node = Json.object();
         node.put("name", body.name());
         node.put("ground", body.isGround());
@@ -53,7 +59,7 @@ final class SceneJson {
         body.parts().forEach(part -> parts.add(part(part)));
         ArrayNode weights = node.putArray("weights");
         for (Lump lump : body.lumps()) {
-            if (lump.kind().startsWith("nut") || lump.kind().startsWith("washer") || lump.kind().equals("mass")) {
+            if (!assembly.workshop().rods().containsKey(lump.kind())) {
                 ObjectNode weight = weights.addObject();
                 weight.put("name", lump.name());
                 weight.set("at", Json.point(lump.at()));
@@ -79,22 +85,22 @@ final class SceneJson {
         return node;
     }
 
-    private static ObjectNode pin(Assembly assembly, PinJoint pin) {
-        Body holder = assembly.body(pin.holder());
-        Body runner = assembly.body(pin.runner());
+    /** A rod moves with the body that grips it, and shows where the frontmost of its parts ends. */
+    private static ObjectNode pin(Assembly assembly, Body holder, Lump rod) {
         ObjectNode node = Json.object();
-        node.put("name", pin.name());
-        node.set("at", Json.point(pin.at()));
-        Json.put(node, "radius", pin.radius(), 3);
-        node.putArray("bodies").add(holder.name()).add(runner.name());
-        node.put("layer", Math.max(top(holder, pin.at()), top(runner, pin.at())));
+        node.put("name", rod.name());
+        node.set("at", Json.point(rod.at()));
+        Json.put(node, "radius", rod.radius(), 3);
+        node.put("body", holder.name());
+        node.put("layer", top(assembly, rod.at()));
         return node;
     }
 
-    /** The frontmost layer of a body that has a hole there. */
-    private static int top(Body body, Point at) {
-        return body.parts().stream()
-                .filter(part -> part.holes().stream().anyMatch(hole -> hole.circle().centre().distance(at) < 0.01))
+    /** The frontmost layer that has a hole there. */
+    private static int top(Assembly assembly, Point at) {
+        return assembly.parts().stream()
+                .filter(part -> part.holes().stream()
+                        .anyMatch(hole -> hole.circle().centre().distance(at) < 0.01))
                 .mapToInt(Part::layer)
                 .max()
                 .orElse(0);

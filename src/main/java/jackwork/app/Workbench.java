@@ -1,14 +1,14 @@
 package jackwork.app;
 
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.file.Path;
-import java.util.List;
 import jackwork.design.Design;
 import jackwork.design.DesignException;
 import jackwork.design.DesignFolders;
 import jackwork.design.DesignReader;
 import jackwork.design.WorkshopReader;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Path;
+import java.util.List;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
 

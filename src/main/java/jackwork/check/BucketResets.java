@@ -1,7 +1,7 @@
 package jackwork.check;
 
-import java.util.List;
 import jackwork.parts.Assembly;
+import java.util.List;
 
 /** Empty, the bucket swings back from its tip and lies against its rest stop, friction against it. */
 final class BucketResets implements Question {
@@ -21,7 +21,10 @@ final class BucketResets implements Question {
                 friction,
                 margin,
                 "N·mm",
-                new Where(assembly.body(assembly.coinWorks().bucket()).name(), 0.0, assembly.coinWorks().pivot()),
+                new Where(
+                        assembly.body(assembly.coinWorks().bucket()).name(),
+                        0.0,
+                        assembly.coinWorks().pivot()),
                 "the counterweight closes with at least " + Words.number(closing) + " N·mm against "
                         + Words.number(friction) + " N·mm of friction",
                 spread.status() == Status.PASS ? "" : "Add weight to the counterweight, or move it farther out.",

@@ -1,8 +1,8 @@
 package jackwork.check;
 
-import java.util.List;
 import jackwork.parts.CoinWorks;
 import jackwork.stock.Uncertain;
+import java.util.List;
 
 /**
  * Tilting on its rod, the bucket does not reach its neighbours: diametral clearance c over bearing
@@ -17,8 +17,10 @@ final class BucketTwist implements Question {
         double margin = works.sideGap() - shift;
         Uncertain running = subject.assembly().workshop().fits().running();
         Spread spread = new Spread(margin)
-                .add("running clearance", running, fit -> works.sideGap()
-                        - shift(works, works.clearance() + fit - running.value()));
+                .add(
+                        "running clearance",
+                        running,
+                        fit -> works.sideGap() - shift(works, works.clearance() + fit - running.value()));
         double wantedBearing = works.clearance() * works.reach() / works.sideGap();
         return List.of(new Finding(
                 "bucket-twist",
@@ -33,7 +35,8 @@ final class BucketTwist implements Question {
                         + Words.number(works.sideGap()) + " mm are free",
                 spread.status() == Status.PASS
                         ? ""
-                        : "Widen its bearing well beyond " + Words.number(wantedBearing) + " mm, or leave more side gap.",
+                        : "Widen its bearing well beyond " + Words.number(wantedBearing)
+                                + " mm, or leave more side gap.",
                 "shift = c/L · reach = " + Words.number(works.clearance()) + "/" + Words.number(works.bearing()) + " · "
                         + Words.number(works.reach()) + " = " + Words.number(shift) + " mm",
                 spread.grounds()));

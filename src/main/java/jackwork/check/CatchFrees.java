@@ -1,10 +1,10 @@
 package jackwork.check;
 
-import java.util.List;
 import jackwork.geometry.Point;
 import jackwork.parts.Assembly;
 import jackwork.parts.CoinWorks;
 import jackwork.parts.Lever;
+import java.util.List;
 
 /** With the bucket tipped, the strut stands clear of the tooth all the way down. */
 final class CatchFrees implements Question {

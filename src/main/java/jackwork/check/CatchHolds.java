@@ -1,11 +1,11 @@
 package jackwork.check;
 
-import java.util.List;
 import jackwork.geometry.Point;
 import jackwork.parts.Assembly;
 import jackwork.parts.CoinWorks;
 import jackwork.parts.Lever;
 import jackwork.stock.Uncertain;
+import java.util.List;
 
 /**
  * The strongest press without a coin does not push the strut aside. The tooth presses straight down
@@ -27,11 +27,14 @@ final class CatchHolds implements Question {
         double limit = limit(assembly, works.catchFriction().coefficient().low(), press);
         double margin = arm - limit;
         Spread spread = CatchFrees.withClearance(assembly, margin)
-                .add("strongest press", strongest, f -> arm
-                        - limit(
-                                assembly,
-                                works.catchFriction().coefficient().low(),
-                                f * ratio(assembly.lever(), works.tooth())));
+                .add(
+                        "strongest press",
+                        strongest,
+                        f -> arm
+                                - limit(
+                                        assembly,
+                                        works.catchFriction().coefficient().low(),
+                                        f * ratio(assembly.lever(), works.tooth())));
         return List.of(new Finding(
                 "catch-holds",
                 "Does the catch hold the strongest press without a coin?",
@@ -44,16 +47,20 @@ final class CatchHolds implements Question {
                 arm > 0
                         ? "the tooth presses " + Words.number(arm)
                                 + " mm to the closing side of the bucket's pivot: the harder, the firmer"
-                        : "the tooth presses to the opening side of the bucket's pivot by " + Words.number(-arm) + " mm",
-                spread.status() == Status.PASS ? "" : "Move the tooth's edge to the closing side of the bucket's pivot.",
-                "a = " + Words.number(arm) + " mm ≥ −(µ h + M/N) = " + Words.number(limit) + " mm, µ at its lowest, N = "
-                        + Words.number(press) + " N",
+                        : "the tooth presses to the opening side of the bucket's pivot by " + Words.number(-arm)
+                                + " mm",
+                spread.status() == Status.PASS
+                        ? ""
+                        : "Move the tooth's edge to the closing side of the bucket's pivot.",
+                "a = " + Words.number(arm) + " mm ≥ −(µ h + M/N) = " + Words.number(limit)
+                        + " mm, µ at its lowest, N = " + Words.number(press) + " N",
                 spread.grounds()));
     }
 
     /** Force at the tooth for 1 N of the finger. */
     private static double ratio(Lever lever, Point tooth) {
-        return Math.abs((lever.press().x() - lever.pivot().x()) / (tooth.x() - lever.pivot().x()));
+        return Math.abs((lever.press().x() - lever.pivot().x())
+                / (tooth.x() - lever.pivot().x()));
     }
 
     private static double limit(Assembly assembly, double friction, double press) {

@@ -1,8 +1,8 @@
 package jackwork.check;
 
-import java.util.List;
 import jackwork.parts.Assembly;
 import jackwork.parts.CoinWorks;
+import java.util.List;
 
 /** Without a coin, the tooth stands well on the strut. */
 final class CatchOverlap implements Question {

@@ -1,9 +1,9 @@
 package jackwork.check;
 
-import java.util.List;
 import jackwork.parts.CoinWorks;
 import jackwork.stock.Coin;
 import jackwork.stock.Uncertain;
+import java.util.List;
 
 /** Each coin goes through the slot, both ways across. */
 final class CoinFitsSlot implements Question {

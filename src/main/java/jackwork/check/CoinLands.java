@@ -1,9 +1,9 @@
 package jackwork.check;
 
-import java.util.List;
 import jackwork.geometry.Point;
 import jackwork.parts.CoinWorks;
 import jackwork.stock.Coin;
+import java.util.List;
 
 /** With the lever at rest, the kicker leaves each coin room in the bucket, tipped or not. */
 final class CoinLands implements Question {

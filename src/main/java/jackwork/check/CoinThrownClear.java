@@ -1,11 +1,11 @@
 package jackwork.check;
 
-import java.util.List;
 import jackwork.geometry.Point;
 import jackwork.parts.Assembly;
 import jackwork.parts.CoinWorks;
 import jackwork.parts.Lever;
 import jackwork.stock.Coin;
+import java.util.List;
 
 /**
  * The kicker's sweep carries each coin over the lip: somewhere on the press its tip comes closer
@@ -16,7 +16,9 @@ final class CoinThrownClear implements Question {
 
     @Override
     public List<Finding> ask(Subject subject) {
-        return subject.coins().stream().map(coin -> find(subject.assembly(), coin)).toList();
+        return subject.coins().stream()
+                .map(coin -> find(subject.assembly(), coin))
+                .toList();
     }
 
     /** How far past the lip the kicker carries the coin, mm, with the bucket tipped. */
@@ -36,8 +38,12 @@ final class CoinThrownClear implements Question {
         double past = past(assembly, coin);
         CoinWorks works = assembly.coinWorks();
         Spread spread = new Spread(past)
-                .add("kerf", assembly.workshop().laser().kerf(), k -> past
-                        - Math.abs(k - assembly.workshop().laser().kerf().value()));
+                .add(
+                        "kerf",
+                        assembly.workshop().laser().kerf(),
+                        k -> past
+                                - Math.abs(
+                                        k - assembly.workshop().laser().kerf().value()));
         double nearest = coin.radius() - past;
         return new Finding(
                 "coin-thrown-clear/" + coin.code(),
@@ -52,8 +58,9 @@ final class CoinThrownClear implements Question {
                         ? "a full press carries " + coin.code() + " " + Words.number(past) + " mm past the lip"
                         : "at full press " + coin.code() + " is still " + Words.number(-past) + " mm short of the lip",
                 spread.status() == Status.PASS ? "" : "Lengthen the kicker, or lower the bucket's lip.",
-                "past the lip = radius " + Words.number(coin.radius()) + " − nearest distance of the kicker's tip to the"
-                        + " coin's centre over the lip " + Words.number(nearest) + " = " + Words.number(past) + " mm",
+                "past the lip = radius " + Words.number(coin.radius())
+                        + " − nearest distance of the kicker's tip to the" + " coin's centre over the lip "
+                        + Words.number(nearest) + " = " + Words.number(past) + " mm",
                 spread.grounds());
     }
 }

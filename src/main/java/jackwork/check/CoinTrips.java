@@ -1,9 +1,8 @@
 package jackwork.check;
 
-import java.util.List;
 import jackwork.parts.Assembly;
-import jackwork.parts.CoinWorks;
 import jackwork.stock.Coin;
+import java.util.List;
 
 /** Each coin's weight tips the bucket, laid in at rest, against counterweight and bearing friction. */
 public final class CoinTrips implements Question {
@@ -29,17 +28,19 @@ public final class CoinTrips implements Question {
 
     /** Moments of a coin about the bucket's pivot. */
     public static Balance balance(Assembly assembly, Coin coin) {
-        CoinWorks works = assembly.coinWorks();
-        Balance worst = null;
-        for (int i = 0; i <= CoinSeat.STEPS; i++) {
-            double share = (double) i / CoinSeat.STEPS;
-            double need = CoinSeat.closingMoment(assembly, share) + CoinSeat.frictionMoment(assembly, coin.mass());
-            Balance now = new Balance(share, CoinSeat.coinMoment(works, coin, share), need);
-            if (worst == null || now.surplus() < worst.surplus()) {
+        Balance worst = balance(assembly, coin, 0);
+        for (int i = 1; i <= CoinSeat.STEPS; i++) {
+            Balance now = balance(assembly, coin, (double) i / CoinSeat.STEPS);
+            if (now.surplus() < worst.surplus()) {
                 worst = now;
             }
         }
         return worst;
+    }
+
+    private static Balance balance(Assembly assembly, Coin coin, double share) {
+        double need = CoinSeat.closingMoment(assembly, share) + CoinSeat.frictionMoment(assembly, coin.mass());
+        return new Balance(share, CoinSeat.coinMoment(assembly.coinWorks(), coin, share), need);
     }
 
     private static Finding find(Subject subject, Coin coin) {
@@ -56,7 +57,10 @@ public final class CoinTrips implements Question {
                 balance.needMoment(),
                 margin,
                 "N·mm",
-                new Where(assembly.body(assembly.coinWorks().bucket()).name(), 0.0, assembly.coinWorks().pivot()),
+                new Where(
+                        assembly.body(assembly.coinWorks().bucket()).name(),
+                        0.0,
+                        assembly.coinWorks().pivot()),
                 coin.code() + " turns the bucket with " + Words.number(balance.tripMoment()) + " N·mm where "
                         + Words.number(balance.needMoment()) + " N·mm are needed",
                 spread.status() == Status.PASS ? "" : "Take weight off the counterweight, or move it nearer the pivot.",

@@ -1,8 +1,8 @@
 package jackwork.check;
 
-import java.util.List;
 import jackwork.motion.MotionEvent;
 import jackwork.motion.StrokeResult;
+import java.util.List;
 
 /** Weight alone brings lever and figure back from anywhere on the stroke. */
 final class ComesBack implements Question {
@@ -24,7 +24,9 @@ final class ComesBack implements Question {
                 force,
                 "N",
                 new Where(
-                        subject.assembly().body(subject.assembly().lever().body()).name(),
+                        subject.assembly()
+                                .body(subject.assembly().lever().body())
+                                .name(),
                         at,
                         subject.assembly().lever().press()),
                 hangs.isEmpty()

@@ -1,8 +1,8 @@
 package jackwork.check;
 
-import java.util.List;
 import jackwork.motion.StrokeResult;
 import jackwork.stock.Uncertain;
+import java.util.List;
 
 /** A visitor's finger is strong enough. */
 final class FingerForce implements Question {
@@ -24,7 +24,8 @@ final class FingerForce implements Question {
                 comfortable.value(),
                 margin,
                 "N",
-                new Where(null, stroke.stroke()[worst], subject.assembly().lever().press()),
+                new Where(
+                        null, stroke.stroke()[worst], subject.assembly().lever().press()),
                 "pressing takes at most " + Words.number(force) + " N, at stroke "
                         + Words.stroke(stroke.stroke()[worst]),
                 spread.status() == Status.PASS ? "" : "Lengthen the lever outside the box, or use less weight.",

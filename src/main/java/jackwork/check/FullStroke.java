@@ -1,10 +1,10 @@
 package jackwork.check;
 
+import jackwork.motion.MotionEvent;
+import jackwork.motion.StrokeResult;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
-import jackwork.motion.MotionEvent;
-import jackwork.motion.StrokeResult;
 
 /** The lever goes all the way: no dead point, no stop before. */
 final class FullStroke implements Question {
@@ -25,7 +25,10 @@ final class FullStroke implements Question {
                 1.0,
                 reach - 1,
                 "stroke",
-                new Where(subject.assembly().lever().pin(), reach, subject.assembly().lever().press()),
+                new Where(
+                        subject.assembly().lever().pin(),
+                        reach,
+                        subject.assembly().lever().press()),
                 end.map(FullStroke::why).orElse("nothing stops it before the end of its throw"),
                 end.map(FullStroke::remedy).orElse(""),
                 "stroke reached = " + Words.stroke(reach) + " of 1",

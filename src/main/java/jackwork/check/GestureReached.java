@@ -1,12 +1,12 @@
 package jackwork.check;
 
-import java.util.ArrayList;
-import java.util.List;
 import jackwork.design.GestureEntry;
 import jackwork.geometry.Point;
 import jackwork.motion.StrokeResult;
 import jackwork.parts.Assembly;
 import jackwork.parts.Body;
+import java.util.ArrayList;
+import java.util.List;
 
 /** A watched point has gone as far as wanted by the wanted stroke. */
 final class GestureReached implements Question {

@@ -1,8 +1,8 @@
 package jackwork.check;
 
-import java.util.List;
 import jackwork.motion.MotionEvent;
 import jackwork.motion.StrokeResult;
+import java.util.List;
 
 /** Friction does not hold the mechanism fast, whatever the finger does. */
 final class LocksByFriction implements Question {
@@ -25,10 +25,13 @@ final class LocksByFriction implements Question {
                 "1",
                 new Where(null, at, null),
                 locks.isEmpty()
-                        ? "friction leaves at least " + Words.number(share) + " of its freedom, at stroke " + Words.stroke(at)
+                        ? "friction leaves at least " + Words.number(share) + " of its freedom, at stroke "
+                                + Words.stroke(at)
                         : "friction alone holds it from stroke " + Words.stroke(at) + " on, "
                                 + locks.get(0).direction().name().toLowerCase(java.util.Locale.ROOT),
-                spread.status() == Status.PASS ? "" : "Bring the links out of line there, or use thinner, smoother rods.",
+                spread.status() == Status.PASS
+                        ? ""
+                        : "Bring the links out of line there, or use thinner, smoother rods.",
                 "least of |det(A + friction) / det A| over the stroke = " + Words.number(share),
                 spread.grounds()));
     }

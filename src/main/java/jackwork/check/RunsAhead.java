@@ -1,8 +1,8 @@
 package jackwork.check;
 
-import java.util.List;
 import jackwork.motion.MotionEvent;
 import jackwork.motion.StrokeResult;
+import java.util.List;
 
 /** Pressing, the figure never pulls the lever along by itself. */
 final class RunsAhead implements Question {

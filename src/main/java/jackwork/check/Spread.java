@@ -1,10 +1,10 @@
 package jackwork.check;
 
+import jackwork.stock.Uncertain;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.function.DoubleUnaryOperator;
-import jackwork.stock.Uncertain;
 
 /**
  * What the spread of the numbers does to a margin, to first order: each is put to both ends of its
@@ -27,7 +27,8 @@ final class Spread {
     Spread add(String name, Uncertain number, DoubleUnaryOperator marginAt) {
         double low = marginAt.applyAsDouble(number.low());
         double high = marginAt.applyAsDouble(number.high());
-        double worst = Math.min(Double.isNaN(low) ? -Math.abs(margin) : low, Double.isNaN(high) ? -Math.abs(margin) : high);
+        double worst =
+                Math.min(Double.isNaN(low) ? -Math.abs(margin) : low, Double.isNaN(high) ? -Math.abs(margin) : high);
         grounds.add(new Ground(name, number, Math.max(0, margin - worst)));
         return this;
     }

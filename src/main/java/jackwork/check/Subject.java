@@ -1,12 +1,8 @@
 package jackwork.check;
 
-import java.util.ArrayList;
-import java.util.HashMap;
-import java.util.List;
-import java.util.Map;
-import java.util.function.ToDoubleFunction;
 import jackwork.design.Design;
 import jackwork.design.GestureEntry;
+import jackwork.design.Named;
 import jackwork.geometry.Point;
 import jackwork.motion.Mechanism;
 import jackwork.motion.MechanismCompiler;
@@ -17,6 +13,11 @@ import jackwork.parts.Assembly;
 import jackwork.parts.Variation;
 import jackwork.stock.Coin;
 import jackwork.stock.Coins;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.ToDoubleFunction;
 
 /** A design, solved over its stroke, and solved again with each uncertain number at its ends. */
 public final class Subject {
@@ -73,7 +74,7 @@ public final class Subject {
 
     /** A gesture's watched point, in the common frame. */
     Point watched(String gesture) {
-        GestureEntry entry = gestures().get(gesture);
+        GestureEntry entry = Named.in(gestures(), gesture);
         if (design.box().parts().containsKey(entry.part())) {
             return design.inBox(entry.point(), gesture);
         }
@@ -93,8 +94,10 @@ public final class Subject {
     Spread balanceSpread(ToDoubleFunction<Assembly> margin) {
         Spread spread = new Spread(margin.applyAsDouble(assembly));
         for (Variation variation : variations) {
-            spread.add(variation.name(), variation.number(), v -> margin.applyAsDouble(
-                    variation.with().apply(assembly, v)));
+            spread.add(
+                    variation.name(),
+                    variation.number(),
+                    v -> margin.applyAsDouble(variation.with().apply(assembly, v)));
         }
         return spread;
     }

@@ -11,7 +11,9 @@ import org.jspecify.annotations.Nullable;
  * @param at a point of the drawn position, mm
  */
 public record Where(
-        @Nullable String part, @Nullable Double stroke, @Nullable Point at) {
+        @Nullable String part,
+        @Nullable Double stroke,
+        @Nullable Point at) {
 
     static Where nowhere() {
         return new Where(null, null, null);

@@ -1,13 +1,13 @@
 package jackwork.cli;
 
-import java.nio.file.Path;
-import java.util.List;
-import java.util.concurrent.Callable;
 import jackwork.app.DesignCheck;
 import jackwork.check.Finding;
 import jackwork.check.Ground;
 import jackwork.check.Status;
 import jackwork.design.DesignReader;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -61,8 +61,9 @@ final class CheckCommand implements Callable<Integer> {
         return String.join(
                 "; ",
                 grounds.stream()
-                        .map(g -> g.name() + " " + g.number().value() + " (" + g.number().low() + " to "
-                                + g.number().high() + ", " + g.number().basis().words() + ")")
+                        .map(g -> g.name() + " " + g.number().value() + " ("
+                                + g.number().low() + " to " + g.number().high() + ", "
+                                + g.number().basis().words() + ")")
                         .toList());
     }
 }

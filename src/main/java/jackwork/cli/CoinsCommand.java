@@ -1,9 +1,9 @@
 package jackwork.cli;
 
-import java.util.Locale;
-import java.util.concurrent.Callable;
 import jackwork.stock.Coin;
 import jackwork.stock.Coins;
+import java.util.Locale;
+import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 
 /** {@code jackwork coins}. */
@@ -12,7 +12,8 @@ final class CoinsCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        System.out.printf(Locale.ROOT, "%-9s %8s %9s %7s  %-28s %s%n", "coin", "⌀ mm", "thick mm", "g", "shape", "source");
+        System.out.printf(
+                Locale.ROOT, "%-9s %8s %9s %7s  %-28s %s%n", "coin", "⌀ mm", "thick mm", "g", "shape", "source");
         for (Coin coin : Coins.catalogue().all()) {
             System.out.printf(
                     Locale.ROOT,

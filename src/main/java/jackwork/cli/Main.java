@@ -1,7 +1,7 @@
 package jackwork.cli;
 
-import java.io.FileOutputStream;
 import java.io.FileDescriptor;
+import java.io.FileOutputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import picocli.CommandLine;

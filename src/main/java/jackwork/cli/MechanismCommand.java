@@ -1,10 +1,10 @@
 package jackwork.cli;
 
-import java.nio.file.Path;
-import java.util.concurrent.Callable;
 import jackwork.app.MechanismJson;
 import jackwork.design.DesignReader;
 import jackwork.parts.Assembler;
+import java.nio.file.Path;
+import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
 

@@ -1,9 +1,9 @@
 package jackwork.cli;
 
+import jackwork.app.Demo;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
-import jackwork.app.Demo;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;

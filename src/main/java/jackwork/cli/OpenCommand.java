@@ -1,5 +1,8 @@
 package jackwork.cli;
 
+import jackwork.app.Demo;
+import jackwork.app.PageHost;
+import jackwork.app.Workbench;
 import java.awt.Desktop;
 import java.awt.GraphicsEnvironment;
 import java.io.IOException;
@@ -9,9 +12,6 @@ import java.nio.file.Path;
 import java.util.ServiceLoader;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CountDownLatch;
-import jackwork.app.Demo;
-import jackwork.app.PageHost;
-import jackwork.app.Workbench;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;

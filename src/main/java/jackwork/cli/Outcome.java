@@ -1,11 +1,11 @@
 package jackwork.cli;
 
-import java.io.IOException;
-import java.io.UncheckedIOException;
 import jackwork.app.UnknownDesignException;
 import jackwork.design.DesignException;
 import jackwork.make.PartTooLargeException;
 import jackwork.motion.MechanismException;
+import java.io.IOException;
+import java.io.UncheckedIOException;
 import picocli.CommandLine;
 import picocli.CommandLine.IExecutionExceptionHandler;
 import picocli.CommandLine.ParseResult;

@@ -1,12 +1,12 @@
 package jackwork.cli;
 
+import jackwork.design.DesignReader;
+import jackwork.make.Pack;
+import jackwork.parts.Assembler;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
-import jackwork.design.DesignReader;
-import jackwork.make.Pack;
-import jackwork.parts.Assembler;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -18,7 +18,10 @@ final class PackCommand implements Callable<Integer> {
     @Parameters(paramLabel = "DESIGN", description = "the design's folder")
     private Path design = Path.of("");
 
-    @Option(names = "-o", paramLabel = "DIR", description = "where to write; a folder named pack beside you when absent")
+    @Option(
+            names = "-o",
+            paramLabel = "DIR",
+            description = "where to write; a folder named pack beside you when absent")
     private Path out = Path.of("pack");
 
     @Option(names = "--quantity", paramLabel = "N", description = "how many pieces; 1 when absent")
@@ -29,8 +32,8 @@ final class PackCommand implements Callable<Integer> {
         if (quantity < 1 || quantity > 1000) {
             throw new BadInputException("--quantity reads " + quantity + ", expected 1 to 1000");
         }
-        List<Path> written =
-                Pack.write(Assembler.assemble(DesignReader.read(design)), out, quantity, name -> System.err.println("  " + name));
+        List<Path> written = Pack.write(
+                Assembler.assemble(DesignReader.read(design)), out, quantity, name -> System.err.println("  " + name));
         System.err.println("Box panels across the mechanism's plane (top, bottom, ends) are not in this pack yet.");
         System.out.println(written.size() + " files in " + out);
         return Outcome.FINE;

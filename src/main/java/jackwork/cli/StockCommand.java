@@ -1,12 +1,12 @@
 package jackwork.cli;
 
-import java.util.Locale;
-import java.util.concurrent.Callable;
 import jackwork.stock.Fasteners;
 import jackwork.stock.Frictions;
 import jackwork.stock.Rods;
 import jackwork.stock.Sheets;
 import jackwork.stock.Uncertain;
+import java.util.Locale;
+import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 
 /** {@code jackwork stock}. */

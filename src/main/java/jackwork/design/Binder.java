@@ -1,5 +1,8 @@
 package jackwork.design;
 
+import jackwork.geometry.Point;
+import jackwork.stock.Basis;
+import jackwork.stock.Uncertain;
 import java.lang.reflect.AnnotatedParameterizedType;
 import java.lang.reflect.AnnotatedType;
 import java.lang.reflect.Constructor;
@@ -13,9 +16,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import jackwork.geometry.Point;
-import jackwork.stock.Basis;
-import jackwork.stock.Uncertain;
 import org.jspecify.annotations.Nullable;
 import org.snakeyaml.engine.v2.nodes.MappingNode;
 import org.snakeyaml.engine.v2.nodes.Node;
@@ -37,6 +37,9 @@ final class Binder {
     /** A bare number's interval, as a share of it, where the file says nothing better. */
     private static final double USUAL_SPREAD = 0.1;
 
+    private static final Map<String, Basis> BASES =
+            Map.of("measured", Basis.MEASURED, "published", Basis.PUBLISHED, "guess", Basis.GUESS);
+
     private final YamlFile file;
     private int values;
 
@@ -52,7 +55,9 @@ final class Binder {
     /** The key of a component: its name in hyphened words, unless {@link Key} says otherwise. */
     static String key(RecordComponent component) {
         Key key = component.getAnnotation(Key.class);
-        return key != null ? key.value() : component.getName().replaceAll("([A-Z])", "-$1").toLowerCase(java.util.Locale.ROOT);
+        return key != null
+                ? key.value()
+                : component.getName().replaceAll("([A-Z])", "-$1").toLowerCase(java.util.Locale.ROOT);
     }
 
     static boolean optional(RecordComponent component) {
@@ -76,7 +81,7 @@ final class Binder {
         }
         Class<?> plain = (Class<?>) type;
         if (plain == Place.class) {
-            return place(node, path, depth);
+            return place(node);
         }
         if (plain == Uncertain.class) {
             return uncertain(node, unit);
@@ -92,8 +97,9 @@ final class Binder {
 
     private @Nullable Object scalar(Node node, Class<?> type, String unit) {
         if (!(node instanceof ScalarNode scalar)) {
-            return fault(node, "expected " + (type == String.class ? "a word" : Numbers.expected(unit)) + ", read "
-                    + kind(node));
+            return fault(
+                    node,
+                    "expected " + (type == String.class ? "a word" : Numbers.expected(unit)) + ", read " + kind(node));
         }
         String text = scalar.getValue();
         if (type == String.class) {
@@ -171,8 +177,7 @@ final class Binder {
         for (int i = 0; i < components.length; i++) {
             String key = known.get(i);
             Node child = entries.get(key);
-            boolean given = child != null && !isNull(child);
-            if (given) {
+            if (child != null && !isNull(child)) {
                 Unit unit = components[i].getAnnotation(Unit.class);
                 String at = path.isEmpty() ? key : path + "." + key;
                 arguments[i] = value(
@@ -198,8 +203,10 @@ final class Binder {
                 if (tuple.getKeyNode() instanceof ScalarNode key
                         && entries.containsKey(key.getValue())
                         && !known.contains(key.getValue())) {
-                    fault(key, "read the key \"" + key.getValue() + "\", which is not known here"
-                            + NearestWord.hint(key.getValue(), known));
+                    fault(
+                            key,
+                            "read the key \"" + key.getValue() + "\", which is not known here"
+                                    + NearestWord.hint(key.getValue(), known));
                 }
             }
         }
@@ -221,7 +228,7 @@ final class Binder {
         }
     }
 
-    private @Nullable Place place(Node node, String path, int depth) {
+    private @Nullable Place place(Node node) {
         if (node instanceof ScalarNode scalar) {
             return new Place.Drawn(scalar.getValue());
         }
@@ -271,12 +278,12 @@ final class Binder {
         if (node == null) {
             return Basis.GUESS;
         }
-        List<String> known = List.of("measured", "published", "guess");
-        if (node instanceof ScalarNode scalar && known.contains(scalar.getValue())) {
-            return Basis.values()[known.indexOf(scalar.getValue())];
+        String read = node instanceof ScalarNode scalar ? scalar.getValue() : "";
+        Basis basis = BASES.get(read);
+        if (basis == null) {
+            fault(node, "expected measured, published or guess; read " + kind(node));
         }
-        fault(node, "expected measured, published or guess; read " + kind(node));
-        return null;
+        return basis;
     }
 
     /** A value whose type depends on the place it is meant for. */

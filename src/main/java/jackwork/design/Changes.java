@@ -43,9 +43,11 @@ final class Changes {
                 String[] words = key.getValue().split("\\.", -1);
                 YamlFile target = targets.get(words[0]);
                 if (target == null || words.length < 2) {
-                    design.problem(key, "read \"" + key.getValue()
-                            + "\", expected a path that begins with figure. or box."
-                            + NearestWord.hint(words[0], targets.keySet()));
+                    design.problem(
+                            key,
+                            "read \"" + key.getValue()
+                                    + "\", expected a path that begins with figure. or box."
+                                    + NearestWord.hint(words[0], targets.keySet()));
                 } else {
                     put(key, words, target, change.getValueNode());
                 }
@@ -59,8 +61,10 @@ final class Changes {
             boolean last = i == words.length - 1;
             Node next = last ? replace(target, node, words[i], value) : child(node, words[i]);
             if (next == null) {
-                design.problem(key, "read \"" + key.getValue() + "\": " + target.name() + " has no \"" + words[i]
-                        + "\" there" + NearestWord.hint(words[i], names(node)));
+                design.problem(
+                        key,
+                        "read \"" + key.getValue() + "\": " + target.name() + " has no \"" + words[i] + "\" there"
+                                + NearestWord.hint(words[i], names(node)));
                 return;
             }
             node = next;
@@ -127,7 +131,8 @@ final class Changes {
     }
 
     private static boolean isKey(NodeTuple tuple, String word) {
-        return tuple.getKeyNode() instanceof ScalarNode scalar && scalar.getValue().equals(word);
+        return tuple.getKeyNode() instanceof ScalarNode scalar
+                && scalar.getValue().equals(word);
     }
 
     private static int index(String word, SequenceNode sequence) {

@@ -10,18 +10,14 @@ package jackwork.design;
  */
 @About("Slot, bucket, catch and kicker.")
 public record CoinWorksEntry(
-        Slot slot,
-        Bucket bucket,
-        @Key("catch") Catch holds,
-        Place kicker) {
+        Slot slot, Bucket bucket, @Key("catch") Catch holds, Place kicker) {
 
     /**
      * @param length opening along the mechanism's plane, mm: the coin's diameter passes here
      * @param width opening across it, mm: the coin's thickness passes here
      */
     public record Slot(
-            @Unit("mm") double length,
-            @Unit("mm") double width) {}
+            @Unit("mm") double length, @Unit("mm") double width) {}
 
     /**
      * @param part any part of the body that tips
@@ -49,7 +45,5 @@ public record CoinWorksEntry(
      * @param tooth the lever's edge that comes to stand on the strut: the end nearest the strut's way out
      * @param strut the bucket's edge beneath it: the end that leaves last
      */
-    public record Catch(
-            Place tooth,
-            Place strut) {}
+    public record Catch(Place tooth, Place strut) {}
 }

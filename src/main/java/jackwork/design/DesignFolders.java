@@ -17,7 +17,8 @@ public final class DesignFolders {
     public static List<String> list(Path workshop) throws IOException {
         try (Stream<Path> files = Files.walk(workshop, DEEPEST)) {
             return files.filter(file -> file.getFileName().toString().equals(DesignReader.FILE))
-                    .map(file -> workshop.relativize(file.getParent()).toString().replace('\\', '/'))
+                    .map(file ->
+                            workshop.relativize(file.getParent()).toString().replace('\\', '/'))
                     .filter(name -> !name.isEmpty())
                     .sorted(java.util.Comparator.comparing((String name) -> name.contains("/"))
                             .thenComparing(name -> name))

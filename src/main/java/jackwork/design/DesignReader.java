@@ -1,15 +1,15 @@
 package jackwork.design;
 
+import jackwork.drawing.Drawing;
+import jackwork.drawing.DrawingException;
+import jackwork.drawing.SvgReader;
+import jackwork.geometry.Point;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import jackwork.drawing.Drawing;
-import jackwork.drawing.DrawingException;
-import jackwork.drawing.SvgReader;
-import jackwork.geometry.Point;
 
 /** Reads a design with the box, figure, drawings and workshop it stands in, and holds them against each other. */
 public final class DesignReader {
@@ -32,15 +32,21 @@ public final class DesignReader {
      * @throws DesignException with every complaint, when it cannot be used as it is
      */
     public static Design read(Path design) {
-        Path folder = Files.isDirectory(design) ? design : design.toAbsolutePath().getParent();
-        Path file = folder.resolve(Files.isDirectory(design) ? FILE : design.getFileName().toString());
+        Path file = Files.isDirectory(design) ? design.resolve(FILE) : design;
+        Path folder = parent(file);
         if (!Files.isRegularFile(file)) {
             throw DesignException.of(file.toString(), "no such file; expected the folder of a design");
         }
         Path workshop = WorkshopReader.folderOf(folder)
                 .orElseThrow(() -> DesignException.of(
-                        folder.toString(), "no workshop.yaml here or in a folder above; a design belongs to a workshop"));
+                        folder.toString(),
+                        "no workshop.yaml here or in a folder above; a design belongs to a workshop"));
         return new DesignReader(workshop).read(folder, file);
+    }
+
+    private static Path parent(Path file) {
+        Path parent = file.toAbsolutePath().getParent();
+        return parent == null ? file : parent;
     }
 
     private Design read(Path folder, Path path) {
@@ -78,8 +84,10 @@ public final class DesignReader {
 
     static void checkFormat(int format, YamlFile file) {
         if (format != FORMAT) {
-            file.problem("format", "read format " + format + ", this Jackwork reads format " + FORMAT
-                    + (format > FORMAT ? "; use a newer Jackwork" : ""));
+            file.problem(
+                    "format",
+                    "read format " + format + ", this Jackwork reads format " + FORMAT
+                            + (format > FORMAT ? "; use a newer Jackwork" : ""));
         }
     }
 
@@ -101,7 +109,7 @@ public final class DesignReader {
     }
 
     private Drawing drawing(Path beside, String name, YamlFile file) {
-        Path folder = beside.toAbsolutePath().getParent();
+        Path folder = parent(beside);
         Path path = inside(folder, name, "drawing", file);
         YamlFile.requireNone(problems);
         try {
@@ -124,26 +132,29 @@ public final class DesignReader {
     }
 
     /** What carries the figure's first mount onto the box's; the other mounts must follow. */
-    private static Point shift(BoxFile box, Drawing boxDrawing, FigureFile figure, Drawing figureDrawing, YamlFile yaml) {
+    private static Point shift(
+            BoxFile box, Drawing boxDrawing, FigureFile figure, Drawing figureDrawing, YamlFile yaml) {
         Point shift = null;
         for (Map.Entry<String, MountEntry> mount : figure.mounts().entrySet()) {
             String name = mount.getKey();
-            Point onBox = References.point(boxDrawing, box.mounts().get(name).at(), name);
+            Point onBox =
+                    References.point(boxDrawing, Named.in(box.mounts(), name).at(), name);
             Point onFigure = References.point(figureDrawing, mount.getValue().at(), name);
             Point here = onBox.minus(onFigure);
             if (shift == null) {
                 shift = here;
             } else if (shift.distance(here) > MOUNTS_AGREE) {
-                yaml.problem("mounts." + name, String.format(
-                        java.util.Locale.ROOT,
-                        "with the first mount in place, the figure's %s stands %.2f mm right and %.2f mm above the box's;"
-                                + " draw the mounts alike in both",
-                        name,
-                        shift.minus(here).x(),
-                        shift.minus(here).y()));
+                yaml.problem(
+                        "mounts." + name,
+                        String.format(
+                                java.util.Locale.ROOT,
+                                "with the first mount in place, the figure's %s stands %.2f mm right and %.2f mm above the box's;"
+                                        + " draw the mounts alike in both",
+                                name,
+                                shift.minus(here).x(),
+                                shift.minus(here).y()));
             }
         }
         return shift == null ? Point.ORIGIN : shift;
     }
-
 }

@@ -10,6 +10,4 @@ import org.jspecify.annotations.Nullable;
  */
 @About("A hole by which figure and box are joined; both name it alike.")
 public record MountEntry(
-        List<String> parts,
-        String rod,
-        @Nullable Place at) {}
+        List<String> parts, String rod, @Nullable Place at) {}

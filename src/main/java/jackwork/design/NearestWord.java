@@ -13,7 +13,8 @@ final class NearestWord {
     static String hint(String read, Collection<String> known) {
         return known.stream()
                 .filter(word -> distance(read, word) <= Math.max(1, Math.min(3, word.length() / 3)))
-                .min(Comparator.comparingInt((String word) -> distance(read, word)).thenComparing(word -> word))
+                .min(Comparator.comparingInt((String word) -> distance(read, word))
+                        .thenComparing(word -> word))
                 .map(word -> "; did you mean \"" + word + "\"?")
                 .orElseGet(() -> known.isEmpty() ? "" : "; known are " + list(known));
     }
@@ -37,10 +38,8 @@ final class NearestWord {
                 }
                 int change = s.charAt(i - 1) == t.charAt(j - 1) ? 0 : 1;
                 int least = Math.min(d[i - 1][j - 1] + change, Math.min(d[i - 1][j], d[i][j - 1]) + 1);
-                boolean exchanged = i > 1
-                        && j > 1
-                        && s.charAt(i - 1) == t.charAt(j - 2)
-                        && s.charAt(i - 2) == t.charAt(j - 1);
+                boolean exchanged =
+                        i > 1 && j > 1 && s.charAt(i - 1) == t.charAt(j - 2) && s.charAt(i - 2) == t.charAt(j - 1);
                 d[i][j] = exchanged ? Math.min(least, d[i - 2][j - 2] + 1) : least;
             }
         }

@@ -1,5 +1,9 @@
 package jackwork.design;
 
+import jackwork.drawing.Drawing;
+import jackwork.geometry.Point;
+import jackwork.stock.Coins;
+import jackwork.stock.Fasteners;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
@@ -7,10 +11,6 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import jackwork.drawing.Drawing;
-import jackwork.geometry.Point;
-import jackwork.stock.Coins;
-import jackwork.stock.Fasteners;
 import org.jspecify.annotations.Nullable;
 
 /** Holds the files of a design against each other: every name used must exist, every point be known. */
@@ -68,7 +68,7 @@ final class References {
         works.slides().forEach((name, slide) -> {
             String path = "slides." + name;
             partOrGround(path + ".part", slide.part(), nameable, yaml);
-            partOrGround(path + ".in", slide.in(), nameable, yaml);
+            known(path + ".in", slide.in(), nameable, "a part with the slot", yaml);
             rod(path + ".rod", slide.rod(), yaml);
             place(path, slide.peg(), name, drawing, yaml);
             place(path + ".from", slide.from(), "", drawing, yaml);
@@ -82,8 +82,10 @@ final class References {
             stop.between().forEach(part -> partOrGround(path + ".between", part, nameable, yaml));
             known(path + ".pin", stop.pin(), pinNames(), "a pin", yaml);
             if (!(stop.from() <= 0 && stop.to() >= 0)) {
-                yaml.problem(path, "from " + stop.from() + " to " + stop.to()
-                        + " degrees leaves out 0, the position drawn; expected from ≤ 0 ≤ to");
+                yaml.problem(
+                        path,
+                        "from " + stop.from() + " to " + stop.to()
+                                + " degrees leaves out 0, the position drawn; expected from ≤ 0 ≤ to");
             }
         });
         works.weights().forEach((name, weight) -> checkWeight(name, weight, yaml, drawing, works));
@@ -92,15 +94,19 @@ final class References {
     private void checkPart(String name, PartEntry part, YamlFile yaml, Drawing drawing) {
         String path = "parts." + name;
         if (!name.matches("[A-Za-z][A-Za-z0-9-]*") || name.equals(GROUND)) {
-            yaml.problem(path, "a part cannot be called \"" + name
-                    + "\"; expected a word of letters, digits and hyphens, other than \"box\"");
+            yaml.problem(
+                    path,
+                    "a part cannot be called \"" + name
+                            + "\"; expected a word of letters, digits and hyphens, other than \"box\"");
         }
         known(path + ".stock", part.stock(), workshop.sheets().keySet(), "a sheet of workshop.yaml", yaml);
         String drawn = part.drawn();
         String id = drawn == null ? name : drawn;
         if (!drawing.outlines().containsKey(id)) {
-            yaml.problem(path, "the drawing has no closed outline with id \"" + id + "\""
-                    + NearestWord.hint(id, drawing.outlines().keySet()));
+            yaml.problem(
+                    path,
+                    "the drawing has no closed outline with id \"" + id + "\""
+                            + NearestWord.hint(id, drawing.outlines().keySet()));
         }
         String paint = part.paint();
         if (paint != null && !paint.matches("#[0-9A-Fa-f]{6}")) {
@@ -126,7 +132,10 @@ final class References {
     private void checkPin(String name, PinEntry pin, YamlFile yaml, Drawing drawing, Set<String> nameable) {
         String path = "pins." + name;
         if (pin.parts().size() < 2) {
-            yaml.problem(path, "a pin goes through two parts or more, this one names " + pin.parts().size());
+            yaml.problem(
+                    path,
+                    "a pin goes through two parts or more, this one names "
+                            + pin.parts().size());
         }
         for (int i = 0; i < pin.parts().size(); i++) {
             partOrGround(path + ".parts." + i, pin.parts().get(i), nameable, yaml);
@@ -169,7 +178,8 @@ final class References {
 
     private void checkMount(String name, MountEntry mount, Works works, YamlFile yaml, Drawing drawing) {
         String path = "mounts." + name;
-        mount.parts().forEach(part -> known(path + ".parts", part, works.parts().keySet(), "a part of this file", yaml));
+        mount.parts()
+                .forEach(part -> known(path + ".parts", part, works.parts().keySet(), "a part of this file", yaml));
         rod(path + ".rod", mount.rod(), yaml);
         place(path, mount.at(), name, drawing, yaml);
     }
@@ -253,8 +263,10 @@ final class References {
         }
         String id = place instanceof Place.Drawn drawn ? drawn.id() : fallback;
         if (!drawing.circles().containsKey(id)) {
-            yaml.problem(path, "the drawing has no circle with id \"" + id + "\""
-                    + NearestWord.hint(id, drawing.circles().keySet()));
+            yaml.problem(
+                    path,
+                    "the drawing has no circle with id \"" + id + "\""
+                            + NearestWord.hint(id, drawing.circles().keySet()));
         }
     }
 

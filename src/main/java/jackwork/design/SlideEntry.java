@@ -11,10 +11,4 @@ import org.jspecify.annotations.Nullable;
  * @param rod the peg's rod
  */
 @About("A peg of one part that runs in a straight slot of another.")
-public record SlideEntry(
-        String part,
-        @Nullable Place peg,
-        String in,
-        Place from,
-        Place to,
-        String rod) {}
+public record SlideEntry(String part, @Nullable Place peg, String in, Place from, Place to, String rod) {}

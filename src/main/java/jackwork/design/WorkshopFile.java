@@ -50,9 +50,7 @@ public record WorkshopFile(
      * @param kind a rod of the catalogue
      * @param diameter mm
      */
-    public record RodEntry(
-            String kind,
-            @Unit("mm") Uncertain diameter) {}
+    public record RodEntry(String kind, @Unit("mm") Uncertain diameter) {}
 
     /**
      * Diametral clearance of a hole on its rod, mm; negative grips.
@@ -61,24 +59,21 @@ public record WorkshopFile(
      * @param press grips the rod
      */
     public record Fits(
-            @Unit("mm") Uncertain running,
-            @Unit("mm") Uncertain press) {}
+            @Unit("mm") Uncertain running, @Unit("mm") Uncertain press) {}
 
     /**
      * @param between two materials
      * @param coefficient of dry friction
      */
     public record FrictionEntry(
-            List<String> between,
-            @Unit("1") Uncertain coefficient) {}
+            List<String> between, @Unit("1") Uncertain coefficient) {}
 
     /**
      * @param comfortable most force that a visitor should need, N
      * @param strongest most force that a child may put on it, N
      */
     public record Finger(
-            @Unit("N") Uncertain comfortable,
-            @Unit("N") Uncertain strongest) {}
+            @Unit("N") Uncertain comfortable, @Unit("N") Uncertain strongest) {}
 
     public @Nullable SheetEntry sheet(String name) {
         return sheets.get(name);

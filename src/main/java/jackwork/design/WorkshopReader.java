@@ -1,12 +1,12 @@
 package jackwork.design;
 
+import jackwork.stock.Rods;
+import jackwork.stock.Sheets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import jackwork.stock.Rods;
-import jackwork.stock.Sheets;
 
 /** Reads {@code workshop.yaml}. */
 public final class WorkshopReader {
@@ -49,8 +49,10 @@ public final class WorkshopReader {
         workshop.sheets().forEach((name, sheet) -> {
             List<String> known = Sheets.catalogue().names();
             if (!known.contains(sheet.kind())) {
-                file.problem("sheets." + name + ".kind", "read \"" + sheet.kind() + "\", expected a sheet of the catalogue"
-                        + NearestWord.hint(sheet.kind(), known));
+                file.problem(
+                        "sheets." + name + ".kind",
+                        "read \"" + sheet.kind() + "\", expected a sheet of the catalogue"
+                                + NearestWord.hint(sheet.kind(), known));
             }
             checkSize("sheets." + name + ".size", sheet.size(), file);
             positive("sheets." + name + ".thickness", sheet.thickness().low() > 0, file);
@@ -58,8 +60,10 @@ public final class WorkshopReader {
         workshop.rods().forEach((name, rod) -> {
             List<String> known = Rods.catalogue().names();
             if (!known.contains(rod.kind())) {
-                file.problem("rods." + name + ".kind", "read \"" + rod.kind() + "\", expected a rod of the catalogue"
-                        + NearestWord.hint(rod.kind(), known));
+                file.problem(
+                        "rods." + name + ".kind",
+                        "read \"" + rod.kind() + "\", expected a rod of the catalogue"
+                                + NearestWord.hint(rod.kind(), known));
             }
             positive("rods." + name + ".diameter", rod.diameter().low() > 0, file);
         });
@@ -67,7 +71,10 @@ public final class WorkshopReader {
             if (workshop.friction().get(i).between().size() != 2) {
                 file.problem("friction." + i + ".between", "expected two materials, as in [bamboo, wood]");
             }
-            positive("friction." + i + ".coefficient", workshop.friction().get(i).coefficient().low() >= 0, file);
+            positive(
+                    "friction." + i + ".coefficient",
+                    workshop.friction().get(i).coefficient().low() >= 0,
+                    file);
         }
     }
 

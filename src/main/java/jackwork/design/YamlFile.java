@@ -27,9 +27,10 @@ final class YamlFile {
     private final String name;
     private final Node root;
     /** Nodes that another file's {@code change} put here. */
-    private final Map<Node, YamlFile> lent = new IdentityHashMap<>();
+    private final IdentityHashMap<Node, YamlFile> lent = new IdentityHashMap<>();
     /** Where each value stands: dotted path of keys and indices. */
     private final Map<String, Node> places = new HashMap<>();
+
     private final List<Problem> problems;
 
     private YamlFile(String name, Node root, List<Problem> problems) {

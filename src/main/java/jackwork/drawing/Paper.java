@@ -12,6 +12,6 @@ public record Paper(String name, double width, double height) {
 
     /** The same paper lying on its side. */
     public Paper turned() {
-        return new Paper(name, height, width);
+        return new Paper(name, /* width= */ height, /* height= */ width);
     }
 }

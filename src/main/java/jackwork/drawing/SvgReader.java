@@ -104,7 +104,7 @@ public final class SvgReader {
 
     private static String describe(InvalidOutlineException e, String id) {
         String place = String.format(Locale.ROOT, " at (%.3f, %.3f) mm from the origin", e.at().x(), e.at().y());
-        if (e.getMessage().startsWith("Hole lies outside shell")) {
+        if (String.valueOf(e.getMessage()).startsWith("Hole lies outside shell")) {
             return "this path holds several separate outlines, the second" + place
                     + "; a part is one piece, make each a path of its own";
         }

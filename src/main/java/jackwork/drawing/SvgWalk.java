@@ -119,8 +119,7 @@ final class SvgWalk {
     }
 
     private void keep(SvgElement element, Viewport viewport, @Nullable Copy copy) {
-        boolean named = copy != null && !copy.name().isEmpty();
-        String id = named ? copy.name() : element.id();
+        String id = copy != null && !copy.name().isEmpty() ? copy.name() : element.id();
         boolean borrowed = copy != null && !copy.own();
         SvgElement by = copy == null ? element : copy.use();
         Drawn before = drawn.get(id);

@@ -50,8 +50,7 @@ public final class Outline {
     }
 
     public static Outline rectangle(double minX, double minY, double maxX, double maxY) {
-        return of(List.of(
-                new Point(minX, minY), new Point(maxX, minY), new Point(maxX, maxY), new Point(minX, maxY)));
+        return of(List.of(new Point(minX, minY), new Point(maxX, minY), new Point(maxX, maxY), new Point(minX, maxY)));
     }
 
     /** A many-sided stand-in for a circle whose sides stay within {@code tolerance} mm of it. */
@@ -84,7 +83,8 @@ public final class Outline {
     }
 
     public boolean overlaps(Outline other) {
-        return polygon.intersects(other.polygon) && polygon.intersection(other.polygon).getArea() > 0;
+        return polygon.intersects(other.polygon)
+                && polygon.intersection(other.polygon).getArea() > 0;
     }
 
     /** Area shared with another outline, mm². */
@@ -107,8 +107,7 @@ public final class Outline {
         if (distance == 0) {
             return this;
         }
-        BufferParameters mitred =
-                new BufferParameters(16, BufferParameters.CAP_FLAT, BufferParameters.JOIN_MITRE, 2.0);
+        BufferParameters mitred = new BufferParameters(16, BufferParameters.CAP_FLAT, BufferParameters.JOIN_MITRE, 2.0);
         return only(BufferOp.bufferOp(polygon, distance, mitred), "offset by " + distance + " mm");
     }
 

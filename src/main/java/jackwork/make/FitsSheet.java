@@ -1,7 +1,5 @@
 package jackwork.make;
 
-import java.util.ArrayList;
-import java.util.List;
 import jackwork.check.Finding;
 import jackwork.check.Status;
 import jackwork.check.Where;
@@ -9,6 +7,8 @@ import jackwork.design.WorkshopFile;
 import jackwork.geometry.Bounds;
 import jackwork.parts.Assembly;
 import jackwork.parts.Part;
+import java.util.ArrayList;
+import java.util.List;
 
 /** Every flat part fits its sheet and the laser's bed, bare edge kept. */
 public final class FitsSheet {

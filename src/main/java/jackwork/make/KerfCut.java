@@ -1,7 +1,5 @@
 package jackwork.make;
 
-import java.util.ArrayList;
-import java.util.List;
 import jackwork.drawing.CutKind;
 import jackwork.drawing.CutPath;
 import jackwork.drawing.CutShape;
@@ -10,6 +8,8 @@ import jackwork.geometry.Outline;
 import jackwork.geometry.Point;
 import jackwork.parts.Hole;
 import jackwork.parts.Part;
+import java.util.ArrayList;
+import java.util.List;
 
 /**
  * The beam's way around a part. The beam takes half a kerf on either side of its middle, so it runs

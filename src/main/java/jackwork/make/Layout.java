@@ -1,14 +1,15 @@
 package jackwork.make;
 
+import jackwork.design.Named;
+import jackwork.design.WorkshopFile;
+import jackwork.geometry.Bounds;
+import jackwork.geometry.Point;
+import jackwork.parts.Part;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import jackwork.design.WorkshopFile;
-import jackwork.geometry.Bounds;
-import jackwork.geometry.Point;
-import jackwork.parts.Part;
 
 /**
  * Lays parts out on sheets by their extents, in rows, tallest first, keeping the direction of the
@@ -54,14 +55,19 @@ final class Layout {
      */
     static List<SheetLayout> of(List<Part> parts, WorkshopFile workshop, int quantity) {
         Map<String, List<Part>> byStock = new LinkedHashMap<>();
-        parts.forEach(part -> byStock.computeIfAbsent(part.stock(), k -> new ArrayList<>()).add(part));
+        parts.forEach(part ->
+                byStock.computeIfAbsent(part.stock(), k -> new ArrayList<>()).add(part));
         List<SheetLayout> result = new ArrayList<>();
         byStock.forEach((stock, members) -> {
             double[] usable = usable(workshop, stock);
             Layout layout = new Layout(
-                    usable[0], usable[1], workshop.laser().margin(), workshop.laser().gap());
+                    usable[0],
+                    usable[1],
+                    workshop.laser().margin(),
+                    workshop.laser().gap());
             members.stream()
-                    .sorted(Comparator.comparingDouble((Part part) -> -part.drawn().bounds().height()))
+                    .sorted(Comparator.comparingDouble(
+                            (Part part) -> -part.drawn().bounds().height()))
                     .forEach(part -> layout.place(part, quantity));
             for (int i = 0; i < layout.sheets.size(); i++) {
                 result.add(new SheetLayout(
@@ -73,7 +79,7 @@ final class Layout {
 
     /** Width and height that can be cut of a stock: the sheet, but no more than the laser's bed. */
     static double[] usable(WorkshopFile workshop, String stock) {
-        List<Double> size = workshop.sheets().get(stock).size();
+        List<Double> size = Named.in(workshop.sheets(), stock).size();
         List<Double> bed = workshop.laser().bed();
         return new double[] {Math.min(size.get(0), bed.get(0)), Math.min(size.get(1), bed.get(1))};
     }

@@ -1,13 +1,5 @@
 package jackwork.make;
 
-import java.io.IOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
-import java.util.ArrayList;
-import java.util.List;
-import java.util.function.Consumer;
 import jackwork.drawing.CutKind;
 import jackwork.drawing.CutPath;
 import jackwork.drawing.CutSheet;
@@ -17,6 +9,14 @@ import jackwork.drawing.PrintSetup;
 import jackwork.drawing.SvgWriter;
 import jackwork.geometry.Point;
 import jackwork.parts.Assembly;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Consumer;
 
 /** The folder that a maker takes to the laser: sheets as SVG and PDF, the parts list, the cautions. */
 public final class Pack {

@@ -1,7 +1,7 @@
 package jackwork.make;
 
-import java.util.Locale;
 import jackwork.geometry.Bounds;
+import java.util.Locale;
 
 /** A part that no sheet of its stock can hold. */
 public final class PartTooLargeException extends RuntimeException {

@@ -1,13 +1,13 @@
 package jackwork.make;
 
-import java.util.List;
-import java.util.Locale;
-import java.util.StringJoiner;
 import jackwork.geometry.Bounds;
 import jackwork.parts.Body;
 import jackwork.parts.Hole;
 import jackwork.parts.Lump;
 import jackwork.parts.Part;
+import java.util.List;
+import java.util.Locale;
+import java.util.StringJoiner;
 
 /** The parts list, CSV after RFC 4180. */
 final class PartsList {

@@ -64,16 +64,24 @@ final class Equations {
     double close(double[] q, double u) {
         int r = 0;
         for (Mechanism.PinData pin : mechanism.pins) {
-            closure[r++] = x(q, pin.a()) + armX(pin.a(), pin.ax(), pin.ay())
-                    - x(q, pin.b()) - armX(pin.b(), pin.bx(), pin.by());
-            closure[r++] = y(q, pin.a()) + armY(pin.a(), pin.ax(), pin.ay())
-                    - y(q, pin.b()) - armY(pin.b(), pin.bx(), pin.by());
+            closure[r++] = x(q, pin.a())
+                    + armX(pin.a(), pin.ax(), pin.ay())
+                    - x(q, pin.b())
+                    - armX(pin.b(), pin.bx(), pin.by());
+            closure[r++] = y(q, pin.a())
+                    + armY(pin.a(), pin.ax(), pin.ay())
+                    - y(q, pin.b())
+                    - armY(pin.b(), pin.bx(), pin.by());
         }
         for (Mechanism.SlideData slide : mechanism.slides) {
-            double dx = x(q, slide.a()) + armX(slide.a(), slide.pegX(), slide.pegY())
-                    - x(q, slide.b()) - armX(slide.b(), slide.lineX(), slide.lineY());
-            double dy = y(q, slide.a()) + armY(slide.a(), slide.pegX(), slide.pegY())
-                    - y(q, slide.b()) - armY(slide.b(), slide.lineX(), slide.lineY());
+            double dx = x(q, slide.a())
+                    + armX(slide.a(), slide.pegX(), slide.pegY())
+                    - x(q, slide.b())
+                    - armX(slide.b(), slide.lineX(), slide.lineY());
+            double dy = y(q, slide.a())
+                    + armY(slide.a(), slide.pegX(), slide.pegY())
+                    - y(q, slide.b())
+                    - armY(slide.b(), slide.lineX(), slide.lineY());
             closure[r++] = dx * normalX(slide) + dy * normalY(slide);
         }
         double most = 0;
@@ -148,8 +156,7 @@ final class Equations {
         }
     }
 
-    private static void add(
-            LuFactors lu, boolean transposed, int row, int body, double dx, double dy, double dAngle) {
+    private static void add(LuFactors lu, boolean transposed, int row, int body, double dx, double dy, double dAngle) {
         if (body < 0) {
             return;
         }

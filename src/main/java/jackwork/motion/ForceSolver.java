@@ -214,8 +214,7 @@ public final class ForceSolver {
         }
         for (int s = 0; s < mechanism.slides.length; s++) {
             double speed = slidingSpeed(pose, velocity, mechanism.slides[s]);
-            sliding[mechanism.pins.length + s] =
-                    Math.abs(speed) < STILL ? 0 : direction.sign() * Math.signum(speed);
+            sliding[mechanism.pins.length + s] = Math.abs(speed) < STILL ? 0 : direction.sign() * Math.signum(speed);
         }
     }
 

@@ -19,7 +19,8 @@ final class Freedoms {
         double[][] rows = jacobian(mechanism);
         List<Integer> free = freeBodies(rows, coordinates);
         if (!free.isEmpty()) {
-            String names = String.join(", ", free.stream().map(mechanism::bodyName).toList());
+            String names =
+                    String.join(", ", free.stream().map(mechanism::bodyName).toList());
             throw new MechanismException("with the lever held still, these can still move: " + names
                     + "; join each by another pin or slide, or glue it to its neighbour");
         }

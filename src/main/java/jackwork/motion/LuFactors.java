@@ -15,6 +15,7 @@ final class LuFactors {
     private final double[] a;
     /** row[k]: where the k-th row after pivoting starts in {@code a}. */
     private final int[] row;
+
     private final int[] filled;
     private final double[] work;
     private int sign;

@@ -1,8 +1,8 @@
 package jackwork.motion;
 
+import jackwork.geometry.Point;
 import java.util.ArrayList;
 import java.util.List;
-import jackwork.geometry.Point;
 import org.jspecify.annotations.Nullable;
 
 /** Puts a {@link Mechanism} together from points of the common frame, everything in the position drawn. */
@@ -67,8 +67,7 @@ public final class MechanismBuilder {
     public MechanismBuilder lever(int body, double turn, Point press, Point finger) {
         Point ofBody = local(body, press);
         double length = finger.length();
-        drive = new Mechanism.DriveData(
-                body, turn, ofBody.x(), ofBody.y(), finger.x() / length, finger.y() / length);
+        drive = new Mechanism.DriveData(body, turn, ofBody.x(), ofBody.y(), finger.x() / length, finger.y() / length);
         return this;
     }
 
@@ -87,8 +86,7 @@ public final class MechanismBuilder {
         if (drive == null) {
             throw new MechanismException("the mechanism has no lever");
         }
-        Mechanism mechanism =
-                new Mechanism(bodies, pins, slides, stops, loads, drive, gravityX, gravityY);
+        Mechanism mechanism = new Mechanism(bodies, pins, slides, stops, loads, drive, gravityX, gravityY);
         Freedoms.requireLeverOnly(mechanism);
         return mechanism;
     }

@@ -1,12 +1,12 @@
 package jackwork.motion;
 
-import java.util.Arrays;
 import jackwork.geometry.Point;
 import jackwork.parts.Assembly;
 import jackwork.parts.Body;
 import jackwork.parts.PinJoint;
 import jackwork.parts.SlideJoint;
 import jackwork.parts.Stop;
+import java.util.Arrays;
 
 /**
  * Compiles an assembly into the mechanism that the lever drives: lever and figure. The bucket is

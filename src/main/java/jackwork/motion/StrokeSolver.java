@@ -90,8 +90,7 @@ public final class StrokeSolver {
                         low = middle;
                     }
                 }
-                events.add(new MotionEvent(
-                        MotionEvent.Kind.STOP_REACHED, low, low, Direction.PRESSING, limit.name()));
+                events.add(new MotionEvent(MotionEvent.Kind.STOP_REACHED, low, low, Direction.PRESSING, limit.name()));
                 return Math.min(low, Math.nextDown(1.0));
             }
         }
@@ -125,10 +124,14 @@ public final class StrokeSolver {
     private double along(Mechanism.SlideData slide, double[] q) {
         Equations e = poses.equations;
         e.at(q);
-        double dx = Equations.x(q, slide.a()) + e.armX(slide.a(), slide.pegX(), slide.pegY())
-                - Equations.x(q, slide.b()) - e.armX(slide.b(), slide.lineX(), slide.lineY());
-        double dy = Equations.y(q, slide.a()) + e.armY(slide.a(), slide.pegX(), slide.pegY())
-                - Equations.y(q, slide.b()) - e.armY(slide.b(), slide.lineX(), slide.lineY());
+        double dx = Equations.x(q, slide.a())
+                + e.armX(slide.a(), slide.pegX(), slide.pegY())
+                - Equations.x(q, slide.b())
+                - e.armX(slide.b(), slide.lineX(), slide.lineY());
+        double dy = Equations.y(q, slide.a())
+                + e.armY(slide.a(), slide.pegX(), slide.pegY())
+                - Equations.y(q, slide.b())
+                - e.armY(slide.b(), slide.lineX(), slide.lineY());
         return dx * e.armX(slide.b(), slide.directionX(), slide.directionY())
                 + dy * e.armY(slide.b(), slide.directionX(), slide.directionY());
     }

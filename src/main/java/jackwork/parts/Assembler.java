@@ -1,13 +1,8 @@
 package jackwork.parts;
 
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
-import java.util.List;
-import java.util.Map;
-import java.util.Set;
 import jackwork.design.BoxFile;
 import jackwork.design.Design;
+import jackwork.design.Named;
 import jackwork.design.PinEntry;
 import jackwork.design.Place;
 import jackwork.design.SlideEntry;
@@ -20,6 +15,12 @@ import jackwork.stock.Fasteners;
 import jackwork.stock.FrictionPair;
 import jackwork.stock.RodKind;
 import jackwork.stock.Rods;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /** Puts a design together: which parts are one body, what each body weighs, what joins them. */
@@ -29,6 +30,7 @@ public final class Assembler {
     private final Map<String, Part> parts;
     /** Part name to body number. */
     private final Map<String, Integer> bodyOf = new LinkedHashMap<>();
+
     private final List<String> bodyNames = new ArrayList<>();
     private final List<List<Part>> bodyParts = new ArrayList<>();
     private final List<List<Lump>> bodyLumps = new ArrayList<>();
@@ -46,6 +48,7 @@ public final class Assembler {
         assembler.group();
         assembler.join(design.box());
         assembler.join(design.figure());
+        assembler.addMountRods();
         return assembler.finish();
     }
 
@@ -65,7 +68,7 @@ public final class Assembler {
             List<Part> members = new ArrayList<>();
             for (String name : groups.get(i)) {
                 bodyOf.put(name, i);
-                members.add(parts.get(name));
+                members.add(Named.in(parts, name));
             }
             bodyNames.add(i == 0 ? Body.GROUND : groups.get(i).iterator().next());
             bodyParts.add(members);
@@ -87,13 +90,13 @@ public final class Assembler {
     private void addPin(Works works, String name, PinEntry pin) {
         Point at = at(works, pin.at(), name);
         String tight = PartMaker.tight(pin);
-        int holder = bodyOf.get(tight);
+        int holder = Named.in(bodyOf, tight);
         double radius = rodDiameter(pin.rod()) / 2;
         Map<Integer, List<Part>> runners = new LinkedHashMap<>();
         for (String part : pin.parts()) {
-            int body = bodyOf.get(part);
+            int body = Named.in(bodyOf, part);
             if (body != holder && !part.equals(Body.GROUND)) {
-                runners.computeIfAbsent(body, k -> new ArrayList<>()).add(parts.get(part));
+                runners.computeIfAbsent(body, k -> new ArrayList<>()).add(Named.in(parts, part));
             }
         }
         runners.forEach((runner, members) -> {
@@ -102,15 +105,24 @@ public final class Assembler {
             String joint = runners.size() == 1 ? name : name + "/" + bodyNames.get(runner);
             pins.add(new PinJoint(joint, holder, runner, at, radius, bearing, friction(pin.rod(), members.get(0))));
         });
-        bodyLumps.get(holder).add(rod(name, pin, at, radius));
+        bodyLumps.get(holder).add(rod(name, pin.rod(), pin.parts(), at));
+    }
+
+    /** The rods that join figure and box stand with the ground. */
+    private void addMountRods() {
+        design.figure().mounts().forEach((name, mount) -> {
+            List<String> through = new ArrayList<>(mount.parts());
+            through.addAll(Named.in(design.box().mounts(), name).parts());
+            bodyLumps.get(0).add(rod(name, mount.rod(), through, design.inFigure(mount.at(), name)));
+        });
     }
 
     /** The rod itself, as long as the layers it passes, each taken as thick as the thickest sheet used there. */
-    private Lump rod(String name, PinEntry pin, Point at, double radius) {
+    private Lump rod(String name, String rod, List<String> through, Point at) {
         int low = Integer.MAX_VALUE;
         int high = Integer.MIN_VALUE;
         double pitch = 0;
-        for (String partName : pin.parts()) {
+        for (String partName : through) {
             Part part = parts.get(partName);
             if (part != null) {
                 low = Math.min(low, part.layer());
@@ -119,27 +131,28 @@ public final class Assembler {
             }
         }
         double length = (high - low + 1) * pitch;
-        double density = rodKind(pin.rod()).density().value() / 1000;
-        return new Lump(name, pin.rod(), at, Math.PI * radius * radius * length * density, radius);
+        double density = rodKind(rod).density().value() / 1000;
+        double radius = rodDiameter(rod) / 2;
+        return new Lump(name, rod, at, Math.PI * radius * radius * length * density, radius);
     }
 
     private void addSlide(Works works, String name, SlideEntry slide) {
         slides.add(new SlideJoint(
                 name,
-                bodyOf.get(slide.part()),
-                bodyOf.get(slide.in()),
+                Named.in(bodyOf, slide.part()),
+                Named.in(bodyOf, slide.in()),
                 at(works, slide.peg(), name),
                 at(works, slide.from(), ""),
                 at(works, slide.to(), ""),
                 rodDiameter(slide.rod()) / 2,
-                friction(slide.rod(), parts.get(slide.in()))));
+                friction(slide.rod(), Named.in(parts, slide.in()))));
     }
 
     private void addStop(String name, StopEntry stop) {
         stops.add(new Stop(
                 name,
-                bodyOf.get(stop.between().get(0)),
-                bodyOf.get(stop.between().get(1)),
+                Named.in(bodyOf, stop.between().get(0)),
+                Named.in(bodyOf, stop.between().get(1)),
                 Math.toRadians(stop.from()),
                 Math.toRadians(stop.to())));
     }
@@ -157,7 +170,7 @@ public final class Assembler {
         }
         Integer count = weight.count();
         double all = each * (count == null ? 1 : count);
-        bodyLumps.get(bodyOf.get(weight.on())).add(new Lump(name, what == null ? "mass" : what, at, all, radius));
+        bodyLumps.get(Named.in(bodyOf, weight.on())).add(new Lump(name, what == null ? "mass" : what, at, all, radius));
     }
 
     private Assembly finish() {
@@ -177,11 +190,13 @@ public final class Assembler {
     }
 
     private double rodDiameter(String rod) {
-        return design.workshop().rods().get(rod).diameter().value();
+        return Named.in(design.workshop().rods(), rod).diameter().value();
     }
 
     private RodKind rodKind(String rod) {
-        return Rods.catalogue().find(design.workshop().rods().get(rod).kind()).orElseThrow();
+        return Rods.catalogue()
+                .find(Named.in(design.workshop().rods(), rod).kind())
+                .orElseThrow();
     }
 
     private FrictionPair friction(String rod, Part on) {

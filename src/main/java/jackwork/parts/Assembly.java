@@ -1,8 +1,8 @@
 package jackwork.parts;
 
-import java.util.List;
 import jackwork.design.WorkshopFile;
 import jackwork.stock.FrictionPair;
+import java.util.List;
 
 /**
  * A design put together in the position drawn. Bodies are numbered by their place in the list;

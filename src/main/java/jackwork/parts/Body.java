@@ -1,9 +1,9 @@
 package jackwork.parts;
 
-import java.util.ArrayList;
-import java.util.List;
 import jackwork.geometry.Point;
 import jackwork.geometry.SectionProperties;
+import java.util.ArrayList;
+import java.util.List;
 
 /**
  * Parts glued into one, with what is fixed to them.

@@ -1,14 +1,15 @@
 package jackwork.parts;
 
-import java.util.List;
-import java.util.Map;
 import jackwork.design.BoxFile;
 import jackwork.design.CoinWorksEntry;
 import jackwork.design.Design;
+import jackwork.design.Named;
 import jackwork.design.PinEntry;
 import jackwork.geometry.Point;
 import jackwork.stock.FrictionPair;
 import jackwork.stock.Rods;
+import java.util.List;
+import java.util.Map;
 
 /** Resolves lever and coin works of a box. */
 final class CoinWorksMaker {
@@ -18,37 +19,41 @@ final class CoinWorksMaker {
     static Lever lever(Design design, Map<String, Integer> bodyOf) {
         BoxFile box = design.box();
         String pinName = box.lever().pin();
-        Point pivot = design.inBox(box.pins().get(pinName).at(), pinName);
+        Point pivot = design.inBox(Named.in(box.pins(), pinName).at(), pinName);
         Point press = design.inBox(box.lever().press(), "");
         // A finger pushing down turns the lever clockwise when it pushes right of the pivot.
         double sense = press.x() > pivot.x() ? -1 : 1;
-        int body = bodyOf.get(box.lever().part());
-        return new Lever(body, pinName, pivot, press, sense * Math.toRadians(box.lever().turn()));
+        int body = Named.in(bodyOf, box.lever().part());
+        return new Lever(
+                body, pinName, pivot, press, sense * Math.toRadians(box.lever().turn()));
     }
 
     static CoinWorks make(Design design, Map<String, Integer> bodyOf, List<Body> bodies) {
         BoxFile box = design.box();
         CoinWorksEntry entry = box.coinWorks();
         CoinWorksEntry.Bucket bucket = entry.bucket();
-        PinEntry pin = box.pins().get(bucket.pin());
+        PinEntry pin = Named.in(box.pins(), bucket.pin());
         Point pivot = design.inBox(pin.at(), bucket.pin());
         Point toe = design.inBox(bucket.toe(), "");
         Point heel = design.inBox(bucket.heel(), "");
         // A coin left of the pivot turns it counter-clockwise.
         double sense = toe.x() < pivot.x() ? 1 : -1;
-        int body = bodyOf.get(bucket.part());
+        int body = Named.in(bodyOf, bucket.part());
         double reach = bodies.get(body).parts().stream()
                 .flatMap(part -> part.drawn().outer().stream())
                 .mapToDouble(pivot::distance)
                 .max()
                 .orElse(0);
         String rodSurface = Rods.catalogue()
-                .find(design.workshop().rods().get(pin.rod()).kind())
+                .find(Named.in(design.workshop().rods(), pin.rod()).kind())
                 .orElseThrow()
                 .surface();
         String wood = bodies.get(body).parts().get(0).kind().surface();
-        String leverSurface =
-                bodies.get(bodyOf.get(box.lever().part())).parts().get(0).kind().surface();
+        String leverSurface = bodies.get(Named.in(bodyOf, box.lever().part()))
+                .parts()
+                .get(0)
+                .kind()
+                .surface();
         FrictionPair bearing = Friction.between(design.workshop(), rodSurface, wood);
         return new CoinWorks(
                 entry.slot().length(),
@@ -59,7 +64,7 @@ final class CoinWorksMaker {
                 heel,
                 toe,
                 design.inBox(bucket.lip(), ""),
-                design.workshop().rods().get(pin.rod()).diameter().value() / 2,
+                Named.in(design.workshop().rods(), pin.rod()).diameter().value() / 2,
                 bucket.bearing(),
                 bucket.clearance(),
                 bucket.sideGap(),

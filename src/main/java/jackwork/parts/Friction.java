@@ -11,8 +11,11 @@ final class Friction {
 
     static FrictionPair between(WorkshopFile workshop, String a, String b) {
         for (WorkshopFile.FrictionEntry entry : workshop.friction()) {
-            if (entry.between().size() == 2 && entry.between().contains(a) && entry.between().contains(b)
-                    && (!a.equals(b) || entry.between().get(0).equals(entry.between().get(1)))) {
+            if (entry.between().size() == 2
+                    && entry.between().contains(a)
+                    && entry.between().contains(b)
+                    && (!a.equals(b)
+                            || entry.between().get(0).equals(entry.between().get(1)))) {
                 return new FrictionPair(a, b, entry.coefficient(), "");
             }
         }

@@ -1,11 +1,11 @@
 package jackwork.parts;
 
-import java.util.List;
 import jackwork.geometry.Outline;
 import jackwork.geometry.Point;
 import jackwork.geometry.SectionProperties;
 import jackwork.stock.SheetKind;
 import jackwork.stock.Uncertain;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -51,8 +51,7 @@ public record Part(
 
     /** The same part cut from a sheet of another thickness and density. */
     Part of(Uncertain otherThickness, SheetKind otherKind) {
-        return new Part(
-                name, ofBox, layer, stock, otherKind, otherThickness, drawn, holes, section, engraving, paint);
+        return new Part(name, ofBox, layer, stock, otherKind, otherThickness, drawn, holes, section, engraving, paint);
     }
 
     /** Mass per area, g/mm². */

@@ -1,24 +1,25 @@
 package jackwork.parts;
 
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Map;
 import jackwork.design.BoxFile;
 import jackwork.design.Design;
 import jackwork.design.MountEntry;
+import jackwork.design.Named;
 import jackwork.design.PartEntry;
 import jackwork.design.PinEntry;
 import jackwork.design.Place;
 import jackwork.design.SlideEntry;
-import jackwork.design.WorkshopFile;
 import jackwork.design.Works;
+import jackwork.design.WorkshopFile;
 import jackwork.drawing.Drawing;
 import jackwork.geometry.Circle;
 import jackwork.geometry.Outline;
 import jackwork.geometry.Point;
 import jackwork.geometry.SectionProperties;
 import jackwork.stock.Sheets;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /** Makes the flat parts of a design: outlines in the common frame, with the holes their joints ask for. */
@@ -67,7 +68,7 @@ final class PartMaker {
         for (Map.Entry<String, SlideEntry> entry : works.slides().entrySet()) {
             SlideEntry slide = entry.getValue();
             hole(slide.part(), at(works, slide.peg(), entry.getKey()), slide.rod(), entry.getKey(), true);
-            double width = workshop.rods().get(slide.rod()).diameter().value()
+            double width = Named.in(workshop.rods(), slide.rod()).diameter().value()
                     + workshop.fits().running().value();
             Point from = at(works, slide.from(), "");
             Point to = at(works, slide.to(), "");
@@ -81,9 +82,8 @@ final class PartMaker {
     }
 
     private void hole(String part, Point at, String rod, String joint, boolean grips) {
-        double diameter = workshop.rods().get(rod).diameter().value();
-        double clearance =
-                (grips ? workshop.fits().press() : workshop.fits().running()).value();
+        double diameter = Named.in(workshop.rods(), rod).diameter().value();
+        double clearance = (grips ? workshop.fits().press() : workshop.fits().running()).value();
         Circle circle = new Circle(at, (diameter + clearance) / 2);
         holes.computeIfAbsent(part, k -> new ArrayList<>()).add(new Hole(circle, joint, grips));
     }
@@ -93,12 +93,13 @@ final class PartMaker {
             String name = entry.getKey();
             PartEntry part = entry.getValue();
             String drawn = part.drawn();
-            Outline outline = drawing.outlines().get(drawn == null ? name : drawn).moved(shift);
+            Outline outline =
+                    Named.in(drawing.outlines(), drawn == null ? name : drawn).moved(shift);
             for (Outline slot : slots.getOrDefault(name, List.of())) {
                 outline = outline.without(slot);
             }
             List<Hole> bored = List.copyOf(holes.getOrDefault(name, List.of()));
-            WorkshopFile.SheetEntry sheet = workshop.sheets().get(part.stock());
+            WorkshopFile.SheetEntry sheet = Named.in(workshop.sheets(), part.stock());
             parts.put(
                     name,
                     new Part(

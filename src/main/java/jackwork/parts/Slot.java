@@ -1,9 +1,9 @@
 package jackwork.parts;
 
-import java.util.ArrayList;
-import java.util.List;
 import jackwork.geometry.Outline;
 import jackwork.geometry.Point;
+import java.util.ArrayList;
+import java.util.List;
 
 /** A straight slot with round ends. */
 final class Slot {

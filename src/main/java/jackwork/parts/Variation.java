@@ -1,16 +1,16 @@
 package jackwork.parts;
 
+import jackwork.stock.Fastener;
+import jackwork.stock.Fasteners;
+import jackwork.stock.FrictionPair;
+import jackwork.stock.SheetKind;
+import jackwork.stock.Uncertain;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.BiFunction;
 import java.util.function.UnaryOperator;
-import jackwork.stock.Fastener;
-import jackwork.stock.Fasteners;
-import jackwork.stock.FrictionPair;
-import jackwork.stock.SheetKind;
-import jackwork.stock.Uncertain;
 
 /**
  * One uncertain number of a design, and the design as it would be with another value of it.
@@ -32,15 +32,22 @@ public record Variation(String name, Uncertain number, BiFunction<Assembly, Doub
         }
         for (Part part : assembly.parts()) {
             String stock = part.stock();
-            put(all, new Variation("thickness of " + stock, part.thickness(), (a, v) -> parts(a, p -> p.stock()
-                            .equals(stock)
-                    ? p.of(at(p.thickness(), v), p.kind())
-                    : p)));
+            put(
+                    all,
+                    new Variation(
+                            "thickness of " + stock,
+                            part.thickness(),
+                            (a, v) ->
+                                    parts(a, p -> p.stock().equals(stock) ? p.of(at(p.thickness(), v), p.kind()) : p)));
             String kind = part.kind().name();
-            put(all, new Variation(
-                    "density of " + part.kind().label(),
-                    part.kind().density(),
-                    (a, v) -> parts(a, p -> p.kind().name().equals(kind) ? p.of(p.thickness(), dense(p.kind(), v)) : p)));
+            put(
+                    all,
+                    new Variation(
+                            "density of " + part.kind().label(),
+                            part.kind().density(),
+                            (a, v) -> parts(
+                                    a,
+                                    p -> p.kind().name().equals(kind) ? p.of(p.thickness(), dense(p.kind(), v)) : p)));
         }
         for (Body body : assembly.bodies()) {
             for (Lump lump : body.lumps()) {
@@ -55,15 +62,25 @@ public record Variation(String name, Uncertain number, BiFunction<Assembly, Doub
     }
 
     private static void addFriction(Map<String, Variation> all, FrictionPair pair) {
-        put(all, new Variation(
-                "friction of " + pair.a() + " on " + pair.b(), pair.coefficient(), (a, v) -> friction(a, pair, v)));
+        put(
+                all,
+                new Variation(
+                        "friction of " + pair.a() + " on " + pair.b(),
+                        pair.coefficient(),
+                        (a, v) -> friction(a, pair, v)));
     }
 
     private static void addFastener(Map<String, Variation> all, Fastener fastener) {
-        put(all, new Variation("mass of " + fastener.name(), fastener.mass(), (a, v) -> lumps(a, lump -> lump.kind()
-                        .equals(fastener.name())
-                ? lump.timesMass(v / fastener.mass().value())
-                : lump)));
+        put(
+                all,
+                new Variation(
+                        "mass of " + fastener.name(),
+                        fastener.mass(),
+                        (a, v) -> lumps(
+                                a,
+                                lump -> lump.kind().equals(fastener.name())
+                                        ? lump.timesMass(v / fastener.mass().value())
+                                        : lump)));
     }
 
     private static Uncertain at(Uncertain number, double value) {
@@ -83,15 +100,17 @@ public record Variation(String name, Uncertain number, BiFunction<Assembly, Doub
 
     private static Assembly parts(Assembly assembly, UnaryOperator<Part> change) {
         return assembly.withBodies(assembly.bodies().stream()
-                .map(body -> Body.of(
-                        body.name(), body.parts().stream().map(change).toList(), body.lumps()))
+                .map(body ->
+                        Body.of(body.name(), body.parts().stream().map(change).toList(), body.lumps()))
                 .toList());
     }
 
     private static Assembly lumps(Assembly assembly, UnaryOperator<Lump> change) {
         return assembly.withBodies(assembly.bodies().stream()
                 .map(body -> Body.of(
-                        body.name(), body.parts(), body.lumps().stream().map(change).toList()))
+                        body.name(),
+                        body.parts(),
+                        body.lumps().stream().map(change).toList()))
                 .toList());
     }
 

@@ -8,9 +8,4 @@ package jackwork.stock;
  * @param diameterSpread how far a bought rod may be off its nominal diameter, ± mm
  */
 public record RodKind(
-        String name,
-        String label,
-        String surface,
-        Uncertain density,
-        double diameterSpread,
-        String note) {}
+        String name, String label, String surface, Uncertain density, double diameterSpread, String note) {}

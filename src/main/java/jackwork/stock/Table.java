@@ -29,8 +29,8 @@ record Table(String file, List<Row> rows) {
         for (int i = 1; i < lines.size(); i++) {
             List<String> fields = fields(lines.get(i));
             if (fields.size() != head.size()) {
-                throw new IllegalStateException(file + ":" + (i + 1) + ": " + fields.size() + " fields where the head has "
-                        + head.size());
+                throw new IllegalStateException(
+                        file + ":" + (i + 1) + ": " + fields.size() + " fields where the head has " + head.size());
             }
             Map<String, String> values = new HashMap<>();
             for (int k = 0; k < head.size(); k++) {
@@ -80,7 +80,8 @@ record Table(String file, List<Row> rows) {
                 return Double.parseDouble(text(column));
             } catch (NumberFormatException e) {
                 throw new IllegalStateException(
-                        file + ":" + line + ": column " + column + " reads \"" + text(column) + "\", expected a number", e);
+                        file + ":" + line + ": column " + column + " reads \"" + text(column) + "\", expected a number",
+                        e);
             }
         }
 

@@ -1,8 +1,8 @@
 package jackwork.web;
 
-import java.net.URI;
 import jackwork.app.PageHost;
 import jackwork.app.Workbench;
+import java.net.URI;
 
 /** Offers {@link PageServer} as a service. */
 public final class LoopbackHost implements PageHost {

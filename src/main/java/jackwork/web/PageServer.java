@@ -3,17 +3,17 @@ package jackwork.web;
 import io.javalin.Javalin;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
+import jackwork.app.Refusal;
+import jackwork.app.UnknownDesignException;
+import jackwork.app.Workbench;
+import jackwork.design.DesignException;
+import jackwork.motion.MechanismException;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.net.URI;
 import java.util.Map;
 import java.util.Set;
-import jackwork.app.Refusal;
-import jackwork.app.UnknownDesignException;
-import jackwork.app.Workbench;
-import jackwork.design.DesignException;
-import jackwork.motion.MechanismException;
 import org.jspecify.annotations.Nullable;
 
 /** Serves the page and its data on 127.0.0.1 alone; other hosts' names and other sites' pages are refused. */
@@ -48,12 +48,24 @@ public final class PageServer {
             config.routes.get("/api/workshop", context -> json(context, workbench.workshopJson()));
             config.routes.get(
                     "/api/designs/<id>", context -> json(context, workbench.designJson(context.pathParam("id"))));
-            config.routes.exception(UnknownDesignException.class, (e, context) -> refuse(
-                    context, HttpStatus.NOT_FOUND, e.getMessage(), "Choose one of the workshop's designs."));
-            config.routes.exception(DesignException.class, (e, context) -> refuse(
-                    context, HttpStatus.UNPROCESSABLE_CONTENT, e.getMessage(), "Mend the file; the page reads it again."));
-            config.routes.exception(MechanismException.class, (e, context) -> refuse(
-                    context, HttpStatus.UNPROCESSABLE_CONTENT, e.getMessage(), "Mend the file; the page reads it again."));
+            config.routes.exception(
+                    UnknownDesignException.class,
+                    (e, context) -> refuse(
+                            context, HttpStatus.NOT_FOUND, e.getMessage(), "Choose one of the workshop's designs."));
+            config.routes.exception(
+                    DesignException.class,
+                    (e, context) -> refuse(
+                            context,
+                            HttpStatus.UNPROCESSABLE_CONTENT,
+                            e.getMessage(),
+                            "Mend the file; the page reads it again."));
+            config.routes.exception(
+                    MechanismException.class,
+                    (e, context) -> refuse(
+                            context,
+                            HttpStatus.UNPROCESSABLE_CONTENT,
+                            e.getMessage(),
+                            "Mend the file; the page reads it again."));
             config.routes.error(404, context -> {
                 if (context.result() == null || !"application/json".equals(context.contentType())) {
                     refuse(context, HttpStatus.NOT_FOUND, "there is nothing here", "Go to the page's first address.");

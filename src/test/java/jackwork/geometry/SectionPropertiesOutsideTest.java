@@ -41,8 +41,7 @@ class SectionPropertiesOutsideTest {
     @Test
     void circle() {
         double r = 5;
-        SectionProperties section =
-                SectionProperties.of(Outline.disc(new Circle(new Point(100, -50), r), 1e-7));
+        SectionProperties section = SectionProperties.of(Outline.disc(new Circle(new Point(100, -50), r), 1e-7));
         assertThat(section.area()).isCloseTo(Math.PI * r * r, within(1e-5));
         assertThat(section.centroid().distance(new Point(100, -50))).isLessThan(1e-9);
         assertThat(section.polarMoment()).isCloseTo(Math.PI * Math.pow(r, 4) / 2, within(1e-4));

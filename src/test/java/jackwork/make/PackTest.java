@@ -3,13 +3,6 @@ package jackwork.make;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.HashSet;
-import java.util.List;
-import java.util.Set;
 import jackwork.design.DesignReader;
 import jackwork.drawing.Drawing;
 import jackwork.drawing.SvgReader;
@@ -20,6 +13,13 @@ import jackwork.parts.Assembler;
 import jackwork.parts.Assembly;
 import jackwork.parts.Hole;
 import jackwork.parts.Part;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.junit.jupiter.api.BeforeAll;
@@ -51,7 +51,8 @@ class PackTest {
     private static List<Drawing> sheets() throws IOException {
         List<Drawing> drawings = new ArrayList<>();
         try (var files = Files.list(folder)) {
-            for (Path file : files.filter(f -> f.toString().endsWith(".svg")).sorted().toList()) {
+            for (Path file :
+                    files.filter(f -> f.toString().endsWith(".svg")).sorted().toList()) {
                 drawings.add(SvgReader.read(file.getFileName().toString(), Files.readAllBytes(file)));
             }
         }
@@ -125,9 +126,13 @@ class PackTest {
             Point a = line.get(i);
             Point b = line.get((i + 1) % line.size());
             Point middle = a.plus(b).times(0.5);
-            assertThat(wanted.contains(a)).as(name + ": the beam runs in the waste").isFalse();
+            assertThat(wanted.contains(a))
+                    .as(name + ": the beam runs in the waste")
+                    .isFalse();
             if (inside) {
-                assertThat(solid.contains(a)).as(name + ": an opening is cut within the part").isTrue();
+                assertThat(solid.contains(a))
+                        .as(name + ": an opening is cut within the part")
+                        .isTrue();
             }
             assertThat(wanted.distanceToEdge(a)).as(name).isBetween(kerf / 2 - TOLERANCE, 1.2 * kerf);
             assertThat(wanted.distanceToEdge(middle)).as(name).isBetween(kerf / 2 - TOLERANCE, 1.2 * kerf);
@@ -145,7 +150,8 @@ class PackTest {
                 }
                 Point shift = shift(part, sheet);
                 for (Hole hole : part.holes()) {
-                    Circle line = sheet.circle(part.name() + ".hole-" + hole.joint()).orElseThrow();
+                    Circle line =
+                            sheet.circle(part.name() + ".hole-" + hole.joint()).orElseThrow();
                     assertThat(line.diameter() + kerf)
                             .as(part.name() + " " + hole.joint())
                             .isCloseTo(hole.circle().diameter(), within(TOLERANCE));
@@ -191,8 +197,13 @@ class PackTest {
                 for (Drawing sheet : sheets) {
                     found = Math.max(found, paths.matches(sheet, TOLERANCE));
                 }
-                int wanted = sheets.stream().mapToInt(s -> s.circles().size() + s.outlines().size()).min().orElse(0);
-                assertThat(found).as("paths of page " + page + " found in an SVG sheet").isGreaterThanOrEqualTo(wanted);
+                int wanted = sheets.stream()
+                        .mapToInt(s -> s.circles().size() + s.outlines().size())
+                        .min()
+                        .orElse(0);
+                assertThat(found)
+                        .as("paths of page " + page + " found in an SVG sheet")
+                        .isGreaterThanOrEqualTo(wanted);
             }
         }
     }

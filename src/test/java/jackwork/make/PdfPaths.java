@@ -1,14 +1,14 @@
 package jackwork.make;
 
+import jackwork.drawing.Drawing;
+import jackwork.geometry.Bounds;
+import jackwork.geometry.Circle;
+import jackwork.geometry.Outline;
 import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
-import jackwork.drawing.Drawing;
-import jackwork.geometry.Bounds;
-import jackwork.geometry.Circle;
-import jackwork.geometry.Outline;
 import org.apache.pdfbox.contentstream.PDFGraphicsStreamEngine;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDPage;
@@ -38,7 +38,10 @@ final class PdfPaths extends PDFGraphicsStreamEngine {
         for (Circle circle : sheet.circles().values()) {
             double r = circle.radius();
             wanted.add(new Bounds(
-                    circle.centre().x() - r, circle.centre().y() - r, circle.centre().x() + r, circle.centre().y() + r));
+                    circle.centre().x() - r,
+                    circle.centre().y() - r,
+                    circle.centre().x() + r,
+                    circle.centre().y() + r));
         }
         for (Outline outline : sheet.outlines().values()) {
             wanted.add(outline.bounds());

@@ -4,10 +4,10 @@ import static jackwork.motion.Mechanism.GROUND;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import java.util.List;
-import java.util.stream.Stream;
 import jackwork.Published;
 import jackwork.geometry.Point;
+import java.util.List;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -36,8 +36,21 @@ class DrawerOutsideTest {
         Point grip = new Point(offset, 0);
         Point end = new Point(offset, 1000);
         Mechanism mechanism = builder.slide(
-                        "front", drawer, GROUND, new Point(0, length / 2), new Point(0, -1e4), new Point(0, 1e4), friction)
-                .slide("back", drawer, GROUND, new Point(0, -length / 2), new Point(0, -1e4), new Point(0, 1e4), friction)
+                        "front",
+                        drawer,
+                        GROUND,
+                        new Point(0, length / 2),
+                        new Point(0, -1e4),
+                        new Point(0, 1e4),
+                        friction)
+                .slide(
+                        "back",
+                        drawer,
+                        GROUND,
+                        new Point(0, -length / 2),
+                        new Point(0, -1e4),
+                        new Point(0, 1e4),
+                        friction)
                 .pin("grip", link, drawer, grip, 0, 0)
                 .pin("end", link, lever, end, 0, 0)
                 .pin("fulcrum", lever, GROUND, new Point(offset - 1000, 1000), 0, 0)

@@ -30,8 +30,7 @@ class FourBarOutsideTest {
 
     /** The solver is started at 10° and driven to 40°, so that it has to solve. */
     private static PoseSolver drivenToForty(int side) {
-        Mechanism mechanism =
-                NORTON.drivenByCrank(START, side, WANTED - START).build();
+        Mechanism mechanism = NORTON.drivenByCrank(START, side, WANTED - START).build();
         PoseSolver solver = new PoseSolver(mechanism);
         assertThat(solver.moveTo(1)).isTrue();
         assertThat(solver.closureError()).isLessThan(1e-9);
@@ -68,8 +67,7 @@ class FourBarOutsideTest {
     void transmissionAngle() {
         PoseSolver solver = drivenToForty(+1);
         double angle = Math.toDegrees(rockerAngle(solver, +1) - couplerAngle(solver, +1));
-        assertThat(angle)
-                .isCloseTo(published("fourbar_transmission_angle", "mu_open_at_theta2=40"), within(1e-6));
+        assertThat(angle).isCloseTo(published("fourbar_transmission_angle", "mu_open_at_theta2=40"), within(1e-6));
     }
 
     @Test
@@ -77,10 +75,8 @@ class FourBarOutsideTest {
         PoseSolver solver = drivenToForty(+1);
         // Stroke rate that turns the crank at 25 rad/s.
         double rate = 25 / (WANTED - START);
-        assertThat(solver.velocity()[5] * rate)
-                .isCloseTo(published("fourbar_velocity", "omega3_open"), within(1e-6));
-        assertThat(solver.velocity()[8] * rate)
-                .isCloseTo(published("fourbar_velocity", "omega4_open"), within(1e-6));
+        assertThat(solver.velocity()[5] * rate).isCloseTo(published("fourbar_velocity", "omega3_open"), within(1e-6));
+        assertThat(solver.velocity()[8] * rate).isCloseTo(published("fourbar_velocity", "omega4_open"), within(1e-6));
     }
 
     @Test

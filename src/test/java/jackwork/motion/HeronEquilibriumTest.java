@@ -2,13 +2,13 @@ package jackwork.motion;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.nio.file.Path;
 import jackwork.design.DesignReader;
 import jackwork.geometry.Point;
 import jackwork.parts.Assembler;
 import jackwork.parts.Assembly;
 import jackwork.parts.Body;
 import jackwork.parts.PinJoint;
+import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -42,7 +42,8 @@ class HeronEquilibriumTest {
     }
 
     private boolean moves(PinJoint pin) {
-        return pin.runner() != assembly.coinWorks().bucket() && pin.holder() != assembly.coinWorks().bucket();
+        return pin.runner() != assembly.coinWorks().bucket()
+                && pin.holder() != assembly.coinWorks().bucket();
     }
 
     @Test
@@ -87,7 +88,10 @@ class HeronEquilibriumTest {
         double momentSize = 0;
         for (int p = 0; p < mechanism.pins.length; p++) {
             String name = mechanism.pins[p].name();
-            PinJoint pin = assembly.pins().stream().filter(j -> j.name().equals(name)).findFirst().orElseThrow();
+            PinJoint pin = assembly.pins().stream()
+                    .filter(j -> j.name().equals(name))
+                    .findFirst()
+                    .orElseThrow();
             if (pin.holder() != number && pin.runner() != number) {
                 continue;
             }
@@ -126,10 +130,15 @@ class HeronEquilibriumTest {
             double force = forces.fingerForce();
             poses.moveTo(u - step);
             double energyBefore = energy();
-            Point pressBefore = now(assembly.body(assembly.lever().body()), assembly.lever().press());
+            Point pressBefore =
+                    now(assembly.body(assembly.lever().body()), assembly.lever().press());
             poses.moveTo(u + step);
-            double work = force * (pressBefore.y()
-                    - now(assembly.body(assembly.lever().body()), assembly.lever().press()).y());
+            double work = force
+                    * (pressBefore.y()
+                            - now(
+                                            assembly.body(assembly.lever().body()),
+                                            assembly.lever().press())
+                                    .y());
             assertThat(work).isCloseTo(energy() - energyBefore, org.assertj.core.data.Percentage.withPercentage(1e-3));
         }
     }

@@ -4,10 +4,10 @@ import static jackwork.motion.Mechanism.GROUND;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import java.util.List;
-import java.util.stream.Stream;
 import jackwork.Published;
 import jackwork.geometry.Point;
+import java.util.List;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -88,7 +88,8 @@ class LinkagesOutsideTest {
         FourBar linkage = new FourBar(5, 2, 5, 4);
         // As drawn: coupler level above the middle, cranks crossing.
         double theta = Math.atan2(4, 3);
-        Mechanism mechanism = linkage.drivenByCrank(theta, -1, Math.toRadians(-50)).build();
+        Mechanism mechanism =
+                linkage.drivenByCrank(theta, -1, Math.toRadians(-50)).build();
         double[] ys = sweep(linkage, mechanism, theta, Math.toRadians(-50));
         Mechanism other = linkage.drivenByCrank(theta, -1, Math.toRadians(50)).build();
         double[] more = sweep(linkage, other, theta, Math.toRadians(50));
@@ -98,7 +99,8 @@ class LinkagesOutsideTest {
 
     /** Least and greatest y of the coupler's middle while 0 ≤ x ≤ 4. */
     private static double[] sweep(FourBar linkage, Mechanism mechanism, double theta, double turn) {
-        Point middle = linkage.crankEnd(theta).plus(linkage.rockerEnd(theta, -1)).times(0.5);
+        Point middle =
+                linkage.crankEnd(theta).plus(linkage.rockerEnd(theta, -1)).times(0.5);
         PoseSolver solver = new PoseSolver(mechanism);
         double[] range = {Double.POSITIVE_INFINITY, Double.NEGATIVE_INFINITY};
         for (int i = 0; i <= 4000 && solver.moveTo(i / 4000.0); i++) {

@@ -2,10 +2,10 @@ package jackwork.parts;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import jackwork.design.DesignReader;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import jackwork.design.DesignReader;
 import org.junit.jupiter.api.Test;
 
 /** The demo's drawings as wood: enough of it around every hole, and no two parts of one layer in one place at rest. */
@@ -23,7 +23,8 @@ class DemoLayersTest {
         for (Part part : assembly.parts()) {
             for (Hole hole : part.holes()) {
                 seen++;
-                double wood = part.drawn().distanceToEdge(hole.circle().centre()) - hole.circle().radius();
+                double wood = part.drawn().distanceToEdge(hole.circle().centre())
+                        - hole.circle().radius();
                 if (!part.drawn().contains(hole.circle().centre()) || wood < LEAST_WOOD) {
                     thin.add(part.name() + " around " + hole.joint() + ": " + wood);
                 }

@@ -23,8 +23,8 @@ final class Browser implements AutoCloseable {
         Path chromium = PLACES.stream()
                 .filter(Files::isExecutable)
                 .findFirst()
-                .orElseThrow(() -> new IllegalStateException(
-                        "no Chromium at " + PLACES + "; install it (Debian: apt install chromium) or run ./check as root"));
+                .orElseThrow(() -> new IllegalStateException("no Chromium at " + PLACES
+                        + "; install it (Debian: apt install chromium) or run ./check as root"));
         playwright = Playwright.create(
                 new Playwright.CreateOptions().setEnv(Map.of("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1")));
         browser = playwright
@@ -43,7 +43,8 @@ final class Browser implements AutoCloseable {
     }
 
     Page open(String address, int width, int height) {
-        Page page = browser.newPage(new com.microsoft.playwright.Browser.NewPageOptions().setViewportSize(width, height));
+        Page page =
+                browser.newPage(new com.microsoft.playwright.Browser.NewPageOptions().setViewportSize(width, height));
         page.onConsoleMessage(message -> {
             if (message.type().equals("error") || message.type().equals("warning")) {
                 complaints.add(message.type() + ": " + message.text());

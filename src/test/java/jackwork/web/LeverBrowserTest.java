@@ -6,13 +6,13 @@ import static org.assertj.core.api.Assertions.within;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.BoundingBox;
-import java.nio.file.Path;
-import java.util.List;
 import jackwork.app.Workbench;
 import jackwork.check.Subject;
 import jackwork.design.DesignReader;
 import jackwork.geometry.Point;
 import jackwork.motion.PoseSolver;
+import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Tag;
@@ -128,7 +128,8 @@ class LeverBrowserTest {
         page.waitForSelector(".hangs");
         assertThat(stroke(page)).isGreaterThan(0.9);
         assertThat(page.locator(".verdict").textContent()).contains("fails");
-        assertThat(page.locator(".finding").first().getAttribute("data-finding")).isEqualTo("comes-back");
+        assertThat(page.locator(".finding").first().getAttribute("data-finding"))
+                .isEqualTo("comes-back");
         Browser.keep(page, "heron-hangs-up");
         assertThat(browser.complaints()).isEmpty();
         page.close();

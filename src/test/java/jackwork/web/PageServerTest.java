@@ -2,6 +2,7 @@ package jackwork.web;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import jackwork.app.Workbench;
 import java.io.IOException;
 import java.io.InputStream;
 import java.net.Socket;
@@ -11,7 +12,6 @@ import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import jackwork.app.Workbench;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -52,7 +52,8 @@ class PageServerTest {
     private static HttpResponse<String> get(String path) throws IOException, InterruptedException {
         return HttpClient.newHttpClient()
                 .send(
-                        HttpRequest.newBuilder(URI.create(server.address() + path)).build(),
+                        HttpRequest.newBuilder(URI.create(server.address() + path))
+                                .build(),
                         HttpResponse.BodyHandlers.ofString());
     }
 
@@ -61,7 +62,8 @@ class PageServerTest {
         HttpResponse<String> page = get("");
         assertThat(page.statusCode()).isEqualTo(200);
         assertThat(page.body()).contains("<jackwork-page>");
-        assertThat(page.headers().firstValue("Content-Security-Policy").orElse("")).contains("default-src 'self'");
+        assertThat(page.headers().firstValue("Content-Security-Policy").orElse(""))
+                .contains("default-src 'self'");
         assertThat(page.headers().firstValue("X-Content-Type-Options")).contains("nosniff");
         assertThat(page.headers().firstValue("Access-Control-Allow-Origin")).isEmpty();
         assertThat(get("main.js").statusCode()).isEqualTo(200);
@@ -77,7 +79,8 @@ class PageServerTest {
     @Test
     void refusesAForeignHost() throws IOException {
         assertThat(raw("/", "Host: example.org")).startsWith("HTTP/1.1 403");
-        assertThat(raw("/api/designs/heron", "Host: example.org:" + server.port())).startsWith("HTTP/1.1 403");
+        assertThat(raw("/api/designs/heron", "Host: example.org:" + server.port()))
+                .startsWith("HTTP/1.1 403");
     }
 
     @Test
@@ -88,14 +91,15 @@ class PageServerTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {
-        "/../pom.xml",
-        "/%2e%2e/pom.xml",
-        "/api/designs/../../pom.xml",
-        "/api/designs/%2e%2e%2fworkshop.yaml",
-        "/api/designs/no-such-design",
-        "/design.yaml"
-    })
+    @ValueSource(
+            strings = {
+                "/../pom.xml",
+                "/%2e%2e/pom.xml",
+                "/api/designs/../../pom.xml",
+                "/api/designs/%2e%2e%2fworkshop.yaml",
+                "/api/designs/no-such-design",
+                "/design.yaml"
+            })
     void givesNothingBesideThePage(String target) throws IOException {
         String answer = raw(target, own());
         assertThat(answer).matches("(?s)HTTP/1\\.1 (400|404) .*");

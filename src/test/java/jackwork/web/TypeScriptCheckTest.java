@@ -25,7 +25,8 @@ class TypeScriptCheckTest {
         Path node = Driver.ensureDriverInstalled(Map.of("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1"), false)
                 .driverDir()
                 .resolve(System.getProperty("os.name").startsWith("Windows") ? "node.exe" : "node");
-        Process process = new ProcessBuilder(node.toString(), compiler.toString(), "--noEmit", "-p", "web/tsconfig.json")
+        Process process = new ProcessBuilder(
+                        node.toString(), compiler.toString(), "--noEmit", "-p", "web/tsconfig.json")
                 .redirectErrorStream(true)
                 .start();
         String said = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
@@ -48,7 +49,8 @@ class TypeScriptCheckTest {
                 if (entry.isDirectory() || at < 0) {
                     continue;
                 }
-                Path target = COMPILER.resolve(entry.getName().substring(at + 1)).normalize();
+                Path target =
+                        COMPILER.resolve(entry.getName().substring(at + 1)).normalize();
                 assertThat(target.startsWith(COMPILER)).isTrue();
                 Files.createDirectories(target.getParent());
                 try (InputStream in = file.getInputStream(entry)) {

@@ -1,0 +1,150 @@
+package jackwork.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
+
+/** The commands as typed: results on stdout, talk on stderr, exit codes that mean something. */
+class MainTest {
+
+    private record Ran(int exit, String out, String err) {}
+
+    private static Ran run(String... arguments) {
+        PrintStream oldOut = System.out;
+        PrintStream oldErr = System.err;
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        ByteArrayOutputStream err = new ByteArrayOutputStream();
+        System.setOut(new PrintStream(out, true, StandardCharsets.UTF_8));
+        System.setErr(new PrintStream(err, true, StandardCharsets.UTF_8));
+        try {
+            int exit = Main.run(arguments);
+            return new Ran(exit, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
+        } finally {
+            System.setOut(oldOut);
+            System.setErr(oldErr);
+        }
+    }
+
+    @Test
+    void theHeronWorks() {
+        Ran ran = run("check", "demo/heron", "--json");
+        assertThat(ran.exit()).isZero();
+        JsonNode report = JsonMapper.shared().readTree(ran.out());
+        assertThat(report.get("formatVersion").asInt()).isEqualTo(1);
+        assertThat(report.get("verdict").asString()).isEqualTo("works");
+        assertThat(report.get("builds").isNull()).isTrue();
+        assertThat(report.at("/motion/pressing/forceN").size()).isEqualTo(201);
+        assertThat(report.at("/motion/returning/parts/head/200").size()).isEqualTo(3);
+        for (JsonNode finding : report.get("findings")) {
+            assertThat(finding.propertyNames())
+                    .containsExactlyInAnyOrder(
+                            "id",
+                            "question",
+                            "status",
+                            "value",
+                            "limit",
+                            "margin",
+                            "unit",
+                            "where",
+                            "why",
+                            "remedy",
+                            "formula",
+                            "restsOn");
+            assertThat(finding.get("formula").asString())
+                    .as(finding.get("id").asString())
+                    .matches(".*\\d.*");
+        }
+        for (JsonNode coin : report.get("coins")) {
+            assertThat(coin.get("cycle").isNull()).isTrue();
+            assertThat(coin.get("trips").asBoolean()).isTrue();
+        }
+    }
+
+    @Test
+    void sameInputSameBytes() {
+        assertThat(run("check", "demo/heron", "--json").out())
+                .isEqualTo(run("check", "demo/heron", "--json").out());
+    }
+
+    @Test
+    void theSpoiledHeronFailsAndNamesTheStroke() {
+        Ran ran = run("check", "demo/spoiled/heron-hangs-up");
+        assertThat(ran.exit()).isEqualTo(1);
+        assertThat(ran.out()).contains("fails").containsPattern("return force turns negative at stroke 0\\.\\d\\d");
+    }
+
+    @Test
+    void aMisspeltKeyIsBadInput(@TempDir Path folder) throws IOException {
+        copy(Path.of("demo"), folder.resolve("w"));
+        Path design = folder.resolve("w/heron/design.yaml");
+        Files.writeString(design, Files.readString(design).replace("coins:", "coinz:"));
+        Ran ran = run("check", folder.resolve("w/heron").toString());
+        assertThat(ran.exit()).isEqualTo(2);
+        assertThat(ran.out()).isEmpty();
+        assertThat(ran.err()).contains("design.yaml:5:1").contains("did you mean \"coins\"?");
+    }
+
+    @Test
+    void unknownWordsAreUsage() {
+        assertThat(run("chekc").exit()).isEqualTo(2);
+        assertThat(run("check", "demo/heron", "--nonsense").exit()).isEqualTo(2);
+        assertThat(run("check", "demo/no-such-design").exit()).isEqualTo(2);
+    }
+
+    @Test
+    void packs(@TempDir Path folder) {
+        Ran ran = run("pack", "demo/heron", "-o", folder.resolve("out").toString(), "--quantity", "2");
+        assertThat(ran.exit()).isZero();
+        assertThat(folder.resolve("out/sheets.pdf")).isNotEmptyFile();
+        assertThat(folder.resolve("out/parts.csv")).content().contains("head-2");
+    }
+
+    @Test
+    void startsANewDesignThatChecks(@TempDir Path folder) throws IOException {
+        Ran ran = run("new", "my-bird", "--from", "spoiled/heron-hangs-up", "--in", folder.toString());
+        assertThat(ran.exit()).isZero();
+        assertThat(Files.readString(folder.resolve("my-bird/design.yaml"))).contains("name: my-bird");
+        assertThat(run("check", folder.resolve("my-bird").toString()).exit()).isEqualTo(1);
+        assertThat(run("new", "second", "--in", folder.toString()).exit()).isZero();
+        assertThat(run("check", folder.resolve("second").toString()).exit()).isZero();
+        assertThat(run("new", "second", "--in", folder.toString()).exit()).isEqualTo(2);
+        assertThat(run("new", "../escape", "--in", folder.toString()).exit()).isEqualTo(2);
+    }
+
+    @Test
+    void listsCoinsAndStockWithSources() {
+        assertThat(run("coins").out()).contains("EUR-2").contains("729/2014").contains("31 U.S.C. 5112");
+        assertThat(run("stock").out()).contains("birch-ply").contains("guess").contains("published");
+    }
+
+    @Test
+    void tellsTheMechanism() {
+        Ran ran = run("mechanism", "demo/heron");
+        JsonNode mechanism = JsonMapper.shared().readTree(ran.out());
+        assertThat(mechanism.get("bodies").size()).isEqualTo(9);
+        assertThat(mechanism.get("pins").size()).isGreaterThanOrEqualTo(11);
+    }
+
+    private static void copy(Path from, Path to) throws IOException {
+        try (Stream<Path> files = Files.walk(from)) {
+            for (Path file : files.sorted().toList()) {
+                Path target = to.resolve(from.relativize(file).toString());
+                if (Files.isDirectory(file)) {
+                    Files.createDirectories(target);
+                } else {
+                    Files.copy(file, target);
+                }
+            }
+        }
+    }
+}

@@ -1,0 +1,49 @@
+package jackwork.design;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.stream.Stream;
+
+/** Copies of the demo workshop for tests to spoil. */
+final class Workshops {
+
+    private Workshops() {}
+
+    /** A fresh copy of the demo below {@code folder}. */
+    static Path copy(Path folder) throws IOException {
+        Path demo = Path.of("demo");
+        try (Stream<Path> files = Files.walk(demo)) {
+            for (Path file : files.sorted().toList()) {
+                Path target = folder.resolve(demo.relativize(file).toString());
+                if (Files.isDirectory(file)) {
+                    Files.createDirectories(target);
+                } else {
+                    Files.copy(file, target);
+                }
+            }
+        }
+        return folder;
+    }
+
+    /** Replaces the one place where {@code from} stands. */
+    static void edit(Path file, String from, String to) throws IOException {
+        String text = Files.readString(file, StandardCharsets.UTF_8);
+        int at = text.indexOf(from);
+        if (at < 0 || text.indexOf(from, at + 1) >= 0) {
+            throw new IllegalStateException(file + " does not hold \"" + from + "\" exactly once");
+        }
+        Files.writeString(file, text.replace(from, to), StandardCharsets.UTF_8);
+    }
+
+    /** Every complaint of reading a design. */
+    static String complaint(Path design) {
+        try {
+            DesignReader.read(design);
+        } catch (DesignException e) {
+            return String.valueOf(e.getMessage());
+        }
+        return "";
+    }
+}
