@@ -12,11 +12,16 @@ final class NearestWord {
     /** {@code ; did you mean "parts"?}, or the words to choose from when none is near. */
     static String hint(String read, Collection<String> known) {
         return known.stream()
-                .filter(word -> distance(read, word) <= Math.max(1, Math.min(3, word.length() / 3)))
+                .filter(word -> distance(read, word) <= bound(word))
                 .min(Comparator.comparingInt((String word) -> distance(read, word))
                         .thenComparing(word -> word))
                 .map(word -> "; did you mean \"" + word + "\"?")
                 .orElseGet(() -> known.isEmpty() ? "" : "; known are " + list(known));
+    }
+
+    /** How many slips a word may hold and still be meant. */
+    private static int bound(String word) {
+        return word.length() < 4 ? 1 : word.length() < 8 ? 2 : 3;
     }
 
     private static String list(Collection<String> known) {

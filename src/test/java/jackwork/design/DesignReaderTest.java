@@ -60,7 +60,7 @@ class DesignReaderTest {
     @CsvSource(
             delimiter = '|',
             value = {
-                "design|EUR-1,|EUR-3,|design.yaml:5:27: read \"EUR-3\"",
+                "design|EUR-1,|EUR-3,|design.yaml:5:29: read \"EUR-3\"",
                 "figure|stay:       {stock: birch-2|stay:       {stock: brich-2|did you mean \"birch-2\"?",
                 "figure|hip:         {parts: [leg-near|hip:         {parts: [leg-neer|did you mean \"leg-near\"?",
                 "figure|knee:        {parts: [leg-near, stay], rod: bamboo-3}|knee:        {parts: [leg-near], rod: bamboo-3}|two parts or more",
