@@ -54,9 +54,9 @@ final class PartMaker {
         for (Map.Entry<String, PinEntry> entry : works.pins().entrySet()) {
             PinEntry pin = entry.getValue();
             Point at = at(works, pin.at(), entry.getKey());
-            String tight = tight(pin);
+            Object holder = gluedWith(tight(pin));
             for (String part : pin.parts()) {
-                hole(part, at, pin.rod(), entry.getKey(), part.equals(tight));
+                hole(part, at, pin.rod(), entry.getKey(), gluedWith(part).equals(holder));
             }
         }
         for (Map.Entry<String, MountEntry> entry : works.mounts().entrySet()) {
@@ -74,6 +74,21 @@ final class PartMaker {
             Point to = at(works, slide.to(), "");
             slots.computeIfAbsent(slide.in(), k -> new ArrayList<>()).add(Slot.along(from, to, width));
         }
+    }
+
+    /** The group of parts that a part is one body with; parts of the rod's own body all grip it. */
+    private Object gluedWith(String part) {
+        for (Works works : List.of(design.box(), design.figure())) {
+            if (works.fixed().contains(part)) {
+                return "fixed";
+            }
+            for (List<String> group : works.glued()) {
+                if (group.contains(part)) {
+                    return group;
+                }
+            }
+        }
+        return part.equals(Body.GROUND) ? "fixed" : part;
     }
 
     static String tight(PinEntry pin) {
