@@ -4,7 +4,8 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
-import java.util.function.DoubleUnaryOperator;
+import java.util.function.DoublePredicate;
+import java.util.function.DoubleSupplier;
 
 /** Solves a mechanism over the whole stroke in both directions and names what happens on the way. */
 public final class StrokeSolver {
@@ -78,13 +79,13 @@ public final class StrokeSolver {
             return Math.min(where, Math.nextDown(1.0));
         }
         for (Limit limit : limits()) {
-            if (limit.gap().applyAsDouble(0) < -LOCATED) {
+            if (limit.gap().getAsDouble() < -LOCATED) {
                 double low = before;
                 double high = wanted;
                 while (high - low > LOCATED) {
                     double middle = (low + high) / 2;
                     poses.moveTo(middle);
-                    if (limit.gap().applyAsDouble(0) < 0) {
+                    if (limit.gap().getAsDouble() < 0) {
                         high = middle;
                     } else {
                         low = middle;
@@ -98,20 +99,20 @@ public final class StrokeSolver {
     }
 
     /** Something that ends a motion when its gap would become negative. */
-    private record Limit(String name, DoubleUnaryOperator gap) {}
+    private record Limit(String name, DoubleSupplier gap) {}
 
     private List<Limit> limits() {
         List<Limit> limits = new ArrayList<>();
         double[] q = poses.pose();
         for (Mechanism.StopData stop : mechanism.stops) {
-            limits.add(new Limit("stop " + stop.name(), ignored -> {
+            limits.add(new Limit("stop " + stop.name(), () -> {
                 double angle = Equations.angle(q, stop.a()) - Equations.angle(q, stop.b());
                 return Math.min(angle - stop.from(), stop.to() - angle);
             }));
         }
         for (Mechanism.SlideData slide : mechanism.slides) {
             if (Double.isFinite(slide.length())) {
-                limits.add(new Limit("the end of slot " + slide.name(), ignored -> {
+                limits.add(new Limit("the end of slot " + slide.name(), () -> {
                     double along = along(slide, q);
                     return Math.min(along, slide.length() - along);
                 }));
@@ -151,25 +152,22 @@ public final class StrokeSolver {
     private void nameSpans(double[] stroke, double[] force, Direction direction) {
         MotionEvent.Kind negative =
                 direction == Direction.PRESSING ? MotionEvent.Kind.RUNS_AHEAD : MotionEvent.Kind.HANGS_UP;
-        nameSpans(stroke, direction, MotionEvent.Kind.LOCK_UP, u -> Double.isNaN(forceAt(u, direction)), force.length);
-        nameSpans(stroke, direction, negative, u -> forceAt(u, direction) < 0, force.length);
+        nameSpans(stroke, force, direction, MotionEvent.Kind.LOCK_UP, Double::isNaN);
+        nameSpans(stroke, force, direction, negative, f -> f < 0);
     }
 
-    private interface Trouble {
-        boolean at(double stroke);
-    }
-
-    private void nameSpans(double[] stroke, Direction direction, MotionEvent.Kind kind, Trouble trouble, int samples) {
+    private void nameSpans(
+            double[] stroke, double[] force, Direction direction, MotionEvent.Kind kind, DoublePredicate trouble) {
         double begin = Double.NaN;
         boolean was = false;
         double last = 0;
-        for (int i = 0; i < samples && canReach(stroke[i]); i++) {
-            boolean is = trouble.at(stroke[i]);
+        for (int i = 0; i < stroke.length && canReach(stroke[i]); i++) {
+            boolean is = trouble.test(force[i]);
             if (is && !was) {
-                begin = i == 0 ? 0 : turn(stroke[i - 1], stroke[i], trouble);
+                begin = i == 0 ? 0 : turn(stroke[i - 1], stroke[i], was, direction, trouble);
             }
             if (was && !is) {
-                double end = turn(stroke[i - 1], stroke[i], trouble);
+                double end = turn(stroke[i - 1], stroke[i], was, direction, trouble);
                 events.add(new MotionEvent(kind, begin, end, direction, ""));
             }
             was = is;
@@ -186,13 +184,13 @@ public final class StrokeSolver {
                 .allMatch(e -> u <= e.stroke());
     }
 
-    private double turn(double from, double to, Trouble trouble) {
-        boolean first = trouble.at(from);
+    /** Where between two strokes the trouble begins or ends, by halving; {@code first} as found at {@code from}. */
+    private double turn(double from, double to, boolean first, Direction direction, DoublePredicate trouble) {
         double low = from;
         double high = to;
         while (high - low > LOCATED) {
             double middle = (low + high) / 2;
-            if (trouble.at(middle) == first) {
+            if (trouble.test(forceAt(middle, direction)) == first) {
                 low = middle;
             } else {
                 high = middle;
