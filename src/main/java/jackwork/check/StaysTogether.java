@@ -1,6 +1,7 @@
 package jackwork.check;
 
 import java.util.List;
+import java.util.Locale;
 
 /** Joints meet as drawn and all along the stroke. */
 final class StaysTogether implements Question {
@@ -25,7 +26,11 @@ final class StaysTogether implements Question {
                         ? "every pin and slide stays where it is drawn"
                         : "a peg does not lie on the line of its slot as drawn",
                 margin > 0 ? "" : "Draw the peg on the middle line of its slot.",
-                "greatest miss of any joint over the stroke = " + error + " mm",
+                String.format(
+                        Locale.ROOT,
+                        "greatest miss of any joint over the stroke = %.1e mm; allowed %.0e mm",
+                        error,
+                        LIMIT),
                 List.of()));
     }
 }

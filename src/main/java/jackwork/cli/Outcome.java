@@ -4,6 +4,7 @@ import jackwork.app.UnknownDesignException;
 import jackwork.design.DesignException;
 import jackwork.make.PartTooLargeException;
 import jackwork.motion.MechanismException;
+import jackwork.parts.PartException;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import picocli.CommandLine;
@@ -22,6 +23,7 @@ final class Outcome implements IExecutionExceptionHandler {
     public int handleExecutionException(Exception thrown, CommandLine command, ParseResult parsed) {
         if (thrown instanceof DesignException
                 || thrown instanceof MechanismException
+                || thrown instanceof PartException
                 || thrown instanceof PartTooLargeException
                 || thrown instanceof UnknownDesignException
                 || thrown instanceof BadInputException) {

@@ -12,6 +12,7 @@ import jackwork.design.Works;
 import jackwork.design.WorkshopFile;
 import jackwork.drawing.Drawing;
 import jackwork.geometry.Circle;
+import jackwork.geometry.InvalidOutlineException;
 import jackwork.geometry.Outline;
 import jackwork.geometry.Point;
 import jackwork.geometry.SectionProperties;
@@ -19,6 +20,7 @@ import jackwork.stock.Sheets;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
@@ -126,9 +128,32 @@ final class PartMaker {
                             sheet.thickness(),
                             outline,
                             bored,
-                            SectionProperties.of(Part.bored(outline, bored)),
+                            section(name, outline, bored),
                             engraving(drawing, name, shift),
                             part.paint()));
+        }
+    }
+
+    /** What is left of a part once its holes are bored. */
+    private static SectionProperties section(String part, Outline outline, List<Hole> holes) {
+        for (Hole hole : holes) {
+            Point at = hole.circle().centre();
+            if (!outline.contains(at)) {
+                throw new PartException(String.format(
+                        Locale.ROOT,
+                        "%s: the rod of %s should go through it at (%.2f, %.2f) mm, but there is no wood of it there;"
+                                + " move the point, or draw the part up to it",
+                        part,
+                        hole.joint(),
+                        at.x(),
+                        at.y()));
+            }
+        }
+        try {
+            return SectionProperties.of(Part.bored(outline, holes));
+        } catch (InvalidOutlineException e) {
+            throw new PartException(
+                    part + ": its holes break it apart (" + e.getMessage() + "); leave more wood around them");
         }
     }
 

@@ -8,10 +8,12 @@ import jackwork.app.UnknownDesignException;
 import jackwork.app.Workbench;
 import jackwork.design.DesignException;
 import jackwork.motion.MechanismException;
+import jackwork.parts.PartException;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.net.URI;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
@@ -52,20 +54,8 @@ public final class PageServer {
                     UnknownDesignException.class,
                     (e, context) -> refuse(
                             context, HttpStatus.NOT_FOUND, e.getMessage(), "Choose one of the workshop's designs."));
-            config.routes.exception(
-                    DesignException.class,
-                    (e, context) -> refuse(
-                            context,
-                            HttpStatus.UNPROCESSABLE_CONTENT,
-                            e.getMessage(),
-                            "Mend the file; the page reads it again."));
-            config.routes.exception(
-                    MechanismException.class,
-                    (e, context) -> refuse(
-                            context,
-                            HttpStatus.UNPROCESSABLE_CONTENT,
-                            e.getMessage(),
-                            "Mend the file; the page reads it again."));
+            List.of(DesignException.class, MechanismException.class, PartException.class)
+                    .forEach(fault -> config.routes.exception(fault, PageServer::unusable));
             config.routes.error(404, context -> {
                 if (context.result() == null || !"application/json".equals(context.contentType())) {
                     refuse(context, HttpStatus.NOT_FOUND, "there is nothing here", "Go to the page's first address.");
@@ -106,6 +96,15 @@ public final class PageServer {
                     "Open the address that Jackwork printed.");
             context.skipRemainingHandlers();
         }
+    }
+
+    /** A design's files cannot be used as they are: the maker's to mend. */
+    private static void unusable(Exception fault, Context context) {
+        refuse(
+                context,
+                HttpStatus.UNPROCESSABLE_CONTENT,
+                fault.getMessage(),
+                "Mend the file; the page reads it again.");
     }
 
     private static void file(Context context, String path) {

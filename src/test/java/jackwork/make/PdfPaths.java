@@ -2,25 +2,28 @@ package jackwork.make;
 
 import jackwork.drawing.Drawing;
 import jackwork.geometry.Bounds;
-import jackwork.geometry.Circle;
 import jackwork.geometry.Outline;
+import jackwork.geometry.Point;
+import java.awt.geom.Path2D;
+import java.awt.geom.PathIterator;
 import java.awt.geom.Point2D;
-import java.awt.geom.Rectangle2D;
 import java.io.IOException;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import org.apache.pdfbox.contentstream.PDFGraphicsStreamEngine;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.graphics.image.PDImage;
 
-/** The extents of every stroked path of a PDF page, mm from the page's lower left corner. */
+/** The closed lines stroked on a PDF page, mm from the page's lower left corner. */
 final class PdfPaths extends PDFGraphicsStreamEngine {
 
     private static final double MM_PER_POINT = 25.4 / 72;
 
-    private final java.awt.geom.GeneralPath path = new java.awt.geom.GeneralPath();
-    private final List<Bounds> extents = new ArrayList<>();
+    private final Path2D.Double path = new Path2D.Double();
+    private final List<Outline> paths = new ArrayList<>();
 
     private PdfPaths(PDPage page) {
         super(page);
@@ -32,57 +35,72 @@ final class PdfPaths extends PDFGraphicsStreamEngine {
         return paths;
     }
 
-    /** How many of a sheet's circles and outlines are here, all shifted by one common margin. */
-    int matches(Drawing sheet, double tolerance) {
-        List<Bounds> wanted = new ArrayList<>();
-        for (Circle circle : sheet.circles().values()) {
-            double r = circle.radius();
-            wanted.add(new Bounds(
-                    circle.centre().x() - r,
-                    circle.centre().y() - r,
-                    circle.centre().x() + r,
-                    circle.centre().y() + r));
-        }
-        for (Outline outline : sheet.outlines().values()) {
-            wanted.add(outline.bounds());
-        }
-        int best = 0;
-        for (Bounds first : extents) {
-            double dx = first.minX() - wanted.get(0).minX();
-            double dy = first.minY() - wanted.get(0).minY();
-            int found = 0;
-            for (Bounds bounds : wanted) {
-                if (extents.stream().anyMatch(e -> same(e, bounds, dx, dy, tolerance))) {
-                    found++;
-                }
+    /**
+     * Finds every circle and outline of a sheet among the page's paths, all shifted by one margin.
+     *
+     * @return what is not found: ids of paths that no path of the page follows within {@code tolerance}
+     */
+    List<String> missing(Drawing sheet, double tolerance) {
+        Map<String, Outline> wanted = new LinkedHashMap<>(sheet.outlines());
+        sheet.circles().forEach((id, circle) -> wanted.put(id, Outline.disc(circle, 0.001)));
+        Outline first = wanted.values().iterator().next();
+        List<String> best = List.copyOf(wanted.keySet());
+        for (Outline path : paths) {
+            Point shift = new Point(
+                    path.bounds().minX() - first.bounds().minX(),
+                    path.bounds().minY() - first.bounds().minY());
+            if (!follows(path, first.moved(shift), tolerance)) {
+                continue;
             }
-            best = Math.max(best, found);
+            List<String> missing = new ArrayList<>();
+            wanted.forEach((id, outline) -> {
+                Outline moved = outline.moved(shift);
+                if (paths.stream().noneMatch(p -> follows(p, moved, tolerance))) {
+                    missing.add(id);
+                }
+            });
+            if (missing.size() < best.size()) {
+                best = missing;
+            }
         }
-        return best == wanted.size() ? best : 0;
+        return best;
     }
 
-    private static boolean same(Bounds found, Bounds wanted, double dx, double dy, double tolerance) {
-        return Math.abs(found.minX() - wanted.minX() - dx) < tolerance
-                && Math.abs(found.minY() - wanted.minY() - dy) < tolerance
-                && Math.abs(found.maxX() - wanted.maxX() - dx) < tolerance
-                && Math.abs(found.maxY() - wanted.maxY() - dy) < tolerance;
+    /** Whether each outline's points lie on the other's edge. */
+    private static boolean follows(Outline a, Outline b, double tolerance) {
+        return near(a, b, tolerance) && near(b, a, tolerance);
     }
 
+    private static boolean near(Outline points, Outline edge, double tolerance) {
+        Bounds p = points.bounds();
+        Bounds e = edge.bounds();
+        if (Math.abs(p.minX() - e.minX()) > tolerance || Math.abs(p.maxY() - e.maxY()) > tolerance) {
+            return false;
+        }
+        return points.outer().stream().allMatch(point -> edge.distanceToEdge(point) <= tolerance);
+    }
+
+    /** Keeps the path just stroked when it is a closed line, curves flattened within 0.001 mm. */
     private void take() {
-        if (path.getCurrentPoint() != null) {
-            Rectangle2D box = new java.awt.geom.Area(path).isEmpty() ? path.getBounds2D() : tight();
-            extents.add(new Bounds(
-                    box.getMinX() * MM_PER_POINT,
-                    box.getMinY() * MM_PER_POINT,
-                    box.getMaxX() * MM_PER_POINT,
-                    box.getMaxY() * MM_PER_POINT));
+        List<Point> points = new ArrayList<>();
+        double[] xy = new double[6];
+        boolean closed = false;
+        var flat = path.getPathIterator(null, 0.001 / MM_PER_POINT);
+        while (!flat.isDone()) {
+            if (flat.currentSegment(xy) == PathIterator.SEG_CLOSE) {
+                closed = true;
+            } else {
+                points.add(new Point(xy[0] * MM_PER_POINT, xy[1] * MM_PER_POINT));
+            }
+            flat.next();
         }
         path.reset();
-    }
-
-    /** The curve's own extent, not that of its control points. */
-    private Rectangle2D tight() {
-        return new java.awt.geom.Area(path).getBounds2D();
+        while (points.size() > 1 && points.get(0).distance(points.get(points.size() - 1)) < 1e-4) {
+            points.remove(points.size() - 1);
+        }
+        if (closed && points.size() >= 3) {
+            paths.add(Outline.of(points));
+        }
     }
 
     @Override
