@@ -44,7 +44,7 @@ function findingView(finding: Finding, wide: boolean, actions: FindingActions): 
     <summary>
       <span class="mark" aria-hidden="true">${MARK[finding.status]}</span>
       <span class="word">${finding.status}</span>
-      ${finding.question}
+      <span class="question">${finding.question}</span>
     </summary>
     <p>${sentence(finding.why)}</p>
     ${finding.remedy ? html`<p class="remedy">${finding.remedy}</p>` : ""}

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.BoundingBox;
+import com.microsoft.playwright.options.ColorScheme;
 import jackwork.app.Workbench;
 import jackwork.check.Subject;
 import jackwork.design.DesignReader;
@@ -147,6 +148,18 @@ class LeverBrowserTest {
         assertThat(stroke(page)).isCloseTo(0.98, within(1e-9));
         page.keyboard().press("Home");
         assertThat(stroke(page)).isEqualTo(0);
+        page.close();
+    }
+
+    @Test
+    void turnsDarkWithTheSystemAndFillsAWideScreen() {
+        Page page = browser.open(server.address().toString(), 2560, 1440);
+        page.waitForSelector("[data-handle=lever]");
+        Object light = page.evaluate("getComputedStyle(document.documentElement).backgroundColor");
+        page.emulateMedia(new Page.EmulateMediaOptions().setColorScheme(ColorScheme.DARK));
+        assertThat(page.evaluate("getComputedStyle(document.documentElement).backgroundColor"))
+                .isNotEqualTo(light);
+        Browser.keep(page, "heron-wide-and-dark");
         page.close();
     }
 
