@@ -51,12 +51,21 @@ final class GestureReached implements Question {
         if (body.isGround()) {
             return 0;
         }
+        if (body.equals(subject.assembly().body(subject.assembly().coinWorks().bucket()))) {
+            return along(
+                    gesture,
+                    CoinSeat.tipped(subject.assembly().coinWorks(), rest, 1).minus(rest));
+        }
         int number = subject.mechanism().bodyNumber(body.name());
         double[] pose = result.pose()[sample];
         Point now = rest.minus(body.centre())
                 .turned(pose[3 * number + 2])
                 .plus(new Point(pose[3 * number], pose[3 * number + 1]));
-        Point way = now.minus(rest);
+        return along(gesture, now.minus(rest));
+    }
+
+    /** The part of a way that counts, mm. */
+    private static double along(GestureEntry gesture, Point way) {
         Double toward = gesture.toward();
         return toward == null ? way.length() : way.dot(new Point(1, 0).turned(Math.toRadians(toward)));
     }

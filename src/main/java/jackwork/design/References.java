@@ -55,6 +55,9 @@ final class References {
         }
         checkWorks(box, boxYaml, boxDrawing, box.parts().keySet());
         checkWorks(figure, figureYaml, figureDrawing, allParts);
+        if (box.fixed().isEmpty()) {
+            boxYaml.problem("fixed", "a box needs at least one part that never moves");
+        }
         checkMounts();
         checkLever();
         checkCoinWorks();
@@ -221,7 +224,7 @@ final class References {
 
     void checkDesign(DesignFile design, YamlFile yaml) {
         for (int i = 0; i < design.coins().size(); i++) {
-            known("coins." + i, design.coins().get(i), Coins.catalogue().codes(), "a coin of the catalogue", yaml);
+            known("coins." + i, design.coins().get(i), Coins.catalogue().names(), "a coin of the catalogue", yaml);
         }
         design.gestures().forEach((name, gesture) -> {
             String path = "gestures." + name;

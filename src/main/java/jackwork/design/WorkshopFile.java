@@ -3,7 +3,6 @@ package jackwork.design;
 import jackwork.stock.Uncertain;
 import java.util.List;
 import java.util.Map;
-import org.jspecify.annotations.Nullable;
 
 /**
  * {@code workshop.yaml}: machines, stock and the workshop's own numbers.
@@ -74,8 +73,4 @@ public record WorkshopFile(
      */
     public record Finger(
             @Unit("N") Uncertain comfortable, @Unit("N") Uncertain strongest) {}
-
-    public @Nullable SheetEntry sheet(String name) {
-        return sheets.get(name);
-    }
 }

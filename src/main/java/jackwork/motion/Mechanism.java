@@ -109,11 +109,6 @@ public final class Mechanism {
         throw new IllegalArgumentException("no moving body is called " + name);
     }
 
-    /** How far the lever turns over the stroke, rad, counter-clockwise positive. */
-    public double leverTurn() {
-        return drive.turn();
-    }
-
     /** Number of coordinates: three a body. */
     int coordinates() {
         return 3 * bodies.length;

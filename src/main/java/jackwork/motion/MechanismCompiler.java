@@ -42,6 +42,9 @@ public final class MechanismCompiler {
             }
         }
         for (SlideJoint slide : assembly.slides()) {
+            if (slide.peg() == bucket || slide.slot() == bucket) {
+                continue;
+            }
             builder.slide(
                     slide.name(),
                     number[slide.peg()],
@@ -52,6 +55,9 @@ public final class MechanismCompiler {
                     slide.friction().coefficient().value());
         }
         for (Stop stop : assembly.stops()) {
+            if (stop.a() == bucket || stop.b() == bucket) {
+                continue;
+            }
             builder.stop(stop.name(), number[stop.a()], number[stop.b()], stop.from(), stop.to());
         }
         return builder.lever(

@@ -178,6 +178,7 @@ public final class Assembler {
         for (int i = 0; i < bodyNames.size(); i++) {
             bodies.add(Body.of(bodyNames.get(i), bodyParts.get(i), bodyLumps.get(i)));
         }
+        requireMoving(bodies);
         return new Assembly(
                 design.name(),
                 design.workshop(),
@@ -187,6 +188,17 @@ public final class Assembler {
                 List.copyOf(stops),
                 CoinWorksMaker.lever(design, bodyOf),
                 CoinWorksMaker.make(design, bodyOf, bodies));
+    }
+
+    /** Lever and bucket must be bodies of their own, or nothing could work. */
+    private void requireMoving(List<Body> bodies) {
+        int lever = Named.in(bodyOf, design.box().lever().part());
+        int bucket = Named.in(bodyOf, design.box().coinWorks().bucket().part());
+        if (lever == 0 || bucket == 0 || lever == bucket) {
+            throw new PartException("lever " + bodies.get(lever).name() + " and bucket "
+                    + bodies.get(bucket).name()
+                    + " must each move by itself; take them out of `fixed`, and of one another's glue");
+        }
     }
 
     private double rodDiameter(String rod) {

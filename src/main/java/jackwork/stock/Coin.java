@@ -25,7 +25,13 @@ public record Coin(
         String material,
         String magnetic,
         String source,
-        String status) {
+        String status)
+        implements Catalogue.Entry {
+
+    @Override
+    public String name() {
+        return code;
+    }
 
     /** Radius of the disc that stands for it in the mechanism's plane, mm. */
     public double radius() {

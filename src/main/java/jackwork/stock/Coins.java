@@ -1,13 +1,11 @@
 package jackwork.stock;
 
 import java.math.BigDecimal;
-import java.util.List;
-import java.util.Optional;
 
 /** The coins Jackwork knows. */
 public final class Coins {
 
-    private static final Coins CATALOGUE = new Coins(Table.read("coins.csv").rows().stream()
+    private static final Catalogue<Coin> CATALOGUE = new Catalogue<>(Table.read("coins.csv").rows().stream()
             .map(row -> new Coin(
                     row.text("code"),
                     row.text("currency"),
@@ -24,29 +22,9 @@ public final class Coins {
                     row.text("status")))
             .toList());
 
-    private final List<Coin> all;
+    private Coins() {}
 
-    private Coins(List<Coin> all) {
-        this.all = all;
-    }
-
-    public static Coins catalogue() {
+    public static Catalogue<Coin> catalogue() {
         return CATALOGUE;
-    }
-
-    public List<Coin> all() {
-        return all;
-    }
-
-    public Optional<Coin> find(String code) {
-        return all.stream().filter(coin -> coin.code().equals(code)).findFirst();
-    }
-
-    public List<Coin> ofCurrency(String currency) {
-        return all.stream().filter(coin -> coin.currency().equals(currency)).toList();
-    }
-
-    public List<String> codes() {
-        return all.stream().map(Coin::code).toList();
     }
 }

@@ -8,4 +8,5 @@ package jackwork.stock;
  * @param hole nominal thread or hole diameter, mm
  * @param mass g
  */
-public record Fastener(String name, String kind, double across, double height, double hole, Uncertain mass) {}
+public record Fastener(String name, String kind, double across, double height, double hole, Uncertain mass)
+        implements Catalogue.Entry {}

@@ -1,12 +1,9 @@
 package jackwork.stock;
 
-import java.util.List;
-import java.util.Optional;
-
 /** Nuts and washers. */
 public final class Fasteners {
 
-    private static final Fasteners CATALOGUE = new Fasteners(Table.read("fasteners.csv").rows().stream()
+    private static final Catalogue<Fastener> CATALOGUE = new Catalogue<>(Table.read("fasteners.csv").rows().stream()
             .map(row -> new Fastener(
                     row.text("name"),
                     row.text("kind"),
@@ -22,25 +19,9 @@ public final class Fasteners {
                             row.text("source"))))
             .toList());
 
-    private final List<Fastener> all;
+    private Fasteners() {}
 
-    private Fasteners(List<Fastener> all) {
-        this.all = all;
-    }
-
-    public static Fasteners catalogue() {
+    public static Catalogue<Fastener> catalogue() {
         return CATALOGUE;
-    }
-
-    public List<Fastener> all() {
-        return all;
-    }
-
-    public Optional<Fastener> find(String name) {
-        return all.stream().filter(fastener -> fastener.name().equals(name)).findFirst();
-    }
-
-    public List<String> names() {
-        return all.stream().map(Fastener::name).toList();
     }
 }

@@ -1,12 +1,9 @@
 package jackwork.stock;
 
-import java.util.List;
-import java.util.Optional;
-
 /** Rods and wires. */
 public final class Rods {
 
-    private static final Rods CATALOGUE = new Rods(Table.read("rods.csv").rows().stream()
+    private static final Catalogue<RodKind> CATALOGUE = new Catalogue<>(Table.read("rods.csv").rows().stream()
             .map(row -> new RodKind(
                     row.text("name"),
                     row.text("label"),
@@ -16,25 +13,9 @@ public final class Rods {
                     row.text("note")))
             .toList());
 
-    private final List<RodKind> all;
+    private Rods() {}
 
-    private Rods(List<RodKind> all) {
-        this.all = all;
-    }
-
-    public static Rods catalogue() {
+    public static Catalogue<RodKind> catalogue() {
         return CATALOGUE;
-    }
-
-    public List<RodKind> all() {
-        return all;
-    }
-
-    public Optional<RodKind> find(String name) {
-        return all.stream().filter(kind -> kind.name().equals(name)).findFirst();
-    }
-
-    public List<String> names() {
-        return all.stream().map(RodKind::name).toList();
     }
 }

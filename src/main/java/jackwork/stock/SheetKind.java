@@ -9,7 +9,8 @@ package jackwork.stock;
  * @param tolerance the standard that limits its thickness, or ± mm
  */
 public record SheetKind(
-        String name, String label, String surface, Uncertain density, boolean grain, String tolerance, String note) {
+        String name, String label, String surface, Uncertain density, boolean grain, String tolerance, String note)
+        implements Catalogue.Entry {
 
     /**
      * How thick a sheet sold as {@code nominal} mm may be.

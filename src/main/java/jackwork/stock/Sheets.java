@@ -1,12 +1,9 @@
 package jackwork.stock;
 
-import java.util.List;
-import java.util.Optional;
-
 /** Sheet materials that may go under a laser; those that never may are not listed. */
 public final class Sheets {
 
-    private static final Sheets CATALOGUE = new Sheets(Table.read("sheets.csv").rows().stream()
+    private static final Catalogue<SheetKind> CATALOGUE = new Catalogue<>(Table.read("sheets.csv").rows().stream()
             .map(row -> new SheetKind(
                     row.text("name"),
                     row.text("label"),
@@ -17,25 +14,9 @@ public final class Sheets {
                     row.text("note")))
             .toList());
 
-    private final List<SheetKind> all;
+    private Sheets() {}
 
-    private Sheets(List<SheetKind> all) {
-        this.all = all;
-    }
-
-    public static Sheets catalogue() {
+    public static Catalogue<SheetKind> catalogue() {
         return CATALOGUE;
-    }
-
-    public List<SheetKind> all() {
-        return all;
-    }
-
-    public Optional<SheetKind> find(String name) {
-        return all.stream().filter(kind -> kind.name().equals(name)).findFirst();
-    }
-
-    public List<String> names() {
-        return all.stream().map(SheetKind::name).toList();
     }
 }

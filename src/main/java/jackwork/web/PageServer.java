@@ -3,6 +3,7 @@ package jackwork.web;
 import io.javalin.Javalin;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
+import io.javalin.util.JavalinBindException;
 import jackwork.app.Refusal;
 import jackwork.app.UnknownDesignException;
 import jackwork.app.Workbench;
@@ -62,7 +63,11 @@ public final class PageServer {
                 }
             });
         });
-        return new PageServer(server.start());
+        try {
+            return new PageServer(server.start());
+        } catch (JavalinBindException e) {
+            throw new UncheckedIOException(new IOException("port " + port + " is in use; choose another, or none", e));
+        }
     }
 
     public int port() {

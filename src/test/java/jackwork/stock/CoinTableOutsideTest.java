@@ -36,7 +36,7 @@ class CoinTableOutsideTest {
     @Test
     void everyCoinOfTheCatalogueIsThere() {
         assertThat(published().map(row -> row.get(0)).toList())
-                .containsExactlyInAnyOrderElementsOf(Coins.catalogue().codes());
+                .containsExactlyInAnyOrderElementsOf(Coins.catalogue().names());
     }
 
     /**
