@@ -28,4 +28,9 @@ public record Finding(
         String why,
         String remedy,
         String formula,
-        List<Ground> restsOn) {}
+        List<Ground> restsOn) {
+
+    Finding withRemedy(String other) {
+        return new Finding(id, question, status, value, limit, margin, unit, where, why, other, formula, restsOn);
+    }
+}

@@ -34,7 +34,15 @@ public final class Questions {
     public static List<Finding> ask(Subject subject) {
         List<Finding> findings = new ArrayList<>();
         ALL.forEach(question -> findings.addAll(question.ask(subject)));
+        findings.replaceAll(Questions::withMeasurement);
         findings.sort(WORST_FIRST);
         return List.copyOf(findings);
+    }
+
+    /** A doubt also says which short measurement would settle most of it. */
+    private static Finding withMeasurement(Finding finding) {
+        return finding.status() == Status.DOUBTFUL
+                ? finding.withRemedy(finding.remedy() + Measurement.toSettle(finding.restsOn()))
+                : finding;
     }
 }

@@ -4,6 +4,7 @@ import jackwork.app.DesignCheck;
 import jackwork.check.Finding;
 import jackwork.check.Ground;
 import jackwork.check.Status;
+import jackwork.design.Design;
 import jackwork.design.DesignReader;
 import java.nio.file.Path;
 import java.util.List;
@@ -19,12 +20,20 @@ final class CheckCommand implements Callable<Integer> {
     @Parameters(paramLabel = "DESIGN", description = "the design's folder")
     private Path design = Path.of("");
 
+    @Option(
+            names = "--coins",
+            paramLabel = "LIST",
+            split = ",",
+            description = "coins to ask about, instead of the design's own: EUR-1,EUR-2")
+    private List<String> coins = List.of();
+
     @Option(names = "--json", description = "one JSON object on stdout")
     private boolean json;
 
     @Override
     public Integer call() {
-        DesignCheck check = DesignCheck.of(DesignReader.read(design));
+        Design read = DesignReader.read(design);
+        DesignCheck check = DesignCheck.of(coins.isEmpty() ? read : read.withCoins(coins));
         if (json) {
             System.out.print(check.json());
         } else {

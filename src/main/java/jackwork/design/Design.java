@@ -2,7 +2,9 @@ package jackwork.design;
 
 import jackwork.drawing.Drawing;
 import jackwork.geometry.Point;
+import jackwork.stock.Coins;
 import java.nio.file.Path;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -26,6 +28,29 @@ public record Design(
 
     public String name() {
         return file.name();
+    }
+
+    /**
+     * The same design asked about other coins.
+     *
+     * @throws DesignException when a coin is not in the catalogue
+     */
+    public Design withCoins(List<String> coins) {
+        List<String> known = Coins.catalogue().names();
+        List<Problem> problems = coins.stream()
+                .filter(coin -> !known.contains(coin))
+                .map(coin -> new Problem(
+                        "coins",
+                        0,
+                        0,
+                        "read \"" + coin + "\", expected a coin of the catalogue" + NearestWord.hint(coin, known)))
+                .toList();
+        if (!problems.isEmpty()) {
+            throw new DesignException(problems);
+        }
+        DesignFile other = new DesignFile(
+                file.format(), file.name(), file.box(), file.figure(), coins, file.gestures(), file.change());
+        return new Design(folder, other, workshop, box, boxDrawing, figure, figureDrawing, figureShift);
     }
 
     /** A place of the box, in the common frame. {@code fallback} names the circle when no place is written. */

@@ -117,6 +117,8 @@ class SpoiledDesignsTest {
         assertThat(back.status()).isEqualTo(Status.DOUBTFUL);
         assertThat(back.margin()).isPositive();
         assertThat(back.restsOn()).extracting(Ground::name).contains("friction of bamboo on wood");
+        assertThat(back.remedy())
+                .contains("Measure the " + back.restsOn().get(0).name() + " first");
         assertThat(back.restsOn())
                 .allSatisfy(ground -> assertThat(ground.drop()).isPositive());
     }

@@ -102,6 +102,18 @@ class MainTest {
     }
 
     @Test
+    void otherCoinsCanBeAskedAbout() {
+        Ran ran = run("check", "demo/heron", "--coins", "GBP-2,EUR-0.01");
+        assertThat(ran.exit()).isEqualTo(1);
+        assertThat(ran.out())
+                .contains("FAIL      Does EUR-0.01 tip the bucket?")
+                .contains("GBP-2");
+        Ran wrong = run("check", "demo/heron", "--coins", "EUR-3");
+        assertThat(wrong.exit()).isEqualTo(2);
+        assertThat(wrong.err()).contains("did you mean \"EUR-1\"?");
+    }
+
+    @Test
     void packs(@TempDir Path folder) {
         Ran ran = run("pack", "demo/heron", "-o", folder.resolve("out").toString(), "--quantity", "2");
         assertThat(ran.exit()).isZero();
