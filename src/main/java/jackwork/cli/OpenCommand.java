@@ -6,9 +6,12 @@ import jackwork.app.Workbench;
 import java.awt.Desktop;
 import java.awt.GraphicsEnvironment;
 import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStream;
 import java.net.URI;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.ServiceLoader;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CountDownLatch;
@@ -33,6 +36,12 @@ final class OpenCommand implements Callable<Integer> {
     @Option(names = "--no-browser", description = "only serve, and print the address")
     private boolean noBrowser;
 
+    @Option(
+            names = "--rehearse",
+            hidden = true,
+            description = "serve, ask for the page and its designs once, and end: trains the class archive")
+    private boolean rehearse;
+
     @Override
     public Integer call() throws IOException, InterruptedException {
         Path given = folder;
@@ -47,6 +56,11 @@ final class OpenCommand implements Callable<Integer> {
                 .findFirst()
                 .orElseThrow(() -> new IllegalStateException("this build of Jackwork has no page in it"));
         PageHost.Running server = host.serve(new Workbench(workshop), port);
+        if (rehearse) {
+            rehearse(server.address());
+            server.stop();
+            return Outcome.FINE;
+        }
         System.out.println(server.address());
         System.out.flush();
         System.err.println("Serving on this machine only. Stop with Ctrl-C.");
@@ -60,6 +74,14 @@ final class OpenCommand implements Callable<Integer> {
         }));
         forever.await();
         return Outcome.FINE;
+    }
+
+    private static void rehearse(URI address) throws IOException {
+        for (String path : List.of("", "main.js", "style.css", "favicon.svg", "api/workshop", "api/designs/heron")) {
+            try (InputStream in = address.resolve(path).toURL().openStream()) {
+                in.transferTo(OutputStream.nullOutputStream());
+            }
+        }
     }
 
     private static void browse(URI address) {
