@@ -164,6 +164,27 @@ class LeverBrowserTest {
     }
 
     @Test
+    void theFrontPanelCanBePutOn() {
+        Page page = page("heron");
+        assertThat(page.locator("[data-part=front].taken-off").count()).isEqualTo(1);
+        page.locator(".front input").check();
+        assertThat(page.locator("[data-part=front].taken-off").count()).isZero();
+        assertThat(page.locator("[data-part=front].part").count()).isEqualTo(1);
+        Browser.keep(page, "heron-front-on");
+        page.close();
+    }
+
+    @Test
+    void aFindingShowsItsPlace() {
+        Page page = page("spoiled/heron-hangs-up");
+        Locator first = page.locator(".finding").first();
+        first.locator("button").click();
+        assertThat(stroke(page)).isCloseTo(0.47, within(0.02));
+        assertThat(page.locator(".spot circle").count()).isEqualTo(1);
+        page.close();
+    }
+
+    @Test
     void fitsAPhone() {
         Page page = browser.open(server.address().toString(), 360, 740);
         page.waitForSelector("[data-handle=lever]");
