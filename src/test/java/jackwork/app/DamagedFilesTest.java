@@ -1,0 +1,126 @@
+package jackwork.app;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import jackwork.design.DesignException;
+import jackwork.design.DesignReader;
+import jackwork.motion.MechanismException;
+import jackwork.parts.PartException;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Random;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/**
+ * The demo's files damaged at random, seeded: whatever comes of it is an answer or a complaint in words,
+ * never a fault of ours. Not coverage-guided; it shows that these damages do no harm, no more.
+ */
+class DamagedFilesTest {
+
+    private static final String[] SCRAPS = {
+        "",
+        " ",
+        "-",
+        ":",
+        "0",
+        "-1",
+        "1e300",
+        ".nan",
+        ".inf",
+        "[",
+        "]",
+        "{",
+        "}",
+        "box",
+        "lever",
+        "bucket-core",
+        "hip",
+        "#",
+        "&a",
+        "*a",
+        "\n",
+        "\t",
+        "\"",
+        "null",
+        "~",
+        "14 deg",
+        "0.5 in",
+        "body",
+        "\uD83E\uDD86"
+    };
+
+    @TempDir
+    private Path workshop;
+
+    private void copy() throws IOException {
+        Path demo = Path.of("demo");
+        try (Stream<Path> files = Files.walk(demo)) {
+            for (Path file : files.sorted().toList()) {
+                Path target = workshop.resolve(demo.relativize(file).toString());
+                if (Files.isDirectory(file)) {
+                    Files.createDirectories(target);
+                } else {
+                    Files.copy(file, target);
+                }
+            }
+        }
+    }
+
+    /** Replaces a word, or a stretch of characters, by a scrap. */
+    private static String damage(String text, Random random) {
+        int from = random.nextInt(text.length());
+        int to = from;
+        if (random.nextBoolean()) {
+            while (from > 0 && Character.isLetterOrDigit(text.charAt(from - 1))) {
+                from--;
+            }
+            while (to < text.length()
+                    && (Character.isLetterOrDigit(text.charAt(to)) || ".-".indexOf(text.charAt(to)) >= 0)) {
+                to++;
+            }
+        } else {
+            to = Math.min(text.length(), from + random.nextInt(4));
+        }
+        return text.substring(0, from) + SCRAPS[random.nextInt(SCRAPS.length)] + text.substring(to);
+    }
+
+    @Test
+    void damageIsAnsweredInWords() throws IOException {
+        copy();
+        List<Path> files = List.of(
+                workshop.resolve("workshop.yaml"),
+                workshop.resolve("heron/design.yaml"),
+                workshop.resolve("heron/figure.yaml"),
+                workshop.resolve("heron/figure.svg"),
+                workshop.resolve("boxes/marsh-box/box.yaml"),
+                workshop.resolve("boxes/marsh-box/box.svg"));
+        Random random = new Random(20261125);
+        List<String> faults = new ArrayList<>();
+        int complaints = 0;
+        for (int i = 0; i < 600; i++) {
+            Path file = files.get(i % files.size());
+            String whole = Files.readString(file, StandardCharsets.UTF_8);
+            String damaged = damage(whole, random);
+            Files.writeString(file, damaged, StandardCharsets.UTF_8);
+            try {
+                DesignCheck.of(DesignReader.read(workshop.resolve("heron"))).json();
+            } catch (DesignException | MechanismException | PartException e) {
+                complaints++;
+                assertThat(e.getMessage()).isNotBlank();
+            } catch (RuntimeException e) {
+                faults.add(i + " " + file.getFileName() + ": " + e + " at "
+                        + (e.getStackTrace().length > 0 ? e.getStackTrace()[0] : ""));
+            } finally {
+                Files.writeString(file, whole, StandardCharsets.UTF_8);
+            }
+        }
+        assertThat(complaints).isGreaterThan(100);
+        assertThat(faults).isEmpty();
+    }
+}
