@@ -2,6 +2,7 @@ package jackwork.app;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import jackwork.DemoCopy;
 import jackwork.design.DesignException;
 import jackwork.design.DesignReader;
 import jackwork.motion.MechanismException;
@@ -13,7 +14,6 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -58,20 +58,6 @@ class DamagedFilesTest {
     @TempDir
     private Path workshop;
 
-    private void copy() throws IOException {
-        Path demo = Path.of("demo");
-        try (Stream<Path> files = Files.walk(demo)) {
-            for (Path file : files.sorted().toList()) {
-                Path target = workshop.resolve(demo.relativize(file).toString());
-                if (Files.isDirectory(file)) {
-                    Files.createDirectories(target);
-                } else {
-                    Files.copy(file, target);
-                }
-            }
-        }
-    }
-
     /** Replaces a word, or a stretch of characters, by a scrap. */
     private static String damage(String text, Random random) {
         int from = random.nextInt(text.length());
@@ -92,7 +78,7 @@ class DamagedFilesTest {
 
     @Test
     void damageIsAnsweredInWords() throws IOException {
-        copy();
+        DemoCopy.at(workshop);
         List<Path> files = List.of(
                 workshop.resolve("workshop.yaml"),
                 workshop.resolve("heron/design.yaml"),

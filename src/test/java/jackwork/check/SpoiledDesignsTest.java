@@ -3,6 +3,7 @@ package jackwork.check;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import jackwork.DemoCopy;
 import jackwork.design.DesignReader;
 import jackwork.motion.MechanismException;
 import jackwork.parts.PartException;
@@ -10,7 +11,6 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -25,17 +25,7 @@ class SpoiledDesignsTest {
 
     @BeforeEach
     void copy() throws IOException {
-        Path demo = Path.of("demo");
-        try (Stream<Path> files = Files.walk(demo)) {
-            for (Path file : files.sorted().toList()) {
-                Path target = workshop.resolve(demo.relativize(file).toString());
-                if (Files.isDirectory(file)) {
-                    Files.createDirectories(target);
-                } else {
-                    Files.copy(file, target);
-                }
-            }
-        }
+        DemoCopy.at(workshop);
     }
 
     private Subject spoiled(String change) throws IOException {

@@ -2,13 +2,13 @@ package jackwork.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import jackwork.DemoCopy;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import tools.jackson.databind.JsonNode;
@@ -85,7 +85,7 @@ class MainTest {
 
     @Test
     void aMisspeltKeyIsBadInput(@TempDir Path folder) throws IOException {
-        copy(Path.of("demo"), folder.resolve("w"));
+        DemoCopy.at(folder.resolve("w"));
         Path design = folder.resolve("w/heron/design.yaml");
         Files.writeString(design, Files.readString(design).replace("coins:", "coinz:"));
         Ran ran = run("check", folder.resolve("w/heron").toString());
@@ -145,18 +145,5 @@ class MainTest {
         JsonNode mechanism = JsonMapper.shared().readTree(ran.out());
         assertThat(mechanism.get("bodies").size()).isEqualTo(9);
         assertThat(mechanism.get("pins").size()).isGreaterThanOrEqualTo(11);
-    }
-
-    private static void copy(Path from, Path to) throws IOException {
-        try (Stream<Path> files = Files.walk(from)) {
-            for (Path file : files.sorted().toList()) {
-                Path target = to.resolve(from.relativize(file).toString());
-                if (Files.isDirectory(file)) {
-                    Files.createDirectories(target);
-                } else {
-                    Files.copy(file, target);
-                }
-            }
-        }
     }
 }

@@ -3,6 +3,7 @@ package jackwork.design;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import jackwork.DemoCopy;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -23,7 +24,7 @@ class DesignReaderTest {
 
     @BeforeEach
     void copy() throws IOException {
-        workshop = Workshops.copy(folder.resolve("w"));
+        workshop = DemoCopy.at(folder.resolve("w"));
     }
 
     private Path file(String name) {
@@ -36,7 +37,7 @@ class DesignReaderTest {
     }
 
     private String complaint() {
-        return Workshops.complaint(workshop.resolve("heron"));
+        return Spoil.complaint(workshop.resolve("heron"));
     }
 
     @Test
@@ -51,7 +52,7 @@ class DesignReaderTest {
 
     @Test
     void aMisspeltKeyNamesItsPlaceAndTheRightWord() throws IOException {
-        Workshops.edit(file("design"), "coins:", "coinz:");
+        Spoil.edit(file("design"), "coins:", "coinz:");
         assertThat(complaint())
                 .isEqualTo("design.yaml:5:1: read the key \"coinz\", which is not known here; did you mean \"coins\"?");
     }
@@ -82,27 +83,27 @@ class DesignReaderTest {
                 "design|part: head|part: haed|did you mean \"head\"?"
             })
     void complains(String name, String from, String to, String expected) throws IOException {
-        Workshops.edit(file(name), from, to);
+        Spoil.edit(file(name), from, to);
         assertThat(complaint()).contains(expected).contains(".yaml:");
     }
 
     @Test
     void everyComplaintOfAFileIsNamedAtOnce() throws IOException {
-        Workshops.edit(file("figure"), "stay:       {stock: birch-2", "stay:       {stock: oak");
-        Workshops.edit(file("figure"), "on: body, mass: 28", "on: tial, mass: 28");
+        Spoil.edit(file("figure"), "stay:       {stock: birch-2", "stay:       {stock: oak");
+        Spoil.edit(file("figure"), "on: body, mass: 28", "on: tial, mass: 28");
         assertThat(complaint().lines()).hasSize(2);
     }
 
     @Test
     void columnsCountCodePoints() throws IOException {
-        Workshops.edit(file("figure"), "nape:        {parts: [head", "\"\uD83E\uDD86\": {parts: [haed");
+        Spoil.edit(file("figure"), "nape:        {parts: [head", "\"\uD83E\uDD86\": {parts: [haed");
         // The duck is one code point, two chars: quote, duck, quote, colon, blank, then the braces.
         assertThat(complaint()).containsPattern("figure\\.yaml:\\d+:17: read \"haed\"");
     }
 
     @Test
     void inchesAreAccepted() throws IOException {
-        Workshops.edit(file("workshop"), "margin: 5 ", "margin: 1/8 in ");
+        Spoil.edit(file("workshop"), "margin: 5 ", "margin: 1/8 in ");
         Design heron = DesignReader.read(workshop.resolve("heron"));
         assertThat(heron.workshop().laser().margin()).isCloseTo(3.175, within(1e-12));
     }
@@ -134,7 +135,7 @@ class DesignReaderTest {
 
     @Test
     void mountsMustAgree() throws IOException {
-        Workshops.edit(
+        Spoil.edit(
                 file("figure"),
                 "mount-right: {parts: [leg-near, leg-far], rod: bamboo-3}",
                 "mount-right: {parts: [leg-near, leg-far], rod: bamboo-3, at: [12, -10]}");
@@ -144,7 +145,7 @@ class DesignReaderTest {
     @Test
     void filesOutsideTheWorkshopAreRefused() throws IOException {
         Files.copy(file("figure"), folder.resolve("figure.yaml"));
-        Workshops.edit(file("design"), "figure: figure.yaml", "figure: ../../figure.yaml");
+        Spoil.edit(file("design"), "figure: figure.yaml", "figure: ../../figure.yaml");
         assertThat(complaint()).contains("outside the workshop's folder");
     }
 

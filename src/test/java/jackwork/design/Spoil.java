@@ -4,28 +4,11 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.stream.Stream;
 
-/** Copies of the demo workshop for tests to spoil. */
-final class Workshops {
+/** Spoils files in one place, and asks what the reader says of it. */
+final class Spoil {
 
-    private Workshops() {}
-
-    /** A fresh copy of the demo below {@code folder}. */
-    static Path copy(Path folder) throws IOException {
-        Path demo = Path.of("demo");
-        try (Stream<Path> files = Files.walk(demo)) {
-            for (Path file : files.sorted().toList()) {
-                Path target = folder.resolve(demo.relativize(file).toString());
-                if (Files.isDirectory(file)) {
-                    Files.createDirectories(target);
-                } else {
-                    Files.copy(file, target);
-                }
-            }
-        }
-        return folder;
-    }
+    private Spoil() {}
 
     /** Replaces the one place where {@code from} stands. */
     static void edit(Path file, String from, String to) throws IOException {
