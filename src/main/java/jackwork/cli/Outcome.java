@@ -7,6 +7,7 @@ import jackwork.motion.MechanismException;
 import jackwork.parts.PartException;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine;
 import picocli.CommandLine.IExecutionExceptionHandler;
 import picocli.CommandLine.ParseResult;
@@ -30,12 +31,19 @@ final class Outcome implements IExecutionExceptionHandler {
             System.err.println(thrown.getMessage());
             return BAD_INPUT;
         }
-        if (thrown instanceof IOException || thrown instanceof UncheckedIOException) {
-            System.err.println("cannot read or write: " + thrown.getMessage());
-            return BAD_INPUT;
+        if (thrown instanceof UncheckedIOException unchecked) {
+            return cannotReadOrWrite(unchecked.getCause());
+        }
+        if (thrown instanceof IOException io) {
+            return cannotReadOrWrite(io);
         }
         System.err.println("this is our fault, not yours; please keep the lines below for whoever mends it");
         thrown.printStackTrace();
         return OUR_FAULT;
+    }
+
+    private static int cannotReadOrWrite(@Nullable IOException why) {
+        System.err.println("cannot read or write: " + (why == null ? "" : why.getMessage()));
+        return BAD_INPUT;
     }
 }

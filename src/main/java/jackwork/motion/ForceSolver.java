@@ -11,9 +11,10 @@ package jackwork.motion;
  *   pin    moment −σ µ r |λ_pin| on A, +… on B          (friction circle, radius µ r)
  *   slide  force −σ µ |λ_slide| along the slot on A, +… on B   (Coulomb)
  * </pre>
- * |λ| makes it nonlinear and its matrix nonsymmetric: one Newton iteration on the whole. Friction is
- * brought in from nothing to its full measure, so that the solution is the one that hangs together
- * with the frictionless one; the mechanism locks where the determinant reaches zero on that way.
+ * |λ| makes it nonlinear and its matrix nonsymmetric: one Newton iteration on the whole, from the
+ * frictionless forces. The answer must hang together with those: the determinant keeps its sign all the
+ * way from no friction to the full measure. Where it does not, friction is brought in step by step, and
+ * the mechanism is locked at the share of it where the determinant reaches zero.
  * Friction circle: e.g. Beer and Johnston, Vector Mechanics for Engineers: Statics, ch. 8.
  */
 public final class ForceSolver {
