@@ -103,12 +103,20 @@ interface Refusal {
   remedy: string;
 }
 
-/** Fetches one of our own answers; a refusal becomes an Error with its words. */
+/** Fetches one of our own answers; whatever went wrong becomes an Error in plain words. */
 export async function get<T>(path: string): Promise<T> {
-  const response = await fetch(path, { headers: { accept: "application/json" } });
-  if (!response.ok) {
-    const refusal = (await response.json()) as Refusal;
-    throw new Error(refusal.remedy ? `${refusal.problem}\n${refusal.remedy}` : refusal.problem);
+  let response: Response;
+  try {
+    response = await fetch(path, { headers: { accept: "application/json" } });
+  } catch {
+    throw new Error("Jackwork does not answer.\nIs it still running? Start it again with: jackwork open");
   }
-  return (await response.json()) as T;
+  if (response.ok) return (await response.json()) as T;
+  let refusal: Refusal;
+  try {
+    refusal = (await response.json()) as Refusal;
+  } catch {
+    throw new Error(`The answer was ${response.status}, without a reason.\nLook where Jackwork was started.`);
+  }
+  throw new Error(refusal.remedy ? `${refusal.problem}\n${refusal.remedy}` : refusal.problem);
 }

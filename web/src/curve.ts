@@ -41,16 +41,17 @@ export function forceCurve(report: Report, stroke: number, direction: Direction)
       ${svg`
         <path class="axis" d="M${LEFT} ${TOP}V${y(least)} M${LEFT} ${y(0)}H${WIDTH - 12}"></path>
         <text x=${LEFT - 6} y=${y(most) + 5} text-anchor="end">${most.toFixed(2)}</text>
+        <text x=${LEFT + 6} y=${TOP} class="unit">N</text>
         <text x=${LEFT - 6} y=${y(0) + 5} text-anchor="end">0</text>
         ${least < 0 ? svg`<text x=${LEFT - 6} y=${y(least) + 5} text-anchor="end">${least.toFixed(2)}</text>` : ""}
         <text x=${x(0)} y=${HEIGHT - 6} text-anchor="start">rest</text>
+        <text x=${x(0.5)} y=${HEIGHT - 6} text-anchor="middle">stroke</text>
         <text x=${x(1)} y=${HEIGHT - 6} text-anchor="end">fully pressed</text>
         ${ways.map(([name, way]) => svg`<path class="line ${name}" d=${line(way)}></path>`)}
         ${now == null ? "" : svg`<circle class="cursor" cx=${x(stroke)} cy=${y(now)} r="5"></circle>`}`}
     </svg>
     <figcaption>
-      Finger force, N. <span class="key pressing">pressing, solid</span>
-      <span class="key returning">returning, dashed</span>; below 0 it does not come back by itself.
+      Finger force: solid while pressing, dashed while coming back; dashed below 0, it hangs.
     </figcaption>
   </figure>`;
 }

@@ -16,85 +16,94 @@ const VERDICT: Record<Report["verdict"], string> = {
 };
 
 export function verdict(report: Report): TemplateResult {
-  return html`<p class="verdict ${report.verdict}" role="status">${VERDICT[report.verdict]}</p>`;
+  return html`<h2 class="verdict ${report.verdict}" role="status">${VERDICT[report.verdict]}</h2>`;
 }
 
+/** Worst first: what fails or is doubtful laid open, what passes a line each. */
 export function findingList(report: Report, actions: FindingActions): TemplateResult {
   const trouble = report.findings.filter((f) => f.status !== "pass");
   const fine = report.findings.filter((f) => f.status === "pass");
   return html`
-    ${trouble.map((f) => findingView(f, true, actions))}
+    ${trouble.map((f) => open(f, actions))}
     ${fine.length === 0 ? "" : html`<h3>Passed, ${fine.length}</h3>`}
-    ${fine.map((f) => findingView(f, false, actions))}
+    ${fine.map((f) => folded(f, actions))}
   `;
 }
 
-function findingView(finding: Finding, wide: boolean, actions: FindingActions): TemplateResult {
-  const show = (): void => actions.show(finding);
-  const pointed = finding.where.at != null || finding.where.stroke != null;
+function open(finding: Finding, actions: FindingActions): TemplateResult {
+  return html`<article
+    class="finding ${finding.status}"
+    data-finding=${finding.id}
+    @mouseenter=${() => actions.show(finding)}
+    @mouseleave=${actions.leave}
+    @focusin=${() => actions.show(finding)}
+    @focusout=${actions.leave}
+  >
+    <div class="row">${row(finding)}</div>
+    <p>${sentence(finding.why)}</p>
+    ${finding.remedy ? html`<p class="remedy">${finding.remedy}</p>` : ""}
+    <div class="more">
+      ${goButton(finding, actions)}
+      <details>
+        <summary>How it was worked out</summary>
+        ${workings(finding)}
+      </details>
+    </div>
+  </article>`;
+}
+
+function folded(finding: Finding, actions: FindingActions): TemplateResult {
   return html`<details
     class="finding ${finding.status}"
     data-finding=${finding.id}
-    ?open=${wide}
-    @mouseenter=${show}
+    @mouseenter=${() => actions.show(finding)}
     @mouseleave=${actions.leave}
-    @focusin=${show}
+    @focusin=${() => actions.show(finding)}
     @focusout=${actions.leave}
   >
-    <summary>
-      <span class="mark" aria-hidden="true">${MARK[finding.status]}</span>
-      <span class="word">${finding.status}</span>
-      <span class="question">${finding.question}</span>
-    </summary>
+    <summary class="row">${row(finding)}</summary>
     <p>${sentence(finding.why)}</p>
-    ${finding.remedy ? html`<p class="remedy">${finding.remedy}</p>` : ""}
-    <p class="formula">${finding.formula}</p>
-    ${finding.restsOn.length === 0 ? "" : html`<p class="rests">It hangs on ${grounds(finding.restsOn)}.</p>`}
-    ${pointed
-      ? html`<button type="button" @click=${() => actions.go(finding)}>
-          ${finding.where.stroke == null ? "Show where" : `Show at stroke ${Math.round(finding.where.stroke * 100)} %`}
-        </button>`
-      : ""}
+    ${workings(finding)}
+    <div class="more">${goButton(finding, actions)}</div>
   </details>`;
+}
+
+function row(finding: Finding): TemplateResult {
+  return html`
+    <span class="mark" aria-hidden="true">${MARK[finding.status]}</span>
+    <span class="word">${finding.status}</span>
+    <span class="question">${finding.question}</span>
+    <span class="place">${finding.where.part ?? ""}</span>
+  `;
+}
+
+function goButton(finding: Finding, actions: FindingActions): TemplateResult {
+  const { at, stroke } = finding.where;
+  if (at == null && stroke == null) return html``;
+  return html`<button type="button" class="go" @click=${() => actions.go(finding)}>
+    ${stroke == null ? "Show where" : `Show at stroke ${Math.round(stroke * 100)} %`}
+  </button>`;
 }
 
 const sentence = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1) + ".";
 
-function grounds(list: Ground[]): TemplateResult[] {
-  return list.map(
-    (g, i) => html`${i === 0 ? "" : "; "}<span title=${g.source}
-      >${g.name} ${g.value}${g.unit === "1" ? "" : ` ${g.unit}`} (${g.low} to ${g.high},
-      <em>${g.basis}</em>)</span
-    >`,
-  );
+function workings(finding: Finding): TemplateResult {
+  return html`
+    <p class="formula">${finding.formula}</p>
+    ${finding.restsOn.length === 0
+      ? ""
+      : html`<div class="rests">
+          It hangs on
+          <ul>
+            ${finding.restsOn.map(ground)}
+          </ul>
+        </div>`}
+  `;
 }
 
-export function coinTable(report: Report): TemplateResult {
-  if (report.coins.length === 0) return html``;
-  const moment = (value: number | null): string => (value == null ? "–" : value.toFixed(2));
-  return html`<table class="coins">
-    <caption>
-      Coins: the moment each turns the bucket with, and the moment needed, N·mm
-    </caption>
-    <thead>
-      <tr>
-        <th scope="col">coin</th>
-        <th scope="col">fits</th>
-        <th scope="col">tips it</th>
-        <th scope="col">turns with</th>
-        <th scope="col">needed</th>
-      </tr>
-    </thead>
-    <tbody>
-      ${report.coins.map(
-        (c) => html`<tr>
-          <th scope="row">${c.coin}</th>
-          <td>${c.fits ? "yes" : "no"}</td>
-          <td>${c.trips ? "yes" : "no"}</td>
-          <td>${moment(c.tripMomentNmm)}</td>
-          <td>${moment(c.needMomentNmm)}</td>
-        </tr>`,
-      )}
-    </tbody>
-  </table>`;
+function ground(g: Ground): TemplateResult {
+  const unit = g.unit === "1" ? "" : ` ${g.unit}`;
+  return html`<li>
+    ${g.name} ${g.value}${unit}, ${g.low} to ${g.high}: <em>${g.basis}</em> (${g.source})
+  </li>`;
 }

@@ -58,3 +58,22 @@ export function force(way: Way, stroke: number): number | null {
   if (low == null || high == null) return low;
   return low + (high - low) * (at - Math.floor(at));
 }
+
+/** Where the lever stops when let go: the first stroke on the way back whose force is not positive, else 0. */
+export function stopsAt(returning: Way, from: number): number {
+  const pushes = (u: number): boolean => (force(returning, u) ?? 0) > 0;
+  if (!pushes(from)) return from;
+  const samples = returning.stroke;
+  for (let i = samples.length - 1; i >= 0; i--) {
+    const low = samples[i] ?? 0;
+    if (low >= from || pushes(low)) continue;
+    let [hangs, moves] = [low, Math.min(from, samples[i + 1] ?? from)];
+    while (moves - hangs > 1e-6) {
+      const middle = (hangs + moves) / 2;
+      if (pushes(middle)) moves = middle;
+      else hangs = middle;
+    }
+    return hangs;
+  }
+  return 0;
+}

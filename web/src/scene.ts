@@ -8,8 +8,6 @@ export interface SceneState {
   stroke: number;
   /** Whether the frontmost panel of the box is in place. */
   frontOn: boolean;
-  /** A place that a finding points at, as at rest. */
-  spot: Pair | null;
 }
 
 interface Drawn {
@@ -79,10 +77,7 @@ export function sceneDrawing(state: SceneState): TemplateResult {
         ${body.parts.filter((p) => !isFront(p)).map((p) => svg`<path d=${outline(p)}></path>`)}
         ${body.weights.map((w) => svg`<circle class="weight" cx=${w.at[0]} cy=${w.at[1]} r=${w.radius}></circle>`)}
       </g>`,
-    )}
-    ${state.spot
-      ? svg`<g class="spot"><circle cx=${state.spot[0]} cy=${state.spot[1]} r="7"></circle></g>`
-      : ""}`;
+    )}`;
 }
 
 function partDrawing(part: Part, open: boolean, shade: number): TemplateResult {

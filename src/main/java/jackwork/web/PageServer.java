@@ -23,6 +23,8 @@ import org.jspecify.annotations.Nullable;
 public final class PageServer {
 
     private static final String LOOPBACK = "127.0.0.1";
+    /** Attribute of a request whose refusal is written already. */
+    private static final String ANSWERED = "answered";
 
     /** Everything that is not data: path and type. Nothing else is ever read from disk for a request. */
     private static final Map<String, String> FILES = Map.of(
@@ -58,7 +60,7 @@ public final class PageServer {
             List.of(DesignException.class, MechanismException.class, PartException.class)
                     .forEach(fault -> config.routes.exception(fault, PageServer::unusable));
             config.routes.error(404, context -> {
-                if (context.result() == null || !"application/json".equals(context.contentType())) {
+                if (context.attribute(ANSWERED) == null) {
                     refuse(context, HttpStatus.NOT_FOUND, "there is nothing here", "Go to the page's first address.");
                 }
             });
@@ -133,6 +135,7 @@ public final class PageServer {
     }
 
     private static void refuse(Context context, HttpStatus status, @Nullable String problem, String remedy) {
+        context.attribute(ANSWERED, true);
         json(context.status(status), new Refusal(String.valueOf(problem), remedy).json());
     }
 }

@@ -3,21 +3,30 @@ package jackwork.web;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import com.google.gson.JsonArray;
+import com.google.gson.JsonObject;
+import com.microsoft.playwright.CDPSession;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.BoundingBox;
 import com.microsoft.playwright.options.ColorScheme;
+import com.microsoft.playwright.options.ReducedMotion;
+import jackwork.DemoCopy;
 import jackwork.app.Workbench;
 import jackwork.check.Subject;
 import jackwork.design.DesignReader;
 import jackwork.geometry.Point;
 import jackwork.motion.PoseSolver;
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 
 /** The page as a visitor meets it: real server, real designs, real Chromium. */
 @Tag("browser")
@@ -32,6 +41,12 @@ class LeverBrowserTest {
     static void open() {
         server = PageServer.start(new Workbench(Path.of("demo")), 0);
         browser = new Browser();
+    }
+
+    /** Whatever a test did, the console stays quiet and every request is answered. */
+    @AfterEach
+    void nothingComplained() {
+        assertThat(browser.complaints()).isEmpty();
     }
 
     @AfterAll
@@ -116,7 +131,6 @@ class LeverBrowserTest {
         assertThat(stroke(page)).isZero();
         assertThat(beakOnScreen(page).distance(rest)).isLessThan(0.01);
         Browser.keep(page, "heron-at-rest");
-        assertThat(browser.complaints()).isEmpty();
         page.close();
     }
 
@@ -132,7 +146,6 @@ class LeverBrowserTest {
         assertThat(page.locator(".finding").first().getAttribute("data-finding"))
                 .isEqualTo("comes-back");
         Browser.keep(page, "heron-hangs-up");
-        assertThat(browser.complaints()).isEmpty();
         page.close();
     }
 
@@ -180,8 +193,100 @@ class LeverBrowserTest {
         Locator first = page.locator(".finding").first();
         first.locator("button").click();
         assertThat(stroke(page)).isCloseTo(0.47, within(0.02));
-        assertThat(page.locator(".spot circle").count()).isEqualTo(1);
+        assertThat(page.locator(".spot").count()).isEqualTo(1);
         page.close();
+    }
+
+    @Test
+    void theRingRidesOnThePartThatAFindingSpeaksOf() {
+        Page page = page("heron");
+        Locator beak = page.locator("[data-finding='gesture-reached/beak']");
+        beak.locator("summary").click();
+        beak.locator("button").click();
+        assertThat(stroke(page)).isEqualTo(1);
+        BoundingBox ring = page.locator(".spot .halo").boundingBox();
+        Point middle = new Point(ring.x + ring.width / 2, ring.y + ring.height / 2);
+        assertThat(middle.distance(beakOnScreen(page))).isLessThan(1);
+        Browser.keep(page, "heron-finding-shown");
+        page.close();
+    }
+
+    @Test
+    void theLeverAnswersToAFingerOnGlass() {
+        Page page = page("heron");
+        BoundingBox box = page.locator("[data-handle=lever] .ring").boundingBox();
+        double x = box.x + box.width / 2;
+        double y = box.y + box.height / 2;
+        CDPSession glass = page.context().newCDPSession(page);
+        touch(glass, "touchStart", x, y);
+        touch(glass, "touchMove", x, y + 10);
+        touch(glass, "touchMove", x, y + 12 * pixelsPerMillimetre(page));
+        assertThat(stroke(page)).isBetween(0.4, 0.95);
+        touch(glass, "touchEnd", Double.NaN, Double.NaN);
+        page.waitForCondition(() -> stroke(page) == 0);
+        page.close();
+    }
+
+    private static void touch(CDPSession glass, String type, double x, double y) {
+        JsonArray points = new JsonArray();
+        if (!Double.isNaN(x)) {
+            JsonObject point = new JsonObject();
+            point.addProperty("x", x);
+            point.addProperty("y", y);
+            points.add(point);
+        }
+        JsonObject event = new JsonObject();
+        event.addProperty("type", type);
+        event.add("touchPoints", points);
+        glass.send("Input.dispatchTouchEvent", event);
+    }
+
+    @Test
+    void comesBackAtOnceWhereMotionIsNotWanted() {
+        Page page = page("heron");
+        page.emulateMedia(new Page.EmulateMediaOptions().setReducedMotion(ReducedMotion.REDUCE));
+        pullDown(page, 12 * pixelsPerMillimetre(page));
+        assertThat(stroke(page)).isGreaterThan(0.4);
+        page.mouse().up();
+        // Two frames: one to be called in, one to be done.
+        page.evaluate("new Promise(done => requestAnimationFrame(() => requestAnimationFrame(done)))");
+        assertThat(stroke(page)).isZero();
+        page.close();
+    }
+
+    @Test
+    void aDesignThatCannotBeReadIsSaidInWordsAndMended(@TempDir Path folder) throws IOException {
+        Path demo = DemoCopy.at(folder.resolve("hut"));
+        Path file = demo.resolve("heron/design.yaml");
+        String sound = Files.readString(file);
+        Files.writeString(file, sound + "\nlevver: 3\n");
+        PageServer other = PageServer.start(new Workbench(demo), 0);
+        try (Browser quiet = new Browser()) {
+            Page page = quiet.open(other.address() + "#heron", 1400, 1000);
+            page.waitForSelector(".problem");
+            assertThat(page.locator(".problem").textContent())
+                    .contains("design.yaml")
+                    .contains("levver");
+            page.locator("select").selectOption("spoiled/heron-hangs-up");
+            page.waitForSelector("jackwork-page[data-ready='spoiled/heron-hangs-up']");
+            assertThat(page.locator(".problem").count()).isZero();
+            page.goBack();
+            page.waitForSelector(".problem");
+            assertThat(page.locator("select").inputValue()).isEqualTo("heron");
+            Browser.keep(page, "heron-cannot-be-read");
+            Files.writeString(file, sound);
+            page.locator(".again").click();
+            page.waitForSelector("jackwork-page[data-ready=heron]");
+            page.navigate(other.address() + "#no-such-design");
+            page.reload();
+            page.waitForSelector(".problem");
+            assertThat(page.locator(".problem").textContent()).contains("no-such-design");
+            other.stop();
+            page.locator("select").selectOption("heron");
+            page.waitForSelector(".problem:has-text('does not answer')");
+        } finally {
+            other.stop();
+        }
     }
 
     @Test
