@@ -22,7 +22,9 @@ final class DeadPointSearch {
 
     private static final int MOST_STEPS = 4000;
 
-    private final Equations equations;
+    private final Mechanism mechanism;
+    private final Rows rows;
+    private final int[] independent;
     private final LuFactors factors;
     private final int n;
     private final double[] point;
@@ -32,7 +34,9 @@ final class DeadPointSearch {
     private final double[] change;
 
     DeadPointSearch(Mechanism mechanism) {
-        this.equations = new Equations(mechanism);
+        this.mechanism = mechanism;
+        this.rows = new Rows(mechanism);
+        this.independent = mechanism.structure.independent();
         this.n = mechanism.coordinates();
         this.factors = new LuFactors(n + 1);
         this.point = new double[n + 1];
@@ -95,8 +99,8 @@ final class DeadPointSearch {
         }
         double miss = Double.NaN;
         for (int k = 0; k < 12; k++) {
-            equations.at(trial);
-            miss = equations.close(trial, trial[n]);
+            rows.at(trial);
+            miss = close();
             assemble();
             if (!factors.factor()) {
                 return false;
@@ -106,7 +110,7 @@ final class DeadPointSearch {
             }
             double along = 0;
             for (int i = 0; i < n; i++) {
-                change[i] = -equations.closure[i];
+                change[i] = i < independent.length ? -rows.gap[independent[i]] : -leverMiss();
             }
             for (int i = 0; i <= n; i++) {
                 along += tangent[i] * (trial[i] - point[i]);
@@ -127,10 +131,25 @@ final class DeadPointSearch {
         return true;
     }
 
+    private double leverMiss() {
+        return trial[3 * mechanism.drive.body() + 2] - mechanism.drive.turn() * trial[n];
+    }
+
+    private double close() {
+        double most = 100 * Math.abs(leverMiss());
+        for (int row : independent) {
+            most = Math.max(most, Math.abs(rows.gap[row]));
+        }
+        return most;
+    }
+
     private void assemble() {
         factors.clear();
-        equations.addJacobian(trial, factors);
-        factors.add(n - 1, n, -equations.mechanism.drive.turn());
+        for (int i = 0; i < independent.length; i++) {
+            rows.addRow(independent[i], factors, i);
+        }
+        factors.add(n - 1, 3 * mechanism.drive.body() + 2, 1);
+        factors.add(n - 1, n, -mechanism.drive.turn());
         for (int i = 0; i <= n; i++) {
             factors.add(n, i, tangent[i]);
         }

@@ -1,5 +1,7 @@
 package jackwork.motion;
 
+import java.util.Arrays;
+
 /**
  * Real forces at a pose: what pins and slots bear, and what the finger must push, with dry friction
  * against the direction of motion. One per thread; allocates nothing after construction.
@@ -24,27 +26,45 @@ public final class ForceSolver {
     private static final double STILL = 1e-9;
 
     private final Mechanism mechanism;
-    private final Equations equations;
+    private final Rows rows;
+    private final Loads gravity;
     private final int n;
+    private final int finger;
+    private final int[] independent;
+    /** Column of each row's force, −1 for rows that bear nothing here, [rows]. */
+    private final int[] column;
+
     private final LuFactors factors;
     private final double[] loads;
     private final double[] force;
     private final double[] change;
     private final double[] kept;
     private final double[] sliding;
+    /** Force of each axis as a share of its first row's, [axes]. */
+    private final double[] share;
+
     private double lockShare;
     private double determinantShare;
 
     public ForceSolver(Mechanism mechanism) {
         this.mechanism = mechanism;
-        this.equations = new Equations(mechanism);
+        this.rows = new Rows(mechanism);
+        this.gravity = new Loads(mechanism);
         this.n = mechanism.coordinates();
+        this.independent = mechanism.structure.independent();
+        this.finger = independent.length;
+        this.column = new int[mechanism.rowCount];
+        Arrays.fill(column, -1);
+        for (int i = 0; i < independent.length; i++) {
+            column[independent[i]] = i;
+        }
         this.factors = new LuFactors(n);
         this.loads = new double[n];
         this.force = new double[n];
         this.change = new double[n];
         this.kept = new double[n];
-        this.sliding = new double[mechanism.pins.length + mechanism.slides.length];
+        this.sliding = new double[mechanism.axisCount];
+        this.share = new double[mechanism.axisCount];
     }
 
     /**
@@ -55,11 +75,11 @@ public final class ForceSolver {
      */
     public boolean solve(PoseSolver poses, Direction direction, double frictionScale) {
         double[] pose = poses.pose();
-        equations.at(pose);
-        equations.loads(loads);
-        senses(pose, poses.velocity(), direction);
+        rows.at(pose);
+        gravity.force(rows, loads);
+        senses(poses.velocity(), direction);
         lockShare = Double.NaN;
-        if (!newton(pose, 0)) {
+        if (!newton(0)) {
             lockShare = 0;
             return false;
         }
@@ -69,22 +89,22 @@ public final class ForceSolver {
         if (frictionScale == 0) {
             return true;
         }
-        if (newton(pose, frictionScale) && factors.determinantSign() == freeSign && steady(pose, frictionScale)) {
+        if (newton(frictionScale) && factors.determinantSign() == freeSign && steady(frictionScale)) {
             determinantShare = Math.exp(factors.logAbsDeterminant() - freeLog);
             return true;
         }
-        return followFriction(pose, frictionScale, freeSign, freeLog);
+        return followFriction(frictionScale, freeSign, freeLog);
     }
 
     /** Brings friction in step by step; the first share at which the determinant turns is the lock. */
-    private boolean followFriction(double[] pose, double scale, int freeSign, double freeLog) {
-        newton(pose, 0);
+    private boolean followFriction(double scale, int freeSign, double freeLog) {
+        newton(0);
         double low = 0;
         double step = 1.0 / 16;
         while (low < 1) {
             double next = Math.min(1, low + step);
             System.arraycopy(force, 0, kept, 0, n);
-            if (newton(pose, next * scale) && factors.determinantSign() == freeSign) {
+            if (newton(next * scale) && factors.determinantSign() == freeSign) {
                 low = next;
             } else {
                 System.arraycopy(kept, 0, force, 0, n);
@@ -105,22 +125,22 @@ public final class ForceSolver {
      * the matrix is linear in the friction scale, so its sign at a few shares between shows a pair
      * of turns that the end alone would hide.
      */
-    private boolean steady(double[] pose, double scale) {
+    private boolean steady(double scale) {
         int sign = factors.determinantSign();
         for (int k = 1; k < 4; k++) {
-            assemble(pose, scale * k / 4);
+            assemble(scale * k / 4);
             if (!factors.factor() || factors.determinantSign() != sign) {
                 return false;
             }
         }
-        assemble(pose, scale);
+        assemble(scale);
         return factors.factor();
     }
 
     /** Newton at one measure of friction, from the present forces; leaves the last matrix factored. */
-    private boolean newton(double[] pose, double scale) {
+    private boolean newton(double scale) {
         for (int k = 0; k < MOST_ITERATIONS; k++) {
-            assemble(pose, scale);
+            assemble(scale);
             if (!factors.factor()) {
                 return false;
             }
@@ -139,7 +159,7 @@ public final class ForceSolver {
             if (!Double.isFinite(size)) {
                 return false;
             }
-            if (scale == 0 || moved <= 1e-14 * size) {
+            if ((scale == 0 && k > 0) || moved <= 1e-14 * size) {
                 return true;
             }
             if (k > 12 && moved <= 1e-12 * size) {
@@ -149,108 +169,93 @@ public final class ForceSolver {
         return false;
     }
 
-    private void assemble(double[] pose, double scale) {
+    private void assemble(double scale) {
         factors.clear();
-        equations.addForceColumns(pose, factors);
-        if (scale == 0) {
+        for (int i = 0; i < independent.length; i++) {
+            rows.addColumn(independent[i], factors, i, 1);
+        }
+        Mechanism.DriveData drive = mechanism.drive;
+        int at = 3 * drive.body();
+        factors.add(at, finger, drive.fingerX());
+        factors.add(at + 1, finger, drive.fingerY());
+        factors.add(at + 2, finger, fingerArm(rows, drive));
+        // Coordinates that the lever leaves free take up what does not balance along them.
+        for (int j = finger + 1; j < n; j++) {
+            factors.add(mechanism.structure.free()[j - finger - 1], j, 1);
+        }
+        for (int a = 0; a < rows.axes; a++) {
+            addAxis(a, scale);
+        }
+    }
+
+    /** Adds an axis's force, in proportion to the rows that bear on it. */
+    private void addAxis(int a, double scale) {
+        int first = column[rows.firstNormal[a]];
+        share[a] = 0;
+        if (first < 0) {
             return;
         }
-        for (int p = 0; p < mechanism.pins.length; p++) {
-            Mechanism.PinData pin = mechanism.pins[p];
-            double fx = force[2 * p];
-            double fy = force[2 * p + 1];
+        int axis = rows.count + a;
+        int second = rows.secondNormal[a] < 0 ? -1 : column[rows.secondNormal[a]];
+        double fx = force[first];
+        if (rows.kind[a] == Rows.AxisKind.FOLLOWS) {
+            rows.addColumn(axis, factors, first, rows.along[a] * Math.signum(fx));
+            return;
+        }
+        double coefficient = scale * (sliding[a] > 0 ? -rows.against[a] : sliding[a] < 0 ? rows.along[a] : 0);
+        if (coefficient == 0) {
+            return;
+        }
+        if (second >= 0) {
+            double fy = force[second];
             double size = Math.hypot(fx, fy);
-            if (size == 0 || sliding[p] == 0) {
-                continue;
+            if (size > 0) {
+                rows.addColumn(axis, factors, first, coefficient * fx / size);
+                rows.addColumn(axis, factors, second, coefficient * fy / size);
             }
-            double moment = -sliding[p] * scale * pin.friction() * pin.radius() / size;
-            addMoment(pin.a(), 2 * p, moment * fx, moment * fy);
-            addMoment(pin.b(), 2 * p, -moment * fx, -moment * fy);
-        }
-        for (int s = 0; s < mechanism.slides.length; s++) {
-            addSlideFriction(pose, s, scale);
-        }
-    }
-
-    private void addMoment(int body, int column, double dx, double dy) {
-        if (body >= 0) {
-            factors.add(3 * body + 2, column, dx);
-            factors.add(3 * body + 2, column + 1, dy);
-        }
-    }
-
-    private void addSlideFriction(double[] pose, int s, double scale) {
-        Mechanism.SlideData slide = mechanism.slides[s];
-        int column = 2 * mechanism.pins.length + s;
-        double sense = sliding[mechanism.pins.length + s];
-        double normal = Math.signum(force[column]);
-        if (sense == 0 || normal == 0) {
             return;
         }
-        double size = -sense * scale * slide.friction() * normal;
-        double tx = equations.armX(slide.b(), slide.directionX(), slide.directionY()) * size;
-        double ty = equations.armY(slide.b(), slide.directionX(), slide.directionY()) * size;
-        double px = equations.armX(slide.a(), slide.pegX(), slide.pegY());
-        double py = equations.armY(slide.a(), slide.pegX(), slide.pegY());
-        addForce(slide.a(), column, tx, ty, px, py);
-        double bx = Equations.x(pose, slide.a()) + px - Equations.x(pose, slide.b());
-        double by = Equations.y(pose, slide.a()) + py - Equations.y(pose, slide.b());
-        addForce(slide.b(), column, -tx, -ty, bx, by);
+        double before = 1;
+        for (int c = rows.chained[a]; c >= 0; c = rows.chained[c]) {
+            before += share[c];
+        }
+        share[a] = coefficient * before;
+        rows.addColumn(axis, factors, first, share[a] * Math.signum(fx));
     }
 
-    private void addForce(int body, int column, double fx, double fy, double armX, double armY) {
-        if (body >= 0) {
-            factors.add(3 * body, column, fx);
-            factors.add(3 * body + 1, column, fy);
-            factors.add(3 * body + 2, column, armX * fy - armY * fx);
-        }
+    /** Moment of a unit finger force about the lever's centre of mass, mm. */
+    static double fingerArm(Rows rows, Mechanism.DriveData drive) {
+        double px = rows.armX(drive.body(), drive.pressX(), drive.pressY());
+        double py = rows.armY(drive.body(), drive.pressX(), drive.pressY());
+        return px * drive.fingerY() - py * drive.fingerX();
     }
 
-    /** The sense in which each pin turns (A against B) and each peg slides along its slot. */
-    private void senses(double[] pose, double[] velocity, Direction direction) {
-        for (int p = 0; p < mechanism.pins.length; p++) {
-            Mechanism.PinData pin = mechanism.pins[p];
-            double turning = Equations.angle(velocity, pin.a()) - Equations.angle(velocity, pin.b());
-            sliding[p] = Math.abs(turning) < STILL ? 0 : direction.sign() * Math.signum(turning);
+    /** The sense in which each axis slides. */
+    private void senses(double[] velocity, Direction direction) {
+        for (int a = 0; a < rows.axes; a++) {
+            double speed = rows.rate(rows.count + a, velocity);
+            sliding[a] = Math.abs(speed) < STILL ? 0 : direction.sign() * Math.signum(speed);
         }
-        for (int s = 0; s < mechanism.slides.length; s++) {
-            double speed = slidingSpeed(pose, velocity, mechanism.slides[s]);
-            sliding[mechanism.pins.length + s] = Math.abs(speed) < STILL ? 0 : direction.sign() * Math.signum(speed);
-        }
-    }
-
-    private double slidingSpeed(double[] pose, double[] velocity, Mechanism.SlideData slide) {
-        double tx = equations.armX(slide.b(), slide.directionX(), slide.directionY());
-        double ty = equations.armY(slide.b(), slide.directionX(), slide.directionY());
-        double px = equations.armX(slide.a(), slide.pegX(), slide.pegY());
-        double py = equations.armY(slide.a(), slide.pegX(), slide.pegY());
-        double bx = Equations.x(pose, slide.a()) + px - Equations.x(pose, slide.b());
-        double by = Equations.y(pose, slide.a()) + py - Equations.y(pose, slide.b());
-        double turnA = Equations.angle(velocity, slide.a());
-        double turnB = Equations.angle(velocity, slide.b());
-        double vx = Equations.x(velocity, slide.a()) - turnA * py - Equations.x(velocity, slide.b()) + turnB * by;
-        double vy = Equations.y(velocity, slide.a()) + turnA * px - Equations.y(velocity, slide.b()) - turnB * bx;
-        return vx * tx + vy * ty;
     }
 
     /** What the finger pushes along its direction, µN; negative when it would have to hold back. */
     public double fingerForce() {
-        return force[n - 1];
+        return force[finger];
     }
 
     /** x of the force that body B puts on body A at a pin, µN. */
     public double pinForceX(int pin) {
-        return force[2 * pin];
+        return rowForce(mechanism.firstRow[pin]);
     }
 
     /** y of the force that body B puts on body A at a pin, µN. */
     public double pinForceY(int pin) {
-        return force[2 * pin + 1];
+        return rowForce(mechanism.firstRow[pin] + 1);
     }
 
-    /** Force across the slot on the peg's body, µN, positive along the slot's left-hand normal. */
-    public double slideForce(int slide) {
-        return force[2 * mechanism.pins.length + slide];
+    /** Force of a row, µN; 0 for one that bears nothing, or repeats others. */
+    double rowForce(int row) {
+        return column[row] < 0 ? 0 : force[column[row]];
     }
 
     /** Share of its friction at which the mechanism locks here; NaN when it does not. */

@@ -129,6 +129,27 @@ final class LuFactors {
         System.arraycopy(work, 0, b, 0, n);
     }
 
+    /** Solves Aᵀ x = b; {@code b} is replaced by x. */
+    void solveTransposed(double[] b) {
+        for (int i = 0; i < n; i++) {
+            double sum = b[i];
+            for (int j = 0; j < i; j++) {
+                sum -= a[row[j] + i] * work[j];
+            }
+            work[i] = sum / a[row[i] + i];
+        }
+        for (int i = n - 1; i >= 0; i--) {
+            double sum = work[i];
+            for (int j = i + 1; j < n; j++) {
+                sum -= a[row[j] + i] * work[j];
+            }
+            work[i] = sum;
+        }
+        for (int i = 0; i < n; i++) {
+            b[row[i] / n] = work[i];
+        }
+    }
+
     /** −1, 0 or 1. */
     int determinantSign() {
         return sign;

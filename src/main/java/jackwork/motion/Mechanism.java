@@ -20,37 +20,6 @@ public final class Mechanism {
     /** @param inertia about the centre of mass, g·mm² */
     record BodyData(String name, double mass, double centreX, double centreY, double inertia) {}
 
-    /**
-     * Holds point a of body A on point b of body B.
-     *
-     * @param radius of the rod, mm
-     * @param friction coefficient between rod and hole
-     */
-    record PinData(
-            String name, int a, int b, double ax, double ay, double bx, double by, double radius, double friction) {}
-
-    /**
-     * Holds a peg of body A on a straight line of body B.
-     *
-     * @param directionX unit vector of the line in B as drawn
-     * @param length of the line, from its first point, mm
-     */
-    record SlideData(
-            String name,
-            int a,
-            int b,
-            double pegX,
-            double pegY,
-            double lineX,
-            double lineY,
-            double directionX,
-            double directionY,
-            double length,
-            double friction) {}
-
-    /** Keeps angle(A) − angle(B) within [from, to], rad. */
-    record StopData(String name, int a, int b, double from, double to) {}
-
     /** A constant force (µN) at a point of a body, and a constant moment (µN·mm). */
     record LoadData(int body, double x, double y, double forceX, double forceY, double moment) {}
 
@@ -64,31 +33,77 @@ public final class Mechanism {
     record DriveData(int body, double turn, double pressX, double pressY, double fingerX, double fingerY) {}
 
     final BodyData[] bodies;
-    final PinData[] pins;
-    final SlideData[] slides;
-    final StopData[] stops;
+    /** Pins first, in the order in which they were added. */
+    final Joint[] joints;
+
+    final Pin[] pins;
+    final Spring[] springs;
     final LoadData[] loads;
     final DriveData drive;
     final double gravityX;
     final double gravityY;
+    /** First row and axis of each joint, [joints]. */
+    final int[] firstRow;
+
+    final int[] firstAxis;
+    final int rowCount;
+    final int axisCount;
+    /** Joint of each row and whether the row only pushes, [rows]. */
+    final int[] jointOfRow;
+
+    final boolean[] pushesOnly;
+    /** 1/mass, 1/mass, 1/inertia of each body, [3 × bodies]. */
+    final double[] inverseMass;
+
+    final Structure structure;
 
     Mechanism(
             List<BodyData> bodies,
-            List<PinData> pins,
-            List<SlideData> slides,
-            List<StopData> stops,
+            List<Pin> pins,
+            List<Joint> others,
+            List<Spring> springs,
             List<LoadData> loads,
             DriveData drive,
             double gravityX,
             double gravityY) {
         this.bodies = bodies.toArray(BodyData[]::new);
-        this.pins = pins.toArray(PinData[]::new);
-        this.slides = slides.toArray(SlideData[]::new);
-        this.stops = stops.toArray(StopData[]::new);
+        this.pins = pins.toArray(Pin[]::new);
+        this.joints = new Joint[pins.size() + others.size()];
+        for (int j = 0; j < joints.length; j++) {
+            joints[j] = j < pins.size() ? pins.get(j) : others.get(j - pins.size());
+        }
+        this.springs = springs.toArray(Spring[]::new);
         this.loads = loads.toArray(LoadData[]::new);
         this.drive = drive;
         this.gravityX = gravityX;
         this.gravityY = gravityY;
+        this.firstRow = new int[joints.length];
+        this.firstAxis = new int[joints.length];
+        int rows = 0;
+        int axes = 0;
+        for (int j = 0; j < joints.length; j++) {
+            firstRow[j] = rows;
+            firstAxis[j] = axes;
+            rows += joints[j].rows();
+            axes += joints[j].axes();
+        }
+        this.rowCount = rows;
+        this.axisCount = axes;
+        this.jointOfRow = new int[rows];
+        this.pushesOnly = new boolean[rows];
+        for (int j = 0; j < joints.length; j++) {
+            for (int r = 0; r < joints[j].rows(); r++) {
+                jointOfRow[firstRow[j] + r] = j;
+                pushesOnly[firstRow[j] + r] = joints[j].pushesOnly(r);
+            }
+        }
+        this.inverseMass = new double[coordinates()];
+        for (int i = 0; i < this.bodies.length; i++) {
+            inverseMass[3 * i] = 1 / this.bodies[i].mass();
+            inverseMass[3 * i + 1] = 1 / this.bodies[i].mass();
+            inverseMass[3 * i + 2] = 1 / this.bodies[i].inertia();
+        }
+        this.structure = Structure.of(this);
     }
 
     public int bodyCount() {
@@ -114,9 +129,10 @@ public final class Mechanism {
         return 3 * bodies.length;
     }
 
-    /** Number of joint equations, the lever's own not counted. */
-    int jointEquations() {
-        return 2 * pins.length + slides.length;
+    /** What a row is called, for people. */
+    String what(int row) {
+        int joint = jointOfRow[row];
+        return joints[joint].what(row - firstRow[joint]);
     }
 
     /** The pose as drawn, [3 × bodies]. */
@@ -127,5 +143,14 @@ public final class Mechanism {
             pose[3 * i + 1] = bodies[i].centreY();
         }
         return pose;
+    }
+
+    /** Weight of all bodies, µN: a measure of what forces are large here. */
+    double weight() {
+        double mass = 0;
+        for (BodyData body : bodies) {
+            mass += body.mass();
+        }
+        return mass * Math.max(1, Math.hypot(gravityX, gravityY));
     }
 }

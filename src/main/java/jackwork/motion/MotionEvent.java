@@ -17,6 +17,12 @@ public record MotionEvent(Kind kind, double stroke, double until, Direction dire
         DEAD_POINT,
         /** A stop, or the end of a slot, is met before the stroke is done. */
         STOP_REACHED,
+        /** A string goes taut, a stop is met, or parts touch. */
+        TAKES_HOLD,
+        /** A string goes slack, a stop is left, or parts come apart. */
+        LETS_GO,
+        /** Parts that the lever does not decide fall over to another resting place. */
+        FALLS_OVER,
         /** Friction alone holds the mechanism, whatever the finger's force. */
         LOCK_UP,
         /** Returning: the figure no longer pushes the lever back; it hangs there. */

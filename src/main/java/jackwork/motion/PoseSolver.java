@@ -1,9 +1,12 @@
 package jackwork.motion;
 
+import java.util.Arrays;
+
 /**
  * Follows a mechanism's pose along the stroke: Newton's method on joint closure from a tangent
- * prediction, with the same factors giving the velocities. One per thread; allocates nothing after
- * construction.
+ * prediction, with the same factors giving the velocities; coordinates that joints and lever leave
+ * free are then brought to rest by {@link Balance}. One per thread; where the lever decides
+ * everything, nothing is allocated after construction.
  */
 public final class PoseSolver {
 
@@ -13,50 +16,101 @@ public final class PoseSolver {
     private static final int MOST_ITERATIONS = 12;
     /** A prediction corrected by more than this (mm, or rad × 100) has perhaps met another branch. */
     private static final double MOST_CORRECTION = 4.0;
+    /** Stroke within which a change of what holds, or a jump, is placed. */
+    private static final double LOCATED = 1e-7;
 
     private final Mechanism mechanism;
-    final Equations equations;
+    final Rows rows;
+    private final Balance balance;
     private final LuFactors factors;
+    private final int[] independent;
+    private final int[] free;
     private final double[] pose;
     private final double[] velocity;
     private final double[] start;
     private final double[] startVelocity;
     private final double[] change;
+    private final boolean[] held;
+    private final boolean[] startHeld;
+    private final double[] startPush;
+    private final double[] startRub;
+    private double frictionScale = 1;
     private double stroke;
     private double residual;
     private int determinantSign;
+    private Jump jump = Jump.NONE;
+
+    /** What the last step met. */
+    enum Jump {
+        NONE,
+        /** Free parts went over to another resting place. */
+        FELL,
+        /** Strings, stops or touches took hold or let go. */
+        CHANGED
+    }
 
     public PoseSolver(Mechanism mechanism) {
         this.mechanism = mechanism;
         int n = mechanism.coordinates();
-        this.equations = new Equations(mechanism);
+        this.rows = new Rows(mechanism);
+        this.balance = new Balance(mechanism, rows);
         this.factors = new LuFactors(n);
+        this.independent = mechanism.structure.independent();
+        this.free = mechanism.structure.free();
         this.pose = mechanism.drawnPose();
         this.velocity = new double[n];
         this.start = new double[n];
         this.startVelocity = new double[n];
         this.change = new double[n];
+        this.held = new boolean[rows.count];
+        this.startHeld = new boolean[rows.count];
+        this.startPush = new double[rows.count];
+        this.startRub = new double[rows.axes];
         reset();
     }
 
-    /** Back to the pose as drawn, stroke 0. */
+    /** Back to the pose as drawn, stroke 0; free parts come to rest from there. */
     public void reset() {
         System.arraycopy(mechanism.drawnPose(), 0, pose, 0, pose.length);
+        rows.forget();
+        balance.forget();
+        stroke = 0;
         settle(0);
+        note();
+    }
+
+    /** Whether joints and lever alone decide where every part is. */
+    public boolean isDetermined() {
+        return free.length == 0;
+    }
+
+    /** 0 for no friction on free parts, 1 for the mechanism's own. */
+    void setFrictionScale(double scale) {
+        frictionScale = scale;
     }
 
     /**
      * Moves to a stroke, in as many steps as that takes.
      *
      * @return false when it cannot get there: the pose then stands at the last stroke reached, and
-     *     between that and the wanted one lies a dead point or an end of the mechanism's reach
+     *     between that and the wanted one lies a dead point, a jam or an end of the mechanism's reach
      */
     public boolean moveTo(double wanted) {
+        return moveTo(wanted, false);
+    }
+
+    /** @param toChange ends as well at the first change of what holds, or jump: {@link #jump} tells */
+    boolean moveTo(double wanted, boolean toChange) {
+        jump = Jump.NONE;
         double step = wanted - stroke;
         double least = 1e-7;
         while (stroke != wanted) {
             double target = Math.abs(wanted - stroke) <= Math.abs(step) ? wanted : stroke + step;
             if (tryStep(target)) {
+                if (toChange && jump != Jump.NONE) {
+                    return true;
+                }
+                step *= 2;
                 continue;
             }
             step = (target - stroke) / 2;
@@ -70,20 +124,62 @@ public final class PoseSolver {
     private boolean tryStep(double target) {
         double from = stroke;
         int signBefore = determinantSign;
-        System.arraycopy(pose, 0, start, 0, pose.length);
-        System.arraycopy(velocity, 0, startVelocity, 0, pose.length);
+        keep();
         for (int i = 0; i < pose.length; i++) {
-            pose[i] += velocity[i] * (target - from);
+            change[i] = velocity[i] * (target - from);
         }
-        if (settle(target) && determinantSign == signBefore && corrected(from, target) < MOST_CORRECTION) {
+        if (free.length > 0) {
+            balance.begin();
+            balance.slide(change);
+        }
+        for (int i = 0; i < pose.length; i++) {
+            pose[i] += change[i];
+        }
+        boolean there = settle(target) && determinantSign == signBefore;
+        boolean small = Math.abs(target - from) <= 2 * LOCATED;
+        boolean near = there && corrected(from, target) < MOST_CORRECTION;
+        boolean same = free.length == 0 || sameHold();
+        if (there && (near || (small && free.length > 0)) && (same || small)) {
+            jump = !near ? Jump.FELL : !same ? Jump.CHANGED : Jump.NONE;
+            note();
             return true;
         }
+        giveBack(from, signBefore);
+        return false;
+    }
+
+    private void keep() {
+        System.arraycopy(pose, 0, start, 0, pose.length);
+        System.arraycopy(velocity, 0, startVelocity, 0, pose.length);
+        System.arraycopy(balance.push, 0, startPush, 0, startPush.length);
+        System.arraycopy(balance.rub, 0, startRub, 0, startRub.length);
+        System.arraycopy(held, 0, startHeld, 0, held.length);
+    }
+
+    private void giveBack(double from, int signBefore) {
         System.arraycopy(start, 0, pose, 0, pose.length);
         System.arraycopy(startVelocity, 0, velocity, 0, pose.length);
-        equations.at(pose);
+        System.arraycopy(startPush, 0, balance.push, 0, startPush.length);
+        System.arraycopy(startRub, 0, balance.rub, 0, startRub.length);
+        System.arraycopy(startHeld, 0, held, 0, held.length);
+        rows.at(pose);
         stroke = from;
         determinantSign = signBefore;
-        return false;
+    }
+
+    private boolean sameHold() {
+        for (int r = 0; r < held.length; r++) {
+            if (held[r] != balance.bears(r)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private void note() {
+        for (int r = 0; r < held.length; r++) {
+            held[r] = balance.bears(r);
+        }
     }
 
     /** Greatest distance between prediction and result, mm (angles as the mm they make at 100 mm). */
@@ -99,42 +195,102 @@ public final class PoseSolver {
 
     /** Newton from the present pose at a stroke; then the velocities. */
     private boolean settle(double u) {
+        double from = stroke;
+        stroke = u;
+        if (!close()) {
+            return false;
+        }
+        if (free.length > 0 && !balance.settle(this, frictionScale)) {
+            return false;
+        }
+        determinantSign = factors.determinantSign();
+        if (free.length > 0) {
+            return follow(u - from);
+        }
+        Arrays.fill(velocity, 0);
+        velocity[independent.length] = mechanism.drive.turn();
+        factors.solve(velocity);
+        return true;
+    }
+
+    /** Free parts: the velocity is what the last step came to, but for a jump, or a step too small to tell. */
+    private boolean follow(double step) {
+        boolean tells = Math.abs(step) > 100 * LOCATED;
+        Arrays.fill(velocity, 0);
+        if (tells) {
+            for (int i = 0; i < pose.length; i++) {
+                velocity[i] = (pose[i] - start[i]) / step;
+            }
+        } else {
+            velocity[independent.length] = mechanism.drive.turn();
+            factors.solve(velocity);
+        }
+        return true;
+    }
+
+    /** Closes joints and lever at the present stroke with the free coordinates kept; leaves the factors fresh. */
+    boolean close() {
         boolean closed = false;
         for (int k = 0; k < MOST_ITERATIONS; k++) {
-            equations.at(pose);
-            residual = equations.close(pose, u);
+            rows.at(pose);
+            residual = miss();
             if (!Double.isFinite(residual)) {
                 return false;
             }
             if (residual <= CLOSED && closed) {
-                break;
+                return true;
             }
             closed = residual <= CLOSED;
-            factors.clear();
-            equations.addJacobian(pose, factors);
+            assemble();
             if (!factors.factor()) {
                 return false;
             }
             if (closed) {
-                break;
+                return true;
             }
-            for (int i = 0; i < pose.length; i++) {
-                change[i] = -equations.closure[i];
+            Arrays.fill(change, 0);
+            for (int i = 0; i < independent.length; i++) {
+                change[i] = -rows.gap[independent[i]];
             }
+            change[independent.length] = -leverMiss();
             factors.solve(change);
             for (int i = 0; i < pose.length; i++) {
                 pose[i] += change[i];
             }
         }
-        if (residual > 10 * CLOSED) {
-            return false;
+        return residual <= 10 * CLOSED;
+    }
+
+    private double leverMiss() {
+        return pose[3 * mechanism.drive.body() + 2] - mechanism.drive.turn() * stroke;
+    }
+
+    /** Largest miss of an independent row or the lever, mm (a rad counts as the mm it moves a point 100 mm away). */
+    private double miss() {
+        double most = 100 * Math.abs(leverMiss());
+        for (int row : independent) {
+            most = Math.max(most, Math.abs(rows.gap[row]));
         }
-        stroke = u;
-        determinantSign = factors.determinantSign();
-        java.util.Arrays.fill(velocity, 0);
-        velocity[velocity.length - 1] = mechanism.drive.turn();
-        factors.solve(velocity);
-        return true;
+        return most;
+    }
+
+    private void assemble() {
+        factors.clear();
+        for (int i = 0; i < independent.length; i++) {
+            rows.addRow(independent[i], factors, i);
+        }
+        factors.add(independent.length, 3 * mechanism.drive.body() + 2, 1);
+        for (int j = 0; j < free.length; j++) {
+            factors.add(independent.length + 1 + j, free[j], 1);
+        }
+    }
+
+    LuFactors factors() {
+        return factors;
+    }
+
+    Balance balance() {
+        return balance;
     }
 
     public double stroke() {
@@ -151,14 +307,27 @@ public final class PoseSolver {
         return velocity;
     }
 
-    /** Largest distance by which a joint misses, mm. */
+    /** Largest distance by which a joint misses, joints that repeat others included, mm. */
     public double closureError() {
-        equations.at(pose);
-        return equations.close(pose, stroke);
+        rows.at(pose);
+        double most = miss();
+        for (int row : mechanism.structure.redundant()) {
+            most = Math.max(most, Math.abs(rows.gap[row]));
+        }
+        return most;
     }
 
     /** Sign of the determinant of the lever-augmented Jacobian: it changes at a dead point. */
     int determinantSign() {
         return determinantSign;
+    }
+
+    Jump jump() {
+        return jump;
+    }
+
+    /** Whether a row that only pushes bears at the present pose. */
+    boolean isHeld(int row) {
+        return held[row];
     }
 }

@@ -8,11 +8,13 @@ import java.util.List;
  * @param mechanism that was solved
  * @param stroke samples, evenly from 0 to 1, [samples]
  * @param pose centre x, y (mm) and angle (rad) of each body, [samples][3 × bodies]; NaN beyond {@code reach}
+ * @param returnPose the same on the way back; it differs where friction or a pawl holds what the press moved
  * @param pressForce finger force while pressing, µN, [samples]; NaN where it locks or is out of reach
  * @param returnForce force with which the lever pushes back while returning, µN, likewise
- * @param freeForce finger force without friction, µN
+ * @param freeForce finger force without friction, µN; NaN where parts are free of the lever
  * @param determinantShare least of both directions, [samples]: 1 without friction, 0 where it locks
  * @param pinLoad greatest of both directions, µN, [samples][pins]
+ * @param rowLoad force of each row, greatest in size of both directions, µN, [samples][rows]
  * @param events in the order of the stroke
  * @param reach the stroke that it can be pressed to, 0 to 1
  * @param closureError greatest distance by which a joint missed, mm
@@ -21,11 +23,13 @@ public record StrokeResult(
         Mechanism mechanism,
         double[] stroke,
         double[][] pose,
+        double[][] returnPose,
         double[] pressForce,
         double[] returnForce,
         double[] freeForce,
         double[] determinantShare,
         double[][] pinLoad,
+        double[][] rowLoad,
         List<MotionEvent> events,
         double reach,
         double closureError) {

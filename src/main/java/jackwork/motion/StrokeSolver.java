@@ -1,11 +1,9 @@
 package jackwork.motion;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.function.DoublePredicate;
-import java.util.function.DoubleSupplier;
 
 /** Solves a mechanism over the whole stroke in both directions and names what happens on the way. */
 public final class StrokeSolver {
@@ -29,41 +27,39 @@ public final class StrokeSolver {
     }
 
     private StrokeResult run(int samples) {
-        double[] stroke = new double[samples];
-        double[][] pose = new double[samples][mechanism.coordinates()];
-        double[] press = new double[samples];
-        double[] back = new double[samples];
-        double[] free = new double[samples];
-        double[] share = new double[samples];
-        double[][] load = new double[samples][mechanism.pins.length];
-        double closureError = 0;
-        double reach = 1;
-        for (int i = 0; i < samples; i++) {
-            stroke[i] = (double) i / (samples - 1);
-            if (reach == 1) {
-                reach = advance(stroke[i]);
+        StrokeTable table = new StrokeTable(mechanism, samples);
+        if (poses.isDetermined()) {
+            runDetermined(table);
+        } else {
+            new FreeStroke(mechanism, poses, events).run(table);
+        }
+        nameSpans(table.stroke, table.press, Direction.PRESSING);
+        nameSpans(table.stroke, table.back, Direction.RETURNING);
+        events.sort(Comparator.comparingDouble(MotionEvent::stroke));
+        return table.result(List.copyOf(events));
+    }
+
+    /** The lever decides every pose: the way back is the way there. */
+    private void runDetermined(StrokeTable table) {
+        for (int i = 0; i < table.stroke.length; i++) {
+            if (table.reach == 1) {
+                table.reach = advance(table.stroke[i]);
             }
-            if (stroke[i] > reach) {
-                Arrays.fill(pose[i], Double.NaN);
-                Arrays.fill(load[i], Double.NaN);
-                press[i] = back[i] = free[i] = share[i] = Double.NaN;
+            if (table.stroke[i] > table.reach) {
+                table.outOfReach(i);
                 continue;
             }
-            System.arraycopy(poses.pose(), 0, pose[i], 0, pose[i].length);
-            closureError = Math.max(closureError, poses.closureError());
-            free[i] = force(Direction.PRESSING, 0);
-            press[i] = force(Direction.PRESSING, 1);
-            share[i] = forces.determinantShare();
-            takeLoads(load[i]);
-            back[i] = force(Direction.RETURNING, 1);
-            share[i] = Math.min(share[i], forces.determinantShare());
-            takeLoads(load[i]);
+            System.arraycopy(poses.pose(), 0, table.pose[i], 0, table.pose[i].length);
+            table.closureError = Math.max(table.closureError, poses.closureError());
+            table.free[i] = force(Direction.PRESSING, 0);
+            table.press[i] = force(Direction.PRESSING, 1);
+            table.share[i] = forces.determinantShare();
+            takeLoads(table, i);
+            table.back[i] = force(Direction.RETURNING, 1);
+            table.share[i] = Math.min(table.share[i], forces.determinantShare());
+            takeLoads(table, i);
         }
-        nameSpans(stroke, press, Direction.PRESSING);
-        nameSpans(stroke, back, Direction.RETURNING);
-        events.sort(Comparator.comparingDouble(MotionEvent::stroke));
-        return new StrokeResult(
-                mechanism, stroke, pose, press, back, free, share, load, List.copyOf(events), reach, closureError);
+        table.sameWayBack();
     }
 
     /** Moves on; returns 1, or the stroke at which it ends short and why is noted. */
@@ -78,63 +74,30 @@ public final class StrokeSolver {
             events.add(new MotionEvent(MotionEvent.Kind.DEAD_POINT, where, where, Direction.PRESSING, what));
             return Math.min(where, Math.nextDown(1.0));
         }
-        for (Limit limit : limits()) {
-            if (limit.gap().getAsDouble() < -LOCATED) {
+        for (int row = 0; row < mechanism.rowCount; row++) {
+            if (mechanism.pushesOnly[row] && gap(row) < -LOCATED) {
                 double low = before;
                 double high = wanted;
                 while (high - low > LOCATED) {
                     double middle = (low + high) / 2;
                     poses.moveTo(middle);
-                    if (limit.gap().getAsDouble() < 0) {
+                    if (gap(row) < 0) {
                         high = middle;
                     } else {
                         low = middle;
                     }
                 }
-                events.add(new MotionEvent(MotionEvent.Kind.STOP_REACHED, low, low, Direction.PRESSING, limit.name()));
+                String what = mechanism.what(row);
+                events.add(new MotionEvent(MotionEvent.Kind.STOP_REACHED, low, low, Direction.PRESSING, what));
                 return Math.min(low, Math.nextDown(1.0));
             }
         }
         return 1;
     }
 
-    /** Something that ends a motion when its gap would become negative. */
-    private record Limit(String name, DoubleSupplier gap) {}
-
-    private List<Limit> limits() {
-        List<Limit> limits = new ArrayList<>();
-        double[] q = poses.pose();
-        for (Mechanism.StopData stop : mechanism.stops) {
-            limits.add(new Limit("stop " + stop.name(), () -> {
-                double angle = Equations.angle(q, stop.a()) - Equations.angle(q, stop.b());
-                return Math.min(angle - stop.from(), stop.to() - angle);
-            }));
-        }
-        for (Mechanism.SlideData slide : mechanism.slides) {
-            if (Double.isFinite(slide.length())) {
-                limits.add(new Limit("the end of slot " + slide.name(), () -> {
-                    double along = along(slide, q);
-                    return Math.min(along, slide.length() - along);
-                }));
-            }
-        }
-        return limits;
-    }
-
-    /** How far a peg is along its slot, mm. */
-    private double along(Mechanism.SlideData slide, double[] q) {
-        Equations e = poses.equations;
-        e.at(q);
-        double dx = Equations.x(q, slide.a())
-                + e.armX(slide.a(), slide.pegX(), slide.pegY())
-                - Equations.x(q, slide.b())
-                - e.armX(slide.b(), slide.lineX(), slide.lineY());
-        double dy = Equations.y(q, slide.a())
-                + e.armY(slide.a(), slide.pegX(), slide.pegY())
-                - Equations.y(q, slide.b())
-                - e.armY(slide.b(), slide.lineX(), slide.lineY());
-        return dx * e.armX(slide.b(), slide.directionX(), slide.directionY())
-                + dy * e.armY(slide.b(), slide.directionX(), slide.directionY());
+    private double gap(int row) {
+        poses.rows.at(poses.pose());
+        return poses.rows.gap[row];
     }
 
     /** Finger force at the present pose, µN; NaN where it locks. */
@@ -142,10 +105,11 @@ public final class StrokeSolver {
         return forces.solve(poses, direction, frictionScale) ? forces.fingerForce() : Double.NaN;
     }
 
-    private void takeLoads(double[] load) {
-        for (int p = 0; p < load.length; p++) {
-            load[p] = Math.max(load[p], Math.hypot(forces.pinForceX(p), forces.pinForceY(p)));
+    private void takeLoads(StrokeTable table, int sample) {
+        for (int row = 0; row < mechanism.rowCount; row++) {
+            table.takeRow(sample, row, forces.rowForce(row));
         }
+        table.endLoads(sample);
     }
 
     /** Names the stretches where it locks, and where the force is negative, with their ends located. */
@@ -179,16 +143,24 @@ public final class StrokeSolver {
     }
 
     private boolean canReach(double u) {
+        return u <= canReachUntil();
+    }
+
+    private double canReachUntil() {
         return events.stream()
+                .filter(e -> e.direction() == Direction.PRESSING)
                 .filter(e -> e.kind() == MotionEvent.Kind.DEAD_POINT || e.kind() == MotionEvent.Kind.STOP_REACHED)
-                .allMatch(e -> u <= e.stroke());
+                .mapToDouble(MotionEvent::stroke)
+                .min()
+                .orElse(1);
     }
 
     /** Where between two strokes the trouble begins or ends, by halving; {@code first} as found at {@code from}. */
     private double turn(double from, double to, boolean first, Direction direction, DoublePredicate trouble) {
         double low = from;
         double high = to;
-        while (high - low > LOCATED) {
+        double located = poses.isDetermined() ? LOCATED : 1e-3 * (to - from);
+        while (high - low > located) {
             double middle = (low + high) / 2;
             if (trouble.test(forceAt(middle, direction)) == first) {
                 low = middle;
@@ -200,6 +172,9 @@ public final class StrokeSolver {
     }
 
     private double forceAt(double u, Direction direction) {
+        if (!poses.isDetermined()) {
+            return FreeStroke.forceAt(mechanism, u, direction, canReachUntil());
+        }
         poses.moveTo(u);
         return force(direction, 1);
     }

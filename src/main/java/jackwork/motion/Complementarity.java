@@ -1,0 +1,393 @@
+package jackwork.motion;
+
+import java.util.Arrays;
+
+/**
+ * Solves for the forces p of rows that push only, rub, or are limited, given how their motion answers:
+ * <pre>
+ *   w = W p + b
+ *   PUSH      p ≥ 0, w ≥ 0, p w = 0
+ *   HOLD      w = 0
+ *   LIMITED   −low ≤ p ≤ high; p = high where w &lt; 0, p = −low where w &gt; 0, else w = 0
+ * </pre>
+ * A LIMITED row's bounds are constants, or multiples of the force of another row: Coulomb friction.
+ *
+ * <p>States are guessed (those of the last solve first), one linear system is solved, rows whose
+ * state is contradicted change it, all at once at first, then one at a time by least index (K. G. Murty,
+ * "Note on a Bard-type scheme for solving the complementarity problem", 1974, named from memory). Should that not end,
+ * projected sweeps over the rows do; the residual always tells. One per thread; allocates nothing
+ * after construction.
+ */
+final class Complementarity {
+
+    /** What a row may do. */
+    enum Kind {
+        PUSH,
+        HOLD,
+        LIMITED
+    }
+
+    private static final byte OPEN = 0;
+    private static final byte HELD = 1;
+    private static final byte HIGH = 2;
+    private static final byte LOW = 3;
+
+    private static final int ROUNDS_AT_ONCE = 12;
+    private static final int ROUNDS = 120;
+    private static final int SWEEPS = 3000;
+    private static final double SLACK = 1e-11;
+
+    private final int capacity;
+    int size;
+    final double[] matrix;
+    final double[] offset;
+    final Kind[] kind;
+    /** Row whose force the bounds are multiples of, or −1 for constant bounds. */
+    final int[] bearing;
+
+    final double[] high;
+    final double[] low;
+    /** Forces, [size]: the last answer on entry, the new one on return. */
+    final double[] force;
+    /** W p + b, [size]. */
+    final double[] motion;
+
+    final byte[] state;
+    private final int[] held;
+    private final double[] system;
+    private final double[] right;
+    private int rounds;
+    private boolean fellBack;
+    private double residual;
+
+    Complementarity(int capacity) {
+        this.capacity = capacity;
+        this.matrix = new double[capacity * capacity];
+        this.offset = new double[capacity];
+        this.kind = new Kind[capacity];
+        this.bearing = new int[capacity];
+        this.high = new double[capacity];
+        this.low = new double[capacity];
+        this.force = new double[capacity];
+        this.motion = new double[capacity];
+        this.state = new byte[capacity];
+        this.held = new int[capacity];
+        this.system = new double[capacity * (capacity + 1)];
+        this.right = new double[capacity];
+    }
+
+    int stride() {
+        return capacity;
+    }
+
+    /** Forgets the states of the last solve. */
+    void forget() {
+        Arrays.fill(state, HELD);
+    }
+
+    /** Starts a row; state is kept from the last solve. */
+    void row(int i, Kind rowKind, int bearingRow, double highBound, double lowBound) {
+        kind[i] = rowKind;
+        bearing[i] = bearingRow;
+        high[i] = highBound;
+        low[i] = lowBound;
+        if (rowKind == Kind.HOLD) {
+            state[i] = HELD;
+        } else if (rowKind == Kind.PUSH && state[i] > HELD) {
+            state[i] = HELD;
+        } else if (rowKind == Kind.LIMITED && state[i] == OPEN) {
+            state[i] = HELD;
+        }
+    }
+
+    /** @return whether the answer fits to working precision; if not, {@link #residual} says by how much it misses */
+    boolean solve() {
+        fellBack = false;
+        rounds = 0;
+        if (size == 0) {
+            residual = 0;
+            return true;
+        }
+        for (int round = 0; round < ROUNDS; round++) {
+            rounds++;
+            solveHeld();
+            move();
+            if (!changeStates(round < ROUNDS_AT_ONCE)) {
+                measure();
+                if (residual <= 1e-7 * scale()) {
+                    return true;
+                }
+                break;
+            }
+        }
+        sweep();
+        return residual <= 1e-6 * scale();
+    }
+
+    private void solveHeld() {
+        int n = 0;
+        for (int i = 0; i < size; i++) {
+            if (state[i] == HELD) {
+                held[n++] = i;
+            }
+        }
+        int wide = n + 1;
+        for (int r = 0; r < n; r++) {
+            int i = held[r];
+            for (int c = 0; c < n; c++) {
+                system[r * wide + c] = matrix[i * capacity + held[c]];
+            }
+            system[r * wide + r] *= 1 + 1e-12;
+            double sum = -offset[i];
+            for (int s = 0; s < size; s++) {
+                if (state[s] <= HELD) {
+                    continue;
+                }
+                double bound = state[s] == HIGH ? high[s] : -low[s];
+                if (bearing[s] < 0) {
+                    sum -= matrix[i * capacity + s] * bound;
+                } else {
+                    int at = place(bearing[s], n);
+                    if (at >= 0) {
+                        system[r * wide + at] += matrix[i * capacity + s] * bound * sign(bearing[s]);
+                    }
+                }
+            }
+            system[r * wide + n] = sum;
+        }
+        eliminate(n, wide);
+        for (int i = 0; i < size; i++) {
+            if (state[i] == OPEN) {
+                force[i] = 0;
+            }
+        }
+        for (int r = 0; r < n; r++) {
+            force[held[r]] = system[r * wide + n];
+        }
+        for (int i = 0; i < size; i++) {
+            if (state[i] > HELD) {
+                force[i] = state[i] == HIGH ? highOf(i) : -lowOf(i);
+            }
+        }
+    }
+
+    /** A held row of either sign bears with its size: the sign of its last force. */
+    private double sign(int row) {
+        return kind[row] == Kind.HOLD && force[row] < 0 ? -1 : 1;
+    }
+
+    private int place(int row, int n) {
+        for (int r = 0; r < n; r++) {
+            if (held[r] == row) {
+                return r;
+            }
+        }
+        return -1;
+    }
+
+    private double highOf(int i) {
+        return bearing[i] < 0 ? high[i] : high[i] * bearingForce(i);
+    }
+
+    private double lowOf(int i) {
+        return bearing[i] < 0 ? low[i] : low[i] * bearingForce(i);
+    }
+
+    private double bearingForce(int i) {
+        double f = force[bearing[i]];
+        return kind[bearing[i]] == Kind.HOLD ? Math.abs(f) : Math.max(0, f);
+    }
+
+    /** Gauss elimination with partial pivoting; rows that repeat others get no force of their own. */
+    private void eliminate(int n, int wide) {
+        double most = 0;
+        for (int r = 0; r < n; r++) {
+            most = Math.max(most, Math.abs(system[r * wide + r]));
+        }
+        for (int k = 0; k < n; k++) {
+            int best = k;
+            for (int r = k + 1; r < n; r++) {
+                if (Math.abs(system[r * wide + k]) > Math.abs(system[best * wide + k])) {
+                    best = r;
+                }
+            }
+            if (best != k) {
+                for (int c = k; c < wide; c++) {
+                    double swap = system[k * wide + c];
+                    system[k * wide + c] = system[best * wide + c];
+                    system[best * wide + c] = swap;
+                }
+            }
+            double pivot = system[k * wide + k];
+            if (Math.abs(pivot) < 1e-13 * most) {
+                system[k * wide + k] = most == 0 ? 1 : most;
+                pivot = system[k * wide + k];
+            }
+            for (int r = k + 1; r < n; r++) {
+                double factor = system[r * wide + k] / pivot;
+                if (factor != 0) {
+                    for (int c = k + 1; c < wide; c++) {
+                        system[r * wide + c] -= factor * system[k * wide + c];
+                    }
+                }
+            }
+        }
+        for (int r = n - 1; r >= 0; r--) {
+            double sum = system[r * wide + n];
+            for (int c = r + 1; c < n; c++) {
+                sum -= system[r * wide + c] * system[c * wide + n];
+            }
+            system[r * wide + n] = sum / system[r * wide + r];
+        }
+    }
+
+    private void move() {
+        for (int i = 0; i < size; i++) {
+            double sum = offset[i];
+            for (int j = 0; j < size; j++) {
+                sum += matrix[i * capacity + j] * force[j];
+            }
+            motion[i] = sum;
+        }
+    }
+
+    private double scale() {
+        double most = 1e-12;
+        for (int i = 0; i < size; i++) {
+            most = Math.max(most, Math.abs(offset[i]));
+        }
+        return most;
+    }
+
+    private double forceScale() {
+        double most = 1e-12;
+        for (int i = 0; i < size; i++) {
+            most = Math.max(most, Math.abs(force[i]));
+        }
+        return most;
+    }
+
+    private boolean changeStates(boolean allAtOnce) {
+        boolean changed = false;
+        double forceSlack = SLACK * forceScale();
+        double motionSlack = SLACK * scale();
+        for (int i = 0; i < size && (allAtOnce || !changed); i++) {
+            byte next = next(i, forceSlack, motionSlack);
+            if (next != state[i]) {
+                state[i] = next;
+                changed = true;
+            }
+        }
+        return changed;
+    }
+
+    private byte next(int i, double forceSlack, double motionSlack) {
+        if (kind[i] == Kind.HOLD) {
+            return HELD;
+        }
+        if (kind[i] == Kind.PUSH) {
+            if (state[i] == HELD) {
+                return force[i] < -forceSlack ? OPEN : HELD;
+            }
+            return motion[i] < -motionSlack ? HELD : OPEN;
+        }
+        if (state[i] == HELD) {
+            if (force[i] > highOf(i) + forceSlack) {
+                return HIGH;
+            }
+            return force[i] < -lowOf(i) - forceSlack ? LOW : HELD;
+        }
+        if (state[i] == HIGH) {
+            return motion[i] > motionSlack ? HELD : HIGH;
+        }
+        return motion[i] < -motionSlack ? HELD : LOW;
+    }
+
+    /** Projected Gauss-Seidel from the present forces: always ends. */
+    private void sweep() {
+        fellBack = true;
+        Arrays.fill(right, 0, size, 0);
+        for (int i = 0; i < size; i++) {
+            force[i] = clamp(i, force[i]);
+        }
+        for (int sweep = 0; sweep < SWEEPS; sweep++) {
+            double moved = 0;
+            for (int i = 0; i < size; i++) {
+                double sum = offset[i];
+                for (int j = 0; j < size; j++) {
+                    sum += matrix[i * capacity + j] * force[j];
+                }
+                double own = matrix[i * capacity + i];
+                if (own <= 0) {
+                    continue;
+                }
+                double next = clamp(i, force[i] - sum / own);
+                moved = Math.max(moved, Math.abs(next - force[i]) * own);
+                force[i] = next;
+            }
+            if (moved <= 1e-12 * scale()) {
+                break;
+            }
+        }
+        move();
+        for (int i = 0; i < size; i++) {
+            state[i] = stateOf(i);
+        }
+        measure();
+    }
+
+    private byte stateOf(int i) {
+        if (kind[i] == Kind.PUSH) {
+            return force[i] > 0 ? HELD : OPEN;
+        }
+        if (kind[i] == Kind.LIMITED && force[i] >= highOf(i)) {
+            return HIGH;
+        }
+        return kind[i] == Kind.LIMITED && force[i] <= -lowOf(i) ? LOW : HELD;
+    }
+
+    private double clamp(int i, double value) {
+        return switch (kind[i]) {
+            case HOLD -> value;
+            case PUSH -> Math.max(0, value);
+            case LIMITED -> Math.max(-lowOf(i), Math.min(highOf(i), value));
+        };
+    }
+
+    /** Largest miss of the natural map, in units of motion. */
+    private void measure() {
+        residual = 0;
+        for (int i = 0; i < size; i++) {
+            double own = Math.max(matrix[i * capacity + i], 1e-300);
+            double miss = Math.abs(force[i] - clamp(i, force[i] - motion[i] / own)) * own;
+            residual = Math.max(residual, Double.isFinite(miss) ? miss : Double.POSITIVE_INFINITY);
+        }
+    }
+
+    boolean isHeld(int i) {
+        return state[i] == HELD;
+    }
+
+    boolean isOpen(int i) {
+        return state[i] == OPEN;
+    }
+
+    /** +1 where a limited row is at its high bound, −1 at its low one, else 0. */
+    int limit(int i) {
+        return state[i] == HIGH ? 1 : state[i] == LOW ? -1 : 0;
+    }
+
+    /** Largest miss of the last answer, in units of motion. */
+    double residual() {
+        return residual;
+    }
+
+    /** Whether the last answer came from sweeps. */
+    boolean fellBack() {
+        return fellBack;
+    }
+
+    int rounds() {
+        return rounds;
+    }
+}

@@ -1,0 +1,244 @@
+package jackwork.motion;
+
+import java.util.Arrays;
+
+/**
+ * All joints of a {@link Mechanism} at one pose: gaps, gradients, friction axes, on primitive arrays.
+ * One per thread; allocates nothing after construction.
+ *
+ * <p>A gradient is kept as blocks (body, ∂x, ∂y, ∂angle). Axes follow the rows in the same store.
+ */
+final class Rows {
+
+    /** How an axis gets its force from the rows that bear on it. */
+    enum AxisKind {
+        /** Dry friction: against the sliding, up to the bound. */
+        FRICTION,
+        /** A force in proportion to the row's own, such as that which drives two gears apart. */
+        FOLLOWS
+    }
+
+    final Mechanism mechanism;
+    /** Number of rows. */
+    final int count;
+    /** Number of axes. */
+    final int axes;
+    /** Gap of each row, mm (or rad × the row's own arm), [rows]; infinite when nothing is near. */
+    final double[] gap;
+    /** Axis force may be this many times the bearing force along the axis, and against it, [axes]. */
+    final double[] along;
+
+    final double[] against;
+    /** Rows whose forces (as one vector) bear on the axis, −1 for none, [axes]. */
+    final int[] firstNormal;
+
+    final int[] secondNormal;
+    /** Axis whose force adds to the bearing force, −1 for none, [axes]: the spans of a string. */
+    final int[] chained;
+
+    final AxisKind[] kind;
+    /** For joints that look for a nearest feature: where they found it last, [rows]. */
+    final long[] feature;
+
+    final double[] parameter;
+    /** Scratch of joints with curves: point and two derivatives. */
+    final double[] scratch = new double[6];
+    /** Scratch of joints that touch. */
+    final Places places = new Places();
+
+    private final double[] cos;
+    private final double[] sin;
+    private final int[] start;
+    private final int[] used;
+    private final int[] body;
+    private final double[] dx;
+    private final double[] dy;
+    private final double[] dAngle;
+    private double[] pose;
+
+    Rows(Mechanism mechanism) {
+        this.mechanism = mechanism;
+        this.count = mechanism.rowCount;
+        this.axes = mechanism.axisCount;
+        this.gap = new double[count];
+        this.along = new double[axes];
+        this.against = new double[axes];
+        this.firstNormal = new int[axes];
+        this.secondNormal = new int[axes];
+        this.chained = new int[axes];
+        this.kind = new AxisKind[axes];
+        this.feature = new long[count];
+        this.parameter = new double[count];
+        this.cos = new double[mechanism.bodyCount()];
+        this.sin = new double[mechanism.bodyCount()];
+        this.start = new int[count + axes];
+        this.used = new int[count + axes];
+        this.pose = mechanism.drawnPose();
+        int capacity = 0;
+        for (int j = 0; j < mechanism.joints.length; j++) {
+            Joint joint = mechanism.joints[j];
+            for (int r = 0; r < joint.rows(); r++) {
+                start[mechanism.firstRow[j] + r] = capacity;
+                capacity += joint.blocks();
+            }
+            for (int a = 0; a < joint.axes(); a++) {
+                start[count + mechanism.firstAxis[j] + a] = capacity;
+                capacity += joint.blocks();
+            }
+        }
+        this.body = new int[capacity];
+        this.dx = new double[capacity];
+        this.dy = new double[capacity];
+        this.dAngle = new double[capacity];
+        Arrays.fill(kind, AxisKind.FRICTION);
+        forget();
+    }
+
+    /** Forgets where nearest features were last found. */
+    void forget() {
+        Arrays.fill(feature, -1);
+        Arrays.fill(parameter, Double.NaN);
+    }
+
+    /** Evaluates every joint at a pose; all other calls refer to the pose last given here. */
+    void at(double[] q) {
+        pose = q;
+        for (int i = 0; i < cos.length; i++) {
+            double angle = q[3 * i + 2];
+            cos[i] = Math.cos(angle);
+            sin[i] = Math.sin(angle);
+        }
+        Joint[] joints = mechanism.joints;
+        for (int j = 0; j < joints.length; j++) {
+            joints[j].evaluate(this, mechanism.firstRow[j], mechanism.firstAxis[j]);
+        }
+    }
+
+    // What joints read.
+
+    double x(int b) {
+        return b < 0 ? 0 : pose[3 * b];
+    }
+
+    double y(int b) {
+        return b < 0 ? 0 : pose[3 * b + 1];
+    }
+
+    double angle(int b) {
+        return b < 0 ? 0 : pose[3 * b + 2];
+    }
+
+    /** Turned x of a point or direction of a body. */
+    double armX(int b, double px, double py) {
+        return b < 0 ? px : cos[b] * px - sin[b] * py;
+    }
+
+    double armY(int b, double px, double py) {
+        return b < 0 ? py : sin[b] * px + cos[b] * py;
+    }
+
+    /** x in the body's own frame of a direction in space. */
+    double ownX(int b, double px, double py) {
+        return b < 0 ? px : cos[b] * px + sin[b] * py;
+    }
+
+    double ownY(int b, double px, double py) {
+        return b < 0 ? py : -sin[b] * px + cos[b] * py;
+    }
+
+    // What joints write.
+
+    /** Takes a row's gradient back to nothing and sets its gap. */
+    void row(int row, double value) {
+        used[row] = 0;
+        gap[row] = value;
+    }
+
+    /** An axis of dry friction with the same bound both ways. */
+    void axis(int axis, double coefficient, int normal, int secondNormalRow) {
+        axis(axis, AxisKind.FRICTION, coefficient, coefficient, normal, secondNormalRow, -1);
+    }
+
+    void axis(
+            int axis, AxisKind axisKind, double most, double least, int normal, int secondNormalRow, int chainedAxis) {
+        used[count + axis] = 0;
+        kind[axis] = axisKind;
+        along[axis] = most;
+        against[axis] = least;
+        firstNormal[axis] = normal;
+        secondNormal[axis] = secondNormalRow;
+        chained[axis] = chainedAxis;
+    }
+
+    /** Adds a block to a row (or to axis a as row {@code count + a}). */
+    void block(int row, int b, double ofX, double ofY, double ofAngle) {
+        if (b < 0) {
+            return;
+        }
+        int at = start[row] + used[row]++;
+        body[at] = b;
+        dx[at] = ofX;
+        dy[at] = ofY;
+        dAngle[at] = ofAngle;
+    }
+
+    /** Adds a unit push along (nx, ny) at a point of space. */
+    void push(int row, int b, double nx, double ny, double atX, double atY) {
+        if (b >= 0) {
+            block(row, b, nx, ny, (atX - x(b)) * ny - (atY - y(b)) * nx);
+        }
+    }
+
+    // What solvers read.
+
+    /** Rate of a row (or axis) under a velocity. */
+    double rate(int row, double[] velocity) {
+        double sum = 0;
+        for (int k = start[row], end = k + used[row]; k < end; k++) {
+            int c = 3 * body[k];
+            sum += dx[k] * velocity[c] + dy[k] * velocity[c + 1] + dAngle[k] * velocity[c + 2];
+        }
+        return sum;
+    }
+
+    /** Adds a row's (or axis's) force on all bodies. */
+    void addForce(int row, double size, double[] force) {
+        for (int k = start[row], end = k + used[row]; k < end; k++) {
+            int c = 3 * body[k];
+            force[c] += size * dx[k];
+            force[c + 1] += size * dy[k];
+            force[c + 2] += size * dAngle[k];
+        }
+    }
+
+    /** Adds {@code inverse mass × gradient × size}: the velocity that an impulse gives. */
+    void addImpulse(int row, double size, double[] velocity) {
+        double[] inverse = mechanism.inverseMass;
+        for (int k = start[row], end = k + used[row]; k < end; k++) {
+            int c = 3 * body[k];
+            velocity[c] += size * inverse[c] * dx[k];
+            velocity[c + 1] += size * inverse[c + 1] * dy[k];
+            velocity[c + 2] += size * inverse[c + 2] * dAngle[k];
+        }
+    }
+
+    /** Adds a gradient as row {@code i} of a matrix. */
+    void addRow(int row, LuFactors lu, int i) {
+        for (int k = start[row], end = k + used[row]; k < end; k++) {
+            int c = 3 * body[k];
+            lu.add(i, c, dx[k]);
+            lu.add(i, c + 1, dy[k]);
+            lu.add(i, c + 2, dAngle[k]);
+        }
+    }
+
+    /** Adds a gradient, scaled, as column {@code j} of a matrix: what the row's force does to the bodies. */
+    void addColumn(int row, LuFactors lu, int j, double scale) {
+        for (int k = start[row], end = k + used[row]; k < end; k++) {
+            int c = 3 * body[k];
+            lu.add(c, j, scale * dx[k]);
+            lu.add(c + 1, j, scale * dy[k]);
+            lu.add(c + 2, j, scale * dAngle[k]);
+        }
+    }
+}

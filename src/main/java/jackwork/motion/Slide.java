@@ -1,0 +1,97 @@
+package jackwork.motion;
+
+/**
+ * Holds a peg of body A on a straight line of body B: {@code n·(p_A − l_B) = 0}, n turning with B. The
+ * line's ends stop the peg when its length is finite. Coulomb friction along the line.
+ */
+final class Slide extends Joint {
+
+    final int a;
+    final int b;
+    private final double pegX;
+    private final double pegY;
+    private final double lineX;
+    private final double lineY;
+    private final double directionX;
+    private final double directionY;
+    private final double length;
+    private final double friction;
+
+    /**
+     * @param lineX first point of the line in B
+     * @param directionX unit vector of the line in B as drawn
+     * @param length of the line, from its first point, mm
+     */
+    Slide(
+            String name,
+            int a,
+            int b,
+            double pegX,
+            double pegY,
+            double lineX,
+            double lineY,
+            double directionX,
+            double directionY,
+            double length,
+            double friction) {
+        super(name);
+        this.a = a;
+        this.b = b;
+        this.pegX = pegX;
+        this.pegY = pegY;
+        this.lineX = lineX;
+        this.lineY = lineY;
+        this.directionX = directionX;
+        this.directionY = directionY;
+        this.length = length;
+        this.friction = friction;
+    }
+
+    @Override
+    int rows() {
+        return Double.isFinite(length) ? 3 : 1;
+    }
+
+    @Override
+    int axes() {
+        return friction > 0 ? 1 : 0;
+    }
+
+    @Override
+    boolean pushesOnly(int row) {
+        return row > 0;
+    }
+
+    @Override
+    String what(int row) {
+        return row == 0 ? name() : "the end of slot " + name();
+    }
+
+    @Override
+    void evaluate(Rows rows, int row, int axis) {
+        double tx = rows.armX(b, directionX, directionY);
+        double ty = rows.armY(b, directionX, directionY);
+        double px = rows.x(a) + rows.armX(a, pegX, pegY);
+        double py = rows.y(a) + rows.armY(a, pegX, pegY);
+        double fromX = px - rows.x(b) - rows.armX(b, lineX, lineY);
+        double fromY = py - rows.y(b) - rows.armY(b, lineX, lineY);
+        // The force on B acts where the peg is, not at the line's first point.
+        rows.row(row, -fromX * ty + fromY * tx);
+        rows.push(row, a, -ty, tx, px, py);
+        rows.push(row, b, ty, -tx, px, py);
+        if (rows() == 3) {
+            double way = fromX * tx + fromY * ty;
+            rows.row(row + 1, way);
+            rows.push(row + 1, a, tx, ty, px, py);
+            rows.push(row + 1, b, -tx, -ty, px, py);
+            rows.row(row + 2, length - way);
+            rows.push(row + 2, a, -tx, -ty, px, py);
+            rows.push(row + 2, b, tx, ty, px, py);
+        }
+        if (friction > 0) {
+            rows.axis(axis, friction, row, -1);
+            rows.push(rows.count + axis, a, tx, ty, px, py);
+            rows.push(rows.count + axis, b, -tx, -ty, px, py);
+        }
+    }
+}

@@ -1,0 +1,161 @@
+package jackwork.motion;
+
+/**
+ * Two bodies' shapes that push each other, with Coulomb friction. Where they are near, up to
+ * {@link #MOST} places are found: corners of one against sides or corners of the other, a disc's
+ * centre likewise. Each place is one row with its gap, and one axis of friction across it.
+ */
+final class Touch extends Joint {
+
+    /** Places of one pair that can bear at the same time. */
+    private static final int MOST = 4;
+    /** Gaps wider than this are not looked at, mm. */
+    private static final double RANGE = 6;
+    /** Deeper than this is not a touch but the far side of a thin part, mm. */
+    private static final double DEEPEST = 1.5;
+    /** Places closer together than this (mm) with nearly the same normal are one. */
+    private static final double SAME_PLACE = 1.0;
+
+    private static final double SAME_NORMAL = Math.cos(Math.toRadians(8));
+
+    private final int a;
+    private final int b;
+    private final TouchShape shapeA;
+    private final TouchShape shapeB;
+    private final double friction;
+    private final double restitution;
+
+    Touch(String name, int a, TouchShape shapeA, int b, TouchShape shapeB, double friction, double restitution) {
+        super(name);
+        this.a = a;
+        this.b = b;
+        this.shapeA = shapeA;
+        this.shapeB = shapeB;
+        this.friction = friction;
+        this.restitution = restitution;
+    }
+
+    @Override
+    int rows() {
+        return shapeA.isDisc() && shapeB.isDisc() ? 1 : MOST;
+    }
+
+    @Override
+    int axes() {
+        return rows();
+    }
+
+    @Override
+    boolean pushesOnly(int row) {
+        return true;
+    }
+
+    @Override
+    double restitution() {
+        return restitution;
+    }
+
+    @Override
+    void evaluate(Rows rows, int row, int axis) {
+        Places places = rows.places;
+        places.clear();
+        double apart = Math.hypot(rows.x(a) - rows.x(b), rows.y(a) - rows.y(b));
+        if (apart <= shapeA.reach + shapeB.reach + RANGE) {
+            corners(rows, a, shapeA, b, shapeB, 0, true);
+            if (!shapeA.isDisc()) {
+                corners(rows, b, shapeB, a, shapeA, 1 << 20, false);
+            }
+        }
+        places.sortByFeature();
+        for (int k = 0; k < rows(); k++) {
+            rows.axis(axis + k, friction, row + k, -1);
+            if (k >= places.count) {
+                rows.row(row + k, Double.POSITIVE_INFINITY);
+                rows.feature[row + k] = -1;
+                continue;
+            }
+            double nx = places.nx[k];
+            double ny = places.ny[k];
+            double x = places.x[k];
+            double y = places.y[k];
+            rows.feature[row + k] = places.feature[k];
+            rows.row(row + k, places.gap[k]);
+            rows.push(row + k, a, nx, ny, x, y);
+            rows.push(row + k, b, -nx, -ny, x, y);
+            rows.push(rows.count + axis + k, a, -ny, nx, x, y);
+            rows.push(rows.count + axis + k, b, ny, -nx, x, y);
+        }
+    }
+
+    /** Corners of {@code p} against sides of {@code q}; and against its corners when {@code withCorners}. */
+    private void corners(Rows rows, int p, TouchShape ofP, int q, TouchShape ofQ, int tag, boolean withCorners) {
+        double radius = ofP.radius + ofQ.radius;
+        for (int i = 0; i < ofP.x.length; i++) {
+            if (!ofP.standsOut[i]) {
+                continue;
+            }
+            double cx = rows.x(p) + rows.armX(p, ofP.x[i], ofP.y[i]);
+            double cy = rows.y(p) + rows.armY(p, ofP.x[i], ofP.y[i]);
+            double ownX = rows.ownX(q, cx - rows.x(q), cy - rows.y(q));
+            double ownY = rows.ownY(q, cx - rows.x(q), cy - rows.y(q));
+            if (Math.hypot(ownX, ownY) <= ofQ.reach + ofP.radius + RANGE) {
+                features(rows, ownX, ownY, cx, cy, q, ofQ, radius, ofP.radius, tag + (i << 10), withCorners);
+            }
+        }
+    }
+
+    private void features(
+            Rows rows,
+            double x,
+            double y,
+            double cx,
+            double cy,
+            int q,
+            TouchShape of,
+            double radius,
+            double ownRadius,
+            int tag,
+            boolean withCorners) {
+        int n = of.x.length;
+        for (int j = 0; j < n; j++) {
+            int k = j + 1 < n ? j + 1 : 0;
+            double ex = of.x[k] - of.x[j];
+            double ey = of.y[k] - of.y[j];
+            double fx = x - of.x[j];
+            double fy = y - of.y[j];
+            double length = Math.sqrt(ex * ex + ey * ey);
+            double along = fx * ex + fy * ey;
+            if (length > 0 && along >= 0 && along <= length * length) {
+                double distance = (fx * ey - fy * ex) / length;
+                if (distance > -DEEPEST && distance - radius < RANGE) {
+                    offer(rows, distance - radius, ey / length, -ex / length, cx, cy, q, ownRadius, tag + 2 * j);
+                }
+            } else if (withCorners && of.standsOut[j] && (along < 0 || n == 1) && behind(of, j, x, y)) {
+                double distance = Math.hypot(fx, fy);
+                if (distance > 0 && distance - radius < RANGE) {
+                    offer(rows, distance - radius, fx / distance, fy / distance, cx, cy, q, ownRadius, tag + 2 * j + 1);
+                }
+            }
+        }
+    }
+
+    /** Whether a point lies beyond the end of the side that comes to corner j: there the corner is nearest. */
+    private static boolean behind(TouchShape of, int j, double x, double y) {
+        int n = of.x.length;
+        int i = (j + n - 1) % n;
+        double ex = of.x[j] - of.x[i];
+        double ey = of.y[j] - of.y[i];
+        return n == 1 || (x - of.x[j]) * ex + (y - of.y[j]) * ey > 0;
+    }
+
+    /** Offers a place: normal in q's frame, out of q. Rows push A along the normal, so it is turned for q = A. */
+    private void offer(
+            Rows rows, double gap, double nx, double ny, double cx, double cy, int q, double ownRadius, int id) {
+        double outX = rows.armX(q, nx, ny);
+        double outY = rows.armY(q, nx, ny);
+        double x = cx - ownRadius * outX;
+        double y = cy - ownRadius * outY;
+        double sign = q == b ? 1 : -1;
+        rows.places.offer(gap, sign * outX, sign * outY, x, y, id, rows(), SAME_PLACE, SAME_NORMAL);
+    }
+}
