@@ -15,11 +15,14 @@ import java.util.Arrays;
  */
 final class Balance {
 
-    private static final int MOST_STEPS = 80;
+    private static final int MOST_STEPS = 200;
     /** Rows with gaps wider than this cannot take hold within one step, mm. */
     private static final double NEAR = 25;
     /** Longest step of any coordinate, mm (rad × 100). */
     private static final double LONGEST = 2;
+
+    /** Softer directions are taken as stiff as this, as a share of weight/100 mm: then steps stay within sight. */
+    private static final double LEAST_STIFFNESS = 0.02;
 
     private static final double DIFFERENCE = 1e-4;
     /** Settled when a step moves no coordinate by more than this, mm (rad × 100). */
@@ -42,6 +45,7 @@ final class Balance {
     private final double[] pull;
     private final double[] trial;
     private final double[] change;
+    private final double[] lastChange;
     private final LuFactors bearing;
     private final Complementarity contacts;
     private final int[] member;
@@ -74,6 +78,7 @@ final class Balance {
         this.pull = new double[f];
         this.trial = new double[n];
         this.change = new double[n];
+        this.lastChange = new double[n];
         this.bearing = new LuFactors(n);
         int capacity = rows.count + rows.axes;
         this.contacts = new Complementarity(capacity);
@@ -133,12 +138,14 @@ final class Balance {
             if (!fits && contacts.residual() > 1e-9) {
                 return false;
             }
-            if (moved < SETTLED && fits && k > 1) {
+            if (moved * (1 + damping) < SETTLED && fits && k > 1) {
                 unsettled = false;
                 return poses.close() && bear();
             }
-            // A step that does not shrink any more is damped: two states take turns.
-            damping = k > 15 && moved > 0.5 * last ? Math.max(1, 2 * damping) : damping;
+            // A step back and forth that does not shrink is damped: two states take turns.
+            boolean turnsBack = dot(change, lastChange) < 0 && moved > 0.5 * last;
+            damping = k > 8 && turnsBack ? Math.max(1, 2 * damping) : damping / 2;
+            System.arraycopy(change, 0, lastChange, 0, n);
             last = moved;
         }
         return false;
@@ -269,7 +276,7 @@ final class Balance {
             double unit = scale * Math.max(own * own, 1e-12);
             double value = eigen.value(k);
             least = Math.min(least, value / unit);
-            double used = Math.max(Math.abs(value), 1e-3 * unit) + damping * unit;
+            double used = Math.max(Math.abs(value), LEAST_STIFFNESS * unit) + damping * unit;
             for (int i = 0; i < f; i++) {
                 for (int j = 0; j < f; j++) {
                     inverse[i * f + j] += eigen.vector(k, i) * eigen.vector(k, j) / used;
@@ -419,6 +426,21 @@ final class Balance {
     /** Smallest stiffness of the free coordinates, as a share of weight/100 mm, contacts not counted. */
     double leastStiffness() {
         return leastStiffness;
+    }
+
+    /** The body that moved most in the last step, and how. */
+    String restless() {
+        int most = 0;
+        for (int c = 0; c < n; c++) {
+            int own = 3 * most;
+            double moved = Math.max(Math.hypot(change[own], change[own + 1]), 100 * Math.abs(change[own + 2]));
+            if (Math.abs(change[c]) * (c % 3 == 2 ? 100 : 1) > moved) {
+                most = c / 3;
+            }
+        }
+        double slid = Math.hypot(change[3 * most], change[3 * most + 1]);
+        boolean tips = 100 * Math.abs(change[3 * most + 2]) > slid;
+        return mechanism.bodyName(most) + (tips ? " tips over" : " slides away");
     }
 
     /** Whether the last settling ended before it came to rest. */

@@ -35,6 +35,10 @@ final class Complementarity {
     private static final int ROUNDS_AT_ONCE = 12;
     private static final int ROUNDS = 120;
     private static final int SWEEPS = 3000;
+    private static final double SOFT = 1e-12;
+    /** Miss of an answer that counts as fitting, as a share of the greatest motion without forces. */
+    private static final double FITS = 1e-9;
+
     private static final double SLACK = 1e-11;
 
     private final int capacity;
@@ -114,14 +118,14 @@ final class Complementarity {
             move();
             if (!changeStates(round < ROUNDS_AT_ONCE)) {
                 measure();
-                if (residual <= 1e-7 * scale()) {
+                if (residual <= FITS * scale()) {
                     return true;
                 }
                 break;
             }
         }
         sweep();
-        return residual <= 1e-6 * scale();
+        return residual <= FITS * scale();
     }
 
     private void solveHeld() {
@@ -137,7 +141,6 @@ final class Complementarity {
             for (int c = 0; c < n; c++) {
                 system[r * wide + c] = matrix[i * capacity + held[c]];
             }
-            system[r * wide + r] *= 1 + 1e-12;
             double sum = -offset[i];
             for (int s = 0; s < size; s++) {
                 if (state[s] <= HELD) {
@@ -219,9 +222,11 @@ final class Complementarity {
                 }
             }
             double pivot = system[k * wide + k];
-            if (Math.abs(pivot) < 1e-13 * most) {
-                system[k * wide + k] = most == 0 ? 1 : most;
-                pivot = system[k * wide + k];
+            // A row that repeats others is taken as a little soft: contradiction then shows as a large force
+            // of the right sign, and agreement as next to none.
+            if (Math.abs(pivot) < SOFT * most) {
+                pivot = Math.max(SOFT * most, Double.MIN_NORMAL);
+                system[k * wide + k] = pivot;
             }
             for (int r = k + 1; r < n; r++) {
                 double factor = system[r * wide + k] / pivot;

@@ -9,6 +9,9 @@ import java.util.List;
  */
 final class FreeStroke {
 
+    /** Changes of what holds between two samples; more means that parts flutter. */
+    private static final int MOST_CHANGES = 24;
+
     private final Mechanism mechanism;
     private final PoseSolver poses;
     private final List<MotionEvent> events;
@@ -61,12 +64,17 @@ final class FreeStroke {
      * @return for a press 1 or the stroke at which it ends short, for the way back the stroke reached
      */
     private double advance(double wanted, Direction direction) {
-        while (true) {
+        for (int changes = 0; changes < MOST_CHANGES; changes++) {
             System.arraycopy(poses.pose(), 0, before, 0, before.length);
             boolean[] held = held();
             if (!poses.moveTo(wanted, true)) {
                 double at = poses.stroke();
-                events.add(new MotionEvent(MotionEvent.Kind.STOP_REACHED, at, at, direction, jam()));
+                if (poses.balance().isUnsettled()) {
+                    String restless = poses.balance().restless();
+                    events.add(new MotionEvent(MotionEvent.Kind.FALLS_OVER, at, at, direction, restless));
+                } else {
+                    events.add(new MotionEvent(MotionEvent.Kind.STOP_REACHED, at, at, direction, jam()));
+                }
                 return direction == Direction.PRESSING ? Math.min(at, Math.nextDown(1.0)) : at;
             }
             name(held, direction);
@@ -74,6 +82,10 @@ final class FreeStroke {
                 return direction == Direction.PRESSING ? 1 : wanted;
             }
         }
+        double at = poses.stroke();
+        events.add(
+                new MotionEvent(MotionEvent.Kind.STOP_REACHED, at, at, direction, "parts that find no rest: " + jam()));
+        return direction == Direction.PRESSING ? Math.min(at, Math.nextDown(1.0)) : at;
     }
 
     private boolean[] held() {

@@ -254,6 +254,9 @@ public final class PoseSolver {
             }
             change[independent.length] = -leverMiss();
             factors.solve(change);
+            if (free.length > 0) {
+                balance.slide(change);
+            }
             for (int i = 0; i < pose.length; i++) {
                 pose[i] += change[i];
             }

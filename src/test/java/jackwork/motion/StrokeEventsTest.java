@@ -2,7 +2,6 @@ package jackwork.motion;
 
 import static jackwork.motion.Mechanism.GROUND;
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import jackwork.geometry.Point;
@@ -107,19 +106,5 @@ class StrokeEventsTest {
         return StrokeSolver.solve(mechanism, 11).events(MotionEvent.Kind.LOCK_UP).stream()
                 .filter(event -> event.direction() == Direction.PRESSING)
                 .toList();
-    }
-
-    @Test
-    void looseBodiesAreNamed() {
-        MechanismBuilder builder = new MechanismBuilder();
-        int lever = builder.body("lever", 1, new Point(10, 0), 10);
-        int tail = builder.body("tail", 1, new Point(-20, 0), 10);
-        builder.pin("fulcrum", lever, GROUND, Point.ORIGIN, 1, 0.3)
-                .pin("hinge", tail, lever, new Point(-10, 0), 1, 0.3)
-                .lever(lever, 0.2, new Point(20, 0), new Point(0, -1));
-        assertThatThrownBy(builder::build)
-                .isInstanceOf(MechanismException.class)
-                .hasMessageContaining("tail")
-                .hasMessageNotContaining("lever,");
     }
 }
