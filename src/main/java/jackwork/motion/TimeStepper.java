@@ -1,0 +1,312 @@
+package jackwork.motion;
+
+import java.util.Arrays;
+
+/**
+ * A mechanism in time. Between events a midpoint rule of second order:
+ * <pre>
+ *   M (v⁺ − v⁻) = h F(q_mid) + Jᵀλ + Cᵀp + Tᵀφ,   J (v⁺ + v⁻) = 0 at q_mid = q + h v⁻/2
+ *   q⁺ = q + h (v⁺ + v⁻)/2
+ * </pre>
+ * then positions and velocities are projected on the joints in the mass metric. Joints are solved directly
+ * ({@link JointProjector}); touches, strings, stops, friction and the finger are a complementarity problem on
+ * top ({@link Complementarity}). A step is shortened to land where a gap closes, and a blow is a step of its
+ * own ({@link Blow}). Friction of pins is bound by this step's own reaction, solved again until that changes by less
+ * than 1 %. The same input gives the same bits. One per thread; allocates nothing after construction.
+ */
+final class TimeStepper {
+
+    /** Gaps up to this are closed, mm. */
+    static final double CLOSED = 1e-5;
+    /** A gap may be this far below 0 before the step is shortened, mm. */
+    private static final double OVERRUN = 1e-7;
+    /** Bounds on a run that counts: closure mm, and miss of the complementarity as a share of its scale. */
+    private static final double MOST_CLOSURE = 1e-3;
+
+    private static final double MOST_MISS = 1e-3;
+    private static final int PROJECTIONS = 4;
+    private static final int LANDINGS = 40;
+
+    private final Mechanism mechanism;
+    private final Rows rows;
+    private final Loads loads;
+    private final StepForces forces;
+    private final Blow blow;
+    private final JointProjector projector;
+    private final int n;
+    private final double[] pose;
+    private final double[] velocity;
+    private final double[] startPose;
+    private final double[] startVelocity;
+    private final double[] middle;
+    private final double[] load;
+    private final double[] correction;
+    private Finger finger = Finger.OFF;
+    private double time;
+    private double longest;
+    private double start;
+    private double energyAtStart;
+    private double closure;
+    private double residual;
+    private int blows;
+    private int attempts;
+    private boolean computed = true;
+    private double lastStep;
+
+    /** @param longest step, s */
+    TimeStepper(Mechanism mechanism, double longest) {
+        this.mechanism = mechanism;
+        this.longest = longest;
+        this.n = mechanism.coordinates();
+        this.rows = new Rows(mechanism);
+        this.loads = new Loads(mechanism);
+        this.forces = new StepForces(mechanism, rows);
+        this.blow = new Blow(mechanism, rows, forces);
+        this.projector = new JointProjector(rows);
+        this.pose = mechanism.drawnPose();
+        this.velocity = new double[n];
+        this.startPose = new double[n];
+        this.startVelocity = new double[n];
+        this.middle = new double[n];
+        this.load = new double[n];
+        this.correction = new double[rows.count];
+        begin(pose, velocity);
+    }
+
+    /** Starts a run at time 0. */
+    void begin(double[] fromPose, double[] fromVelocity) {
+        System.arraycopy(fromPose, 0, pose, 0, n);
+        System.arraycopy(fromVelocity, 0, velocity, 0, n);
+        time = 0;
+        closure = 0;
+        residual = 0;
+        blows = 0;
+        attempts = 0;
+        computed = true;
+        rows.forget();
+        forces.forget();
+        rows.at(pose);
+        energyAtStart = energy();
+    }
+
+    void finger(Finger next) {
+        finger = next;
+    }
+
+    /** Longest step from now on, s. */
+    void longest(double step) {
+        longest = step;
+    }
+
+    /**
+     * Runs until a time, s.
+     *
+     * @return false when the run left its bounds and is not computed
+     */
+    boolean runTo(double until) {
+        while (computed && until - time > 1e-12 * Math.max(1, until)) {
+            // The rest is parted evenly, so that no sliver of a step is left.
+            double left = until - time;
+            double parts = Math.ceil(left / longest - 1e-9);
+            step(left / Math.max(1, parts));
+        }
+        return computed;
+    }
+
+    /** One step of at most {@code wanted} s, shortened to land on the first gap that closes. */
+    void step(double wanted) {
+        System.arraycopy(pose, 0, startPose, 0, n);
+        System.arraycopy(velocity, 0, startVelocity, 0, n);
+        start = time;
+        forces.keep();
+        double gap = attempt(wanted);
+        if (gap < -OVERRUN) {
+            land(wanted, gap);
+        }
+        if (blow.strike(pose, velocity, Math.max(lastStep, 0.1 * longest))) {
+            blows++;
+        }
+        note();
+    }
+
+    /** Illinois' method on the step length for the least gap; ends at most a hair beyond the touch. */
+    private void land(double wanted, double gapAtEnd) {
+        double low = 0;
+        double gapLow = forces.leastGapAtStart();
+        double high = wanted;
+        double gapHigh = gapAtEnd;
+        int stuck = 0;
+        for (int k = 0; k < LANDINGS; k++) {
+            double share = gapLow > 0 ? gapLow / (gapLow - gapHigh) : 0.5;
+            double next = low + Math.max(0.02, Math.min(0.98, share)) * (high - low);
+            forces.restore();
+            double gap = attempt(next);
+            if (Math.abs(gap) <= OVERRUN || next < 1e-9) {
+                return;
+            }
+            if (gap > 0) {
+                low = next;
+                gapLow = gap;
+                gapHigh = stuck > 0 ? gapHigh / 2 : gapHigh;
+                stuck = Math.max(1, stuck + 1);
+            } else {
+                high = next;
+                gapHigh = gap;
+                gapLow = stuck < 0 ? gapLow / 2 : gapLow;
+                stuck = Math.min(-1, stuck - 1);
+            }
+        }
+    }
+
+    /** Steps by h from the start that is kept; returns the least gap at the end. */
+    private double attempt(double h) {
+        attempts++;
+        lastStep = h;
+        System.arraycopy(startPose, 0, pose, 0, n);
+        System.arraycopy(startVelocity, 0, velocity, 0, n);
+        for (int i = 0; i < n; i++) {
+            middle[i] = pose[i] + 0.5 * h * velocity[i];
+        }
+        rows.at(middle);
+        loads.force(rows, load);
+        residual = Math.max(residual, forces.solve(h, load, velocity, finger));
+        for (int i = 0; i < n; i++) {
+            pose[i] += 0.5 * h * (startVelocity[i] + velocity[i]);
+        }
+        time = start + h;
+        return project();
+    }
+
+    /** Brings positions back on the joints, and out of each other; then velocities. Returns the least open gap. */
+    private double project() {
+        double least = Double.POSITIVE_INFINITY;
+        for (int k = 0; k < PROJECTIONS; k++) {
+            rows.at(pose);
+            projector.clear();
+            double miss = 0;
+            least = Double.POSITIVE_INFINITY;
+            for (int r = 0; r < rows.count; r++) {
+                boolean bears = forces.bears(r);
+                if (!mechanism.pushesOnly[r]) {
+                    projector.add(r);
+                    miss = Math.max(miss, Math.abs(rows.gap[r]));
+                } else if (bears && rows.gap[r] < 0) {
+                    // Only ever apart: a bearing row that has opened is left to close by itself.
+                    projector.add(r);
+                    miss = Math.max(miss, -rows.gap[r]);
+                } else if (!bears) {
+                    least = Math.min(least, rows.gap[r]);
+                }
+            }
+            if (k == 0) {
+                closure = Math.max(closure, miss);
+            }
+            projector.factor();
+            if (miss <= 1e-11) {
+                break;
+            }
+            for (int i = 0; i < projector.size(); i++) {
+                correction[i] = -rows.gap[projector.row(i)];
+            }
+            projector.solve(correction);
+            projector.apply(correction, pose);
+        }
+        projector.clear();
+        for (int r = 0; r < rows.count; r++) {
+            if (!mechanism.pushesOnly[r] || (forces.bears(r) && rows.gap[r] <= CLOSED)) {
+                projector.add(r);
+            }
+        }
+        projector.factor();
+        projector.project(velocity, correction);
+        return least;
+    }
+
+    private void note() {
+        rows.at(pose);
+        boolean finite = true;
+        for (int i = 0; i < n; i++) {
+            finite &= Double.isFinite(pose[i]) && Double.isFinite(velocity[i]);
+        }
+        computed = finite && closure <= MOST_CLOSURE && residual <= MOST_MISS;
+    }
+
+    // What came of it.
+
+    double time() {
+        return time;
+    }
+
+    /** [3 × bodies], the stepper's own array. */
+    double[] pose() {
+        return pose;
+    }
+
+    /** Per second, [3 × bodies], the stepper's own array. */
+    double[] velocity() {
+        return velocity;
+    }
+
+    /** Kinetic and potential energy, µN·mm. */
+    double energy() {
+        double sum = loads.potential(rows);
+        for (int i = 0; i < n; i++) {
+            sum += 0.5 * velocity[i] * velocity[i] / mechanism.inverseMass[i];
+        }
+        return sum;
+    }
+
+    /** Energy gained since the start, µN·mm: at most the finger's work. */
+    double energyGained() {
+        return energy() - energyAtStart;
+    }
+
+    /** Force of a row in the last step, µN. */
+    double rowForce(int row) {
+        return forces.rowForce(row);
+    }
+
+    /** Force of the finger or the drive in the last step, µN. */
+    double fingerForce() {
+        return forces.fingerForce();
+    }
+
+    /** Work that the finger has done since the start, µN·mm. */
+    double fingerWork() {
+        return forces.fingerWork();
+    }
+
+    /** Largest miss of a joint before projection so far, mm. */
+    double closure() {
+        return closure;
+    }
+
+    /** Largest miss of the complementarity so far, as a share of its scale. */
+    double residual() {
+        return residual;
+    }
+
+    int blows() {
+        return blows;
+    }
+
+    /** Steps tried so far, those of landings included. */
+    int attempts() {
+        return attempts;
+    }
+
+    /** False once a run has left its bounds: nothing of it counts. */
+    boolean isComputed() {
+        return computed;
+    }
+
+    /** Whether joints repeat each other here: their loads are then shared as clearances decide. */
+    boolean sharesLoads() {
+        return forces.sharesLoads();
+    }
+
+    /** Whether a row that only pushes bears. */
+    boolean bears(int row) {
+        return forces.bears(row);
+    }
+}
