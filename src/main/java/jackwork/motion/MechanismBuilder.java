@@ -293,6 +293,12 @@ public final class MechanismBuilder {
         return this;
     }
 
+    /** Any other joint, its points from the bodies' centres already. */
+    MechanismBuilder joint(Joint joint) {
+        others.add(joint);
+        return this;
+    }
+
     /** A constant force (µN) on a body at a point of it, and a constant moment (µN·mm). */
     public MechanismBuilder load(int body, Point at, Point force, double moment) {
         Point ofBody = local(body, at);
