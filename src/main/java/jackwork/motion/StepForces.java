@@ -39,6 +39,8 @@ final class StepForces {
     private double keptWork;
     private double leastGap;
     private int fingerMember;
+    /** 100 mm, signed so that the drive's own push moves it forward. */
+    private double driveSense;
 
     StepForces(Mechanism mechanism, Rows rows) {
         this.mechanism = mechanism;
@@ -247,10 +249,10 @@ final class StepForces {
         arm[3 * drive.body() + 2] = ForceSolver.fingerArm(rows, drive);
     }
 
-    /** How every member's motion answers to every member's impulse. */
+    /** How every member's motion answers to every member's impulse; the finger first, it gives the drive's sense. */
     private void respond(Finger finger) {
         int stride = contacts.stride();
-        for (int j = 0; j < contacts.size; j++) {
+        for (int j = contacts.size - 1; j >= 0; j--) {
             double[] v = response[j];
             Arrays.fill(v, 0);
             if (j == fingerMember) {
@@ -261,6 +263,9 @@ final class StepForces {
                 rows.addImpulse(member[j], 1, v);
             }
             joints.project(v, joint);
+            if (j == fingerMember) {
+                driveSense = Math.copySign(100, v[3 * mechanism.drive.body() + 2]);
+            }
             for (int i = 0; i < contacts.size; i++) {
                 contacts.matrix[i * stride + j] = rate(i, v, finger);
             }
@@ -271,7 +276,7 @@ final class StepForces {
         if (i != fingerMember) {
             return rows.rate(member[i], v);
         }
-        return finger.kind() == Finger.Kind.DRIVES ? v[3 * mechanism.drive.body() + 2] : dot(arm, v);
+        return finger.kind() == Finger.Kind.DRIVES ? driveSense * v[3 * mechanism.drive.body() + 2] : dot(arm, v);
     }
 
     private void offsets(Finger finger, double h) {
@@ -281,7 +286,7 @@ final class StepForces {
             if (i == fingerMember) {
                 boolean drives = finger.kind() == Finger.Kind.DRIVES;
                 contacts.offset[i] =
-                        drives ? end + begin - 2 * mechanism.drive.turn() * finger.speed() : end - finger.speed();
+                        drives ? end + begin - 2 * driveSense * mechanism.drive.turn() * finger.speed() : end - finger.speed();
             } else if (contacts.kind[i] == Complementarity.Kind.PUSH) {
                 double gapAtStart = rows.gap[member[i]] - 0.5 * h * begin;
                 contacts.offset[i] = end + begin + 2 * Math.max(0, gapAtStart) / h;
