@@ -285,8 +285,9 @@ final class StepForces {
             double begin = rate(i, start, finger);
             if (i == fingerMember) {
                 boolean drives = finger.kind() == Finger.Kind.DRIVES;
-                contacts.offset[i] =
-                        drives ? end + begin - 2 * driveSense * mechanism.drive.turn() * finger.speed() : end - finger.speed();
+                contacts.offset[i] = drives
+                        ? end + begin - 2 * driveSense * mechanism.drive.turn() * finger.speed()
+                        : end - finger.speed();
             } else if (contacts.kind[i] == Complementarity.Kind.PUSH) {
                 double gapAtStart = rows.gap[member[i]] - 0.5 * h * begin;
                 contacts.offset[i] = end + begin + 2 * Math.max(0, gapAtStart) / h;

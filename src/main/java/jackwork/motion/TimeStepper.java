@@ -1,7 +1,5 @@
 package jackwork.motion;
 
-import java.util.Arrays;
-
 /**
  * A mechanism in time. Between events a midpoint rule of second order:
  * <pre>

@@ -86,7 +86,9 @@ class DynamicsOutsideTest {
         TimeStepper stepper = stepper(builder.pin("o", rod, GROUND, Point.ORIGIN, 0, 0), 5e-4);
         double period = published(
                 "compound_pendulum",
-                amplitude == 0 ? "" : "uniform rod 0.3 m pivoted at end; l_eq=0.2 m; g=9.81; amplitude " + amplitude + " deg",
+                amplitude == 0
+                        ? ""
+                        : "uniform rod 0.3 m pivoted at end; l_eq=0.2 m; g=9.81; amplitude " + amplitude + " deg",
                 "period");
         // A quarter swing: it passes straight down.
         double before = 0;
@@ -101,7 +103,8 @@ class DynamicsOutsideTest {
     @Test
     void dryFrictionOscillator() {
         String inputs = "m=0.2 kg k=50 N/m mu=0.25 g=9.81 x0=0.12 m v0=0";
-        assertThat(published("dry_friction_oscillator", inputs, "friction shift F/k")).isEqualTo(0.00981);
+        assertThat(published("dry_friction_oscillator", inputs, "friction shift F/k"))
+                .isEqualTo(0.00981);
         // A peg of the block in a level slot, pulled by a spring whose far end is 120 mm from rest.
         MechanismBuilder builder = builder();
         int block = builder.body("block", 200, Point.ORIGIN, 1e5);
@@ -133,9 +136,11 @@ class DynamicsOutsideTest {
         assertThat(swings).hasSize(6);
         assertThat(rests).hasSize(6);
         for (int k = 0; k < 6; k++) {
-            assertThat(rests.get(k) / 1000).isCloseTo(Double.parseDouble(swings.get(k).get(3)), within(2e-6));
+            assertThat(rests.get(k) / 1000)
+                    .isCloseTo(Double.parseDouble(swings.get(k).get(3)), within(2e-6));
         }
-        assertThat(x + 120).isCloseTo(1000 * published("dry_friction_oscillator", "same", "rest position"), within(2e-3));
+        assertThat(x + 120)
+                .isCloseTo(1000 * published("dry_friction_oscillator", "same", "rest position"), within(2e-3));
         assertThat(stopped).isCloseTo(published("dry_friction_oscillator", "same", "stop time"), within(1e-3));
         assertThat(path / 1000)
                 .isCloseTo(published("dry_friction_oscillator", "same", "total sliding path"), within(1e-5));
@@ -188,8 +193,10 @@ class DynamicsOutsideTest {
         double before = stepper.energy();
         stepper.runTo(0.2);
         String inputs = "m1=8.5 g v1=1.2; m2=30 g v2=0; e=0.5";
-        assertThat(stepper.velocity()[0] / 1000).isCloseTo(published("impact_central", inputs, "v1_after"), within(1e-9));
-        assertThat(stepper.velocity()[3] / 1000).isCloseTo(published("impact_central", "same", "v2_after"), within(1e-9));
+        assertThat(stepper.velocity()[0] / 1000)
+                .isCloseTo(published("impact_central", inputs, "v1_after"), within(1e-9));
+        assertThat(stepper.velocity()[3] / 1000)
+                .isCloseTo(published("impact_central", "same", "v2_after"), within(1e-9));
         // 1 J = 10⁹ µN·mm
         assertThat((before - stepper.energy()) / 1e9)
                 .isCloseTo(published("impact_central", "same", "energy lost"), within(1e-9));
@@ -223,7 +230,8 @@ class DynamicsOutsideTest {
                 ? published("impact_lever", "", "kinetic energy kept fraction")
                 : published("impact_lever", inputs, "omega_after");
         if (restitution == 0) {
-            double kept = 0.5 * 8.5 * Math.pow(stepper.velocity()[4], 2) + 0.5 * 2e4 * Math.pow(stepper.velocity()[2], 2);
+            double kept =
+                    0.5 * 8.5 * Math.pow(stepper.velocity()[4], 2) + 0.5 * 2e4 * Math.pow(stepper.velocity()[2], 2);
             assertThat(kept / energy).isCloseTo(omega, within(1e-5));
         } else {
             assertThat(Math.abs(stepper.velocity()[2])).isCloseTo(omega, within(1e-4));
@@ -234,8 +242,7 @@ class DynamicsOutsideTest {
     void aBlockSlidesDownAnInclineByItsFriction() {
         double mu = 0.3;
         double slope = Math.toRadians(25);
-        MechanismBuilder builder = new MechanismBuilder()
-                .gravity(new Point(G * Math.sin(slope), -G * Math.cos(slope)));
+        MechanismBuilder builder = new MechanismBuilder().gravity(new Point(G * Math.sin(slope), -G * Math.cos(slope)));
         int block = builder.body("block", 20, new Point(0, 5), 20 * (30 * 30 + 100) / 12.0);
         builder.touch(
                 "ramp",
@@ -255,8 +262,7 @@ class DynamicsOutsideTest {
     @Test
     void aDiscRollsDownAChute() {
         double slope = Math.toRadians(10);
-        MechanismBuilder builder = new MechanismBuilder()
-                .gravity(new Point(G * Math.sin(slope), -G * Math.cos(slope)));
+        MechanismBuilder builder = new MechanismBuilder().gravity(new Point(G * Math.sin(slope), -G * Math.cos(slope)));
         int coin = builder.body("coin", 8, new Point(0, 12), 8 * 144 / 2.0);
         builder.touchDisc("chute", coin, new Point(0, 12), 12, GROUND, floor(0), 0.25, 0);
         TimeStepper stepper = stepper(builder, 1e-3);
@@ -274,9 +280,7 @@ class DynamicsOutsideTest {
     @Test
     void atwoodOverAFixedPegByTheCapstanLaw() {
         double a = published(
-                "atwood_fixed_peg",
-                "m1=0.10 m2=0.04 kg, string half-turn over fixed peg mu=0.2",
-                "acceleration");
+                "atwood_fixed_peg", "m1=0.10 m2=0.04 kg, string half-turn over fixed peg mu=0.2", "acceleration");
         assertThat(atwood(100, 40, 0.2)).isCloseTo(1000 * a, within(1e-2));
     }
 

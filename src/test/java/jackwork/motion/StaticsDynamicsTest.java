@@ -70,7 +70,9 @@ class StaticsDynamicsTest {
             for (int i = 1; i < SAMPLES - 1; i++) {
                 double before = stepper.fingerForce();
                 // The force of a step belongs to its middle: take the mean of those on either side.
-                assertThat(stepper.runTo(i * seconds / (SAMPLES - 1))).as("t %s closure %s residual %s", stepper.time(), stepper.closure(), stepper.residual()).isTrue();
+                assertThat(stepper.runTo(i * seconds / (SAMPLES - 1)))
+                        .as("t %s closure %s residual %s", stepper.time(), stepper.closure(), stepper.residual())
+                        .isTrue();
                 before = stepper.fingerForce();
                 double at = stepper.time();
                 TimeStepper after = stepper;

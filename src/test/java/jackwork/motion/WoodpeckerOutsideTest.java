@@ -53,8 +53,7 @@ class WoodpeckerOutsideTest {
 
         @Override
         void evaluate(Rows rows, int row, int axis) {
-            rows.row(
-                    row, rows.y(BIRD) - rows.y(SLEEVE) - arm * rows.angle(SLEEVE) - reach * rows.angle(BIRD));
+            rows.row(row, rows.y(BIRD) - rows.y(SLEEVE) - arm * rows.angle(SLEEVE) - reach * rows.angle(BIRD));
             rows.block(row, BIRD, 0, 1, -reach);
             rows.block(row, SLEEVE, 0, -1, -arm);
         }
@@ -166,7 +165,8 @@ class WoodpeckerOutsideTest {
         assertThat(strikes).hasSizeGreaterThan(10);
         int n = strikes.size();
         double period = (strikes.get(n - 1) - strikes.get(n - 6)) / 5;
-        assertThat(period).isCloseTo(published("limit-cycle period T"), within(0.01 * published("limit-cycle period T")));
+        assertThat(period)
+                .isCloseTo(published("limit-cycle period T"), within(0.01 * published("limit-cycle period T")));
         assertThat(least).isCloseTo(published("minimum phi_S during jam"), within(0.005));
         assertThat(most).isCloseTo(published("phi_S beak limit"), within(0.001));
         assertThat(mostSleeve).isCloseTo(published("phi_M limit"), within(0.001));
