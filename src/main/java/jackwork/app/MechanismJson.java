@@ -1,6 +1,7 @@
 package jackwork.app;
 
 import jackwork.geometry.Outline;
+import jackwork.geometry.Point;
 import jackwork.parts.Assembly;
 import jackwork.parts.Body;
 import jackwork.parts.PinJoint;
@@ -35,8 +36,8 @@ public final class MechanismJson {
         assembly.slides().forEach(slide -> slides.add(slide(assembly, slide)));
         ArrayNode stops = root.putArray("stops");
         assembly.stops().forEach(stop -> stops.add(stop(assembly, stop)));
-        root.putArray("strings");
-        root.putArray("touches");
+        ArrayNode links = root.putArray("links");
+        assembly.links().forEach(link -> links.add(LinkJson.of(assembly, link)));
         ObjectNode lever = root.putObject("lever");
         lever.put("body", assembly.body(assembly.lever().body()).name());
         lever.put("pin", assembly.lever().pin());
@@ -99,6 +100,12 @@ public final class MechanismJson {
         node.put("slot", assembly.body(slide.slot()).name());
         node.set("at", Json.point(slide.at()));
         node.set("from", Json.point(slide.from()));
+        Point via = slide.via();
+        if (via == null) {
+            node.putNull("via");
+        } else {
+            node.set("via", Json.point(via));
+        }
         node.set("to", Json.point(slide.to()));
         Json.put(node, "friction", slide.friction().coefficient().value(), 6);
         return node;

@@ -30,8 +30,8 @@ final class ReportJson {
         check.findings().forEach(finding -> findings.add(finding(finding)));
         StrokeResult stroke = check.subject().stroke();
         ObjectNode motion = report.putObject("motion");
-        motion.set("pressing", direction(check, stroke, stroke.pressForce()));
-        motion.set("returning", direction(check, stroke, stroke.returnForce()));
+        motion.set("pressing", direction(check, stroke, stroke.pose(), stroke.pressForce()));
+        motion.set("returning", direction(check, stroke, stroke.returnPose(), stroke.returnForce()));
         ArrayNode coins = report.putArray("coins");
         check.subject().coins().forEach(coin -> coins.add(coin(check, coin)));
         report.putNull("builds");
@@ -78,7 +78,7 @@ final class ReportJson {
         return node;
     }
 
-    private static ObjectNode direction(DesignCheck check, StrokeResult result, double[] force) {
+    private static ObjectNode direction(DesignCheck check, StrokeResult result, double[][] solved, double[] force) {
         ObjectNode node = Json.object();
         ArrayNode strokes = node.putArray("stroke");
         ArrayNode forces = node.putArray("forceN");
@@ -90,7 +90,7 @@ final class ReportJson {
         Mechanism mechanism = result.mechanism();
         for (int b = 0; b < mechanism.bodyCount(); b++) {
             ArrayNode poses = parts.putArray(mechanism.bodyName(b));
-            for (double[] pose : result.pose()) {
+            for (double[] pose : solved) {
                 poses.add(pose(pose[3 * b], pose[3 * b + 1], Math.toDegrees(pose[3 * b + 2])));
             }
         }

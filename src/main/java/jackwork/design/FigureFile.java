@@ -15,6 +15,16 @@ public record FigureFile(
         Map<String, PinEntry> pins,
         Map<String, SlideEntry> slides,
         Map<String, StopEntry> stops,
+        Map<String, LimitEntry> limits,
+        Map<String, GearEntry> gears,
+        Map<String, MeshEntry> meshes,
+        Map<String, RackEntry> racks,
+        Map<String, CamEntry> cams,
+        Map<String, PawlEntry> pawls,
+        Map<String, StringEntry> strings,
+        Map<String, TouchEntry> touches,
+        Map<String, SpringEntry> springs,
+        Map<String, TorqueEntry> torques,
         Map<String, WeightEntry> weights,
         Map<String, MountEntry> mounts)
         implements Works {}

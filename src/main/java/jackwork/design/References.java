@@ -64,7 +64,9 @@ final class References {
     }
 
     private void checkWorks(Works works, YamlFile yaml, Drawing drawing, Set<String> nameable) {
-        works.parts().forEach((name, part) -> checkPart(name, part, yaml, drawing));
+        Set<String> made = Works.madeOutlines(works);
+        works.parts().forEach((name, part) -> checkPart(name, part, yaml, drawing, made.contains(name)));
+        new JointReferences(workshop, works, yaml, drawing, nameable, allGears(), pinNames()).check();
         works.fixed().forEach(name -> known("fixed", name, works.parts().keySet(), "a part of this file", yaml));
         checkGlued(works, yaml);
         works.pins().forEach((name, pin) -> checkPin(name, pin, yaml, drawing, nameable));
@@ -76,6 +78,9 @@ final class References {
             place(path, slide.peg(), name, drawing, yaml);
             place(path + ".from", slide.from(), "", drawing, yaml);
             place(path + ".to", slide.to(), "", drawing, yaml);
+            if (slide.via() != null) {
+                place(path + ".via", slide.via(), "", drawing, yaml);
+            }
         });
         works.stops().forEach((name, stop) -> {
             String path = "stops." + name;
@@ -94,7 +99,7 @@ final class References {
         works.weights().forEach((name, weight) -> checkWeight(name, weight, yaml, drawing, works));
     }
 
-    private void checkPart(String name, PartEntry part, YamlFile yaml, Drawing drawing) {
+    private void checkPart(String name, PartEntry part, YamlFile yaml, Drawing drawing, boolean made) {
         String path = "parts." + name;
         if (!name.matches("[A-Za-z][A-Za-z0-9-]*") || name.equals(GROUND)) {
             yaml.problem(
@@ -105,7 +110,7 @@ final class References {
         known(path + ".stock", part.stock(), workshop.sheets().keySet(), "a sheet of workshop.yaml", yaml);
         String drawn = part.drawn();
         String id = drawn == null ? name : drawn;
-        if (!drawing.outlines().containsKey(id)) {
+        if (!made && !drawing.outlines().containsKey(id)) {
             yaml.problem(
                     path,
                     "the drawing has no closed outline with id \"" + id + "\""
@@ -238,13 +243,19 @@ final class References {
         });
     }
 
+    private Collection<String> allGears() {
+        List<String> names = new ArrayList<>(box.gears().keySet());
+        names.addAll(figure.gears().keySet());
+        return names;
+    }
+
     private Collection<String> pinNames() {
         List<String> names = new ArrayList<>(box.pins().keySet());
         names.addAll(figure.pins().keySet());
         return names;
     }
 
-    private static void partOrGround(String path, String name, Set<String> nameable, YamlFile yaml) {
+    static void partOrGround(String path, String name, Set<String> nameable, YamlFile yaml) {
         if (!name.equals(GROUND)) {
             known(path, name, nameable, "a part", yaml);
         }
@@ -254,13 +265,13 @@ final class References {
         known(path, name, workshop.rods().keySet(), "a rod of workshop.yaml", yaml);
     }
 
-    private static void known(String path, String name, Collection<String> known, String what, YamlFile yaml) {
+    static void known(String path, String name, Collection<String> known, String what, YamlFile yaml) {
         if (!known.contains(name)) {
             yaml.problem(path, "read \"" + name + "\", expected " + what + NearestWord.hint(name, known));
         }
     }
 
-    private static void place(String path, @Nullable Place place, String fallback, Drawing drawing, YamlFile yaml) {
+    static void place(String path, @Nullable Place place, String fallback, Drawing drawing, YamlFile yaml) {
         if (place instanceof Place.At) {
             return;
         }

@@ -1,7 +1,9 @@
 package jackwork.design;
 
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 /** What box and figure have in common: parts and how they are held. Maps keep the order of the file. */
 public sealed interface Works permits BoxFile, FigureFile {
@@ -23,7 +25,38 @@ public sealed interface Works permits BoxFile, FigureFile {
 
     Map<String, StopEntry> stops();
 
+    Map<String, LimitEntry> limits();
+
+    Map<String, GearEntry> gears();
+
+    Map<String, MeshEntry> meshes();
+
+    Map<String, RackEntry> racks();
+
+    Map<String, CamEntry> cams();
+
+    Map<String, PawlEntry> pawls();
+
+    Map<String, StringEntry> strings();
+
+    Map<String, TouchEntry> touches();
+
+    Map<String, SpringEntry> springs();
+
+    Map<String, TorqueEntry> torques();
+
     Map<String, WeightEntry> weights();
 
     Map<String, MountEntry> mounts();
+
+    /** Parts whose whole outline is made from their teeth or their motion, not drawn. */
+    static Set<String> madeOutlines(Works works) {
+        Set<String> made = new LinkedHashSet<>();
+        works.gears().values().stream()
+                .filter(gear -> !Boolean.TRUE.equals(gear.inside()))
+                .forEach(gear -> made.add(gear.part()));
+        works.cams().values().forEach(cam -> made.add(cam.part()));
+        works.pawls().values().forEach(pawl -> made.add(pawl.wheel()));
+        return made;
+    }
 }

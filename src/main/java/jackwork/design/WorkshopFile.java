@@ -19,6 +19,7 @@ public record WorkshopFile(
         Laser laser,
         Map<String, SheetEntry> sheets,
         Map<String, RodEntry> rods,
+        Map<String, CordEntry> cords,
         Fits fits,
         List<FrictionEntry> friction,
         Finger finger) {
@@ -50,6 +51,13 @@ public record WorkshopFile(
      * @param diameter mm
      */
     public record RodEntry(String kind, @Unit("mm") Uncertain diameter) {}
+
+    /**
+     * @param diameter mm
+     * @param holds pull at which it breaks or its knot slips, N
+     */
+    public record CordEntry(
+            @Unit("mm") Uncertain diameter, @Unit("N") Uncertain holds) {}
 
     /**
      * Diametral clearance of a hole on its rod, mm; negative grips.

@@ -67,6 +67,10 @@ public final class WorkshopReader {
             }
             positive("rods." + name + ".diameter", rod.diameter().low() > 0, file);
         });
+        workshop.cords().forEach((name, cord) -> {
+            positive("cords." + name + ".diameter", cord.diameter().low() > 0, file);
+            positive("cords." + name + ".holds", cord.holds().low() > 0, file);
+        });
         for (int i = 0; i < workshop.friction().size(); i++) {
             if (workshop.friction().get(i).between().size() != 2) {
                 file.problem("friction." + i + ".between", "expected two materials, as in [bamboo, wood]");

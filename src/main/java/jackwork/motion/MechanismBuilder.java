@@ -1,5 +1,6 @@
 package jackwork.motion;
 
+import jackwork.geometry.Arc;
 import jackwork.geometry.Curve;
 import jackwork.geometry.Point;
 import java.util.ArrayList;
@@ -64,12 +65,12 @@ public final class MechanismBuilder {
      */
     public MechanismBuilder arcSlide(
             String name, int a, int b, Point peg, Point from, Point via, Point to, double friction) {
-        Point centre = centre(name, from, via, to);
-        double start = angle(from.minus(centre));
-        double toVia = turn(angle(via.minus(centre)) - start);
-        double toEnd = turn(angle(to.minus(centre)) - start);
-        // Counter-clockwise when the middle point comes before the end that way round.
-        double span = toVia <= toEnd ? toEnd : toEnd - 2 * Math.PI;
+        if (Math.abs(via.minus(from).cross(to.minus(from))) < 1e-9) {
+            throw new MechanismException("slot " + name + ": its three points stand in line; leave out the middle one");
+        }
+        Point centre = Arc.centre(from, via, to);
+        double start = Arc.angle(from.minus(centre));
+        double span = Arc.span(centre, from, via, to);
         Point ofA = local(a, peg);
         Point ofB = local(b, centre);
         others.add(new ArcSlide(
@@ -120,7 +121,7 @@ public final class MechanismBuilder {
                 teethA,
                 pressureAngle,
                 friction,
-                angle(centreB.minus(centreA))));
+                Arc.angle(centreB.minus(centreA))));
         return this;
     }
 
@@ -293,6 +294,12 @@ public final class MechanismBuilder {
         return this;
     }
 
+    /** A steady moment on a body, µN·mm, counter-clockwise positive. */
+    public MechanismBuilder torque(int body, double moment) {
+        loads.add(new Mechanism.LoadData(body, 0, 0, 0, 0, moment));
+        return this;
+    }
+
     /** Any other joint, its points from the bodies' centres already. */
     MechanismBuilder joint(Joint joint) {
         others.add(joint);
@@ -336,30 +343,6 @@ public final class MechanismBuilder {
         Mechanism mechanism = new Mechanism(bodies, pins, others, springs, loads, drive, gravityX, gravityY);
         Sound.require(mechanism);
         return mechanism;
-    }
-
-    private static Point centre(String name, Point from, Point via, Point to) {
-        double ax = via.x() - from.x();
-        double ay = via.y() - from.y();
-        double bx = to.x() - from.x();
-        double by = to.y() - from.y();
-        double twice = 2 * (ax * by - ay * bx);
-        if (Math.abs(twice) < 1e-9) {
-            throw new MechanismException("slot " + name + ": its three points stand in line; leave out the middle one");
-        }
-        double a = ax * ax + ay * ay;
-        double b = bx * bx + by * by;
-        return from.plus(new Point((by * a - ay * b) / twice, (ax * b - bx * a) / twice));
-    }
-
-    private static double angle(Point direction) {
-        return Math.atan2(direction.y(), direction.x());
-    }
-
-    /** An angle taken into [0, 2π). */
-    private static double turn(double angle) {
-        double turned = angle % (2 * Math.PI);
-        return turned < 0 ? turned + 2 * Math.PI : turned;
     }
 
     private Point local(int body, Point at) {

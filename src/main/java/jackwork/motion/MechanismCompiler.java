@@ -3,6 +3,7 @@ package jackwork.motion;
 import jackwork.geometry.Point;
 import jackwork.parts.Assembly;
 import jackwork.parts.Body;
+import jackwork.parts.Link;
 import jackwork.parts.PinJoint;
 import jackwork.parts.SlideJoint;
 import jackwork.parts.Stop;
@@ -45,14 +46,7 @@ public final class MechanismCompiler {
             if (slide.peg() == bucket || slide.slot() == bucket) {
                 continue;
             }
-            builder.slide(
-                    slide.name(),
-                    number[slide.peg()],
-                    number[slide.slot()],
-                    slide.at(),
-                    slide.from(),
-                    slide.to(),
-                    slide.friction().coefficient().value());
+            addSlide(builder, slide, number);
         }
         for (Stop stop : assembly.stops()) {
             if (stop.a() == bucket || stop.b() == bucket) {
@@ -60,11 +54,28 @@ public final class MechanismCompiler {
             }
             builder.stop(stop.name(), number[stop.a()], number[stop.b()], stop.from(), stop.to());
         }
+        for (Link link : assembly.links()) {
+            if (!link.bodies().contains(bucket)) {
+                LinkCompiler.add(builder, link, number);
+            }
+        }
         return builder.lever(
                         number[assembly.lever().body()],
                         assembly.lever().turn(),
                         assembly.lever().press(),
                         DOWN)
                 .build();
+    }
+
+    private static void addSlide(MechanismBuilder builder, SlideJoint slide, int[] number) {
+        int peg = number[slide.peg()];
+        int slot = number[slide.slot()];
+        double friction = slide.friction().coefficient().value();
+        Point via = slide.via();
+        if (via == null) {
+            builder.slide(slide.name(), peg, slot, slide.at(), slide.from(), slide.to(), friction);
+        } else {
+            builder.arcSlide(slide.name(), peg, slot, slide.at(), slide.from(), via, slide.to(), friction);
+        }
     }
 }

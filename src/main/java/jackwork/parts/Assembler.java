@@ -1,6 +1,5 @@
 package jackwork.parts;
 
-import jackwork.design.BoxFile;
 import jackwork.design.Design;
 import jackwork.design.Named;
 import jackwork.design.PinEntry;
@@ -77,7 +76,7 @@ public final class Assembler {
     }
 
     private Point at(Works works, @Nullable Place place, String fallback) {
-        return works instanceof BoxFile ? design.inBox(place, fallback) : design.inFigure(place, fallback);
+        return Places.at(design, works, place, fallback);
     }
 
     private void join(Works works) {
@@ -143,6 +142,7 @@ public final class Assembler {
                 Named.in(bodyOf, slide.in()),
                 at(works, slide.peg(), name),
                 at(works, slide.from(), ""),
+                slide.via() == null ? null : at(works, slide.via(), ""),
                 at(works, slide.to(), ""),
                 rodDiameter(slide.rod()) / 2,
                 friction(slide.rod(), Named.in(parts, slide.in()))));
@@ -186,6 +186,7 @@ public final class Assembler {
                 List.copyOf(pins),
                 List.copyOf(slides),
                 List.copyOf(stops),
+                LinkMaker.make(design, parts, bodyOf),
                 CoinWorksMaker.lever(design, bodyOf),
                 CoinWorksMaker.make(design, bodyOf, bodies));
     }

@@ -9,6 +9,7 @@ import java.util.List;
  * number 0 is the ground.
  *
  * @param bodies the ground first
+ * @param links gears, cams, strings and all other joints
  * @param pins between different bodies; dowels within one body hold but do not turn
  */
 public record Assembly(
@@ -18,6 +19,7 @@ public record Assembly(
         List<PinJoint> pins,
         List<SlideJoint> slides,
         List<Stop> stops,
+        List<Link> links,
         Lever lever,
         CoinWorks coinWorks) {
 
@@ -31,7 +33,7 @@ public record Assembly(
     }
 
     Assembly withBodies(List<Body> other) {
-        return new Assembly(name, workshop, other, pins, slides, stops, lever, coinWorks);
+        return new Assembly(name, workshop, other, pins, slides, stops, links, lever, coinWorks);
     }
 
     /** The same design with one pair of surfaces rubbing differently. */
@@ -42,7 +44,17 @@ public record Assembly(
         List<SlideJoint> changedSlides = slides.stream()
                 .map(slide -> slide.friction().equals(pair) ? slide.rubbing(other) : slide)
                 .toList();
+        List<Link> changedLinks =
+                links.stream().map(link -> link.rubbing(pair, other)).toList();
         return new Assembly(
-                name, workshop, bodies, changedPins, changedSlides, stops, lever, coinWorks.rubbing(pair, other));
+                name,
+                workshop,
+                bodies,
+                changedPins,
+                changedSlides,
+                stops,
+                changedLinks,
+                lever,
+                coinWorks.rubbing(pair, other));
     }
 }

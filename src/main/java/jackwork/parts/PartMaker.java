@@ -7,6 +7,7 @@ import jackwork.design.Named;
 import jackwork.design.PartEntry;
 import jackwork.design.PinEntry;
 import jackwork.design.Place;
+import jackwork.design.RackEntry;
 import jackwork.design.SlideEntry;
 import jackwork.design.Works;
 import jackwork.design.WorkshopFile;
@@ -27,14 +28,22 @@ import org.jspecify.annotations.Nullable;
 /** Makes the flat parts of a design: outlines in the common frame, with the holes their joints ask for. */
 final class PartMaker {
 
+    /** Corners of a cam's outline: half a degree each. */
+    private static final int CAM_CORNERS = 720;
+
     private final Design design;
     private final WorkshopFile workshop;
     private final Map<String, List<Hole>> holes = new LinkedHashMap<>();
     private final Map<String, List<Outline>> slots = new LinkedHashMap<>();
+    /** Outlines made from teeth or motion, by part. */
+    private final Map<String, Outline> made = new LinkedHashMap<>();
+
+    private final Map<String, Teeth.Placed> teeth;
 
     private PartMaker(Design design) {
         this.design = design;
         this.workshop = design.workshop();
+        this.teeth = Teeth.of(design);
     }
 
     /** All parts by name, the box's first. */
@@ -42,6 +51,8 @@ final class PartMaker {
         PartMaker maker = new PartMaker(design);
         maker.bore(design.box());
         maker.bore(design.figure());
+        maker.make(design.box());
+        maker.make(design.figure());
         Map<String, Part> parts = new LinkedHashMap<>();
         maker.cut(design.box(), design.boxDrawing(), Point.ORIGIN, parts);
         maker.cut(design.figure(), design.figureDrawing(), design.figureShift(), parts);
@@ -49,7 +60,27 @@ final class PartMaker {
     }
 
     private Point at(Works works, @Nullable Place place, String fallback) {
-        return works instanceof BoxFile ? design.inBox(place, fallback) : design.inFigure(place, fallback);
+        return Places.at(design, works, place, fallback);
+    }
+
+    private void make(Works works) {
+        works.gears().forEach((name, gear) -> {
+            if (Teeth.isInside(gear)) {
+                slots.computeIfAbsent(gear.part(), k -> new ArrayList<>()).add(Teeth.outline(Named.in(teeth, name)));
+            } else {
+                made.put(gear.part(), Teeth.outline(Named.in(teeth, name)));
+            }
+        });
+        works.cams()
+                .forEach((name, cam) -> made.put(
+                        cam.part(),
+                        Cams.profile(design, works, name, cam)
+                                .outline(Cams.centre(design, works, name, cam), CAM_CORNERS)));
+        works.pawls()
+                .forEach((name, pawl) -> made.put(
+                        pawl.wheel(),
+                        LinkMaker.wheel(pawl)
+                                .outline(Places.at(design, works, pawl.at(), name), LinkMaker.firstTooth(pawl))));
     }
 
     private void bore(Works works) {
@@ -74,7 +105,9 @@ final class PartMaker {
                     + workshop.fits().running().value();
             Point from = at(works, slide.from(), "");
             Point to = at(works, slide.to(), "");
-            slots.computeIfAbsent(slide.in(), k -> new ArrayList<>()).add(Slot.along(from, to, width));
+            Point via = slide.via() == null ? null : at(works, slide.via(), "");
+            slots.computeIfAbsent(slide.in(), k -> new ArrayList<>())
+                    .add(via == null ? Slot.along(from, to, width) : Slot.along(from, via, to, width));
         }
     }
 
@@ -110,10 +143,16 @@ final class PartMaker {
             String name = entry.getKey();
             PartEntry part = entry.getValue();
             String drawn = part.drawn();
-            Outline outline =
-                    Named.in(drawing.outlines(), drawn == null ? name : drawn).moved(shift);
+            Outline outline = made.containsKey(name)
+                    ? Named.in(made, name)
+                    : Named.in(drawing.outlines(), drawn == null ? name : drawn).moved(shift);
             for (Outline slot : slots.getOrDefault(name, List.of())) {
                 outline = outline.without(slot);
+            }
+            for (RackEntry rack : works.racks().values()) {
+                if (rack.part().equals(name)) {
+                    outline = Teeth.rack(outline, rack, Named.in(teeth, rack.gear()));
+                }
             }
             List<Hole> bored = List.copyOf(holes.getOrDefault(name, List.of()));
             WorkshopFile.SheetEntry sheet = Named.in(workshop.sheets(), part.stock());

@@ -2,20 +2,30 @@ package jackwork.parts;
 
 import jackwork.geometry.Point;
 import jackwork.stock.FrictionPair;
+import org.jspecify.annotations.Nullable;
 
 /**
- * A peg of one body in a straight slot of another.
+ * A peg of one body in a slot of another, straight or an arc.
  *
  * @param peg body number of the peg's
  * @param slot body number of the slot's
  * @param at the peg as drawn
  * @param from one end of the slot's middle line
+ * @param via a point between them on an arc; null for a straight slot
  * @param to the other
  */
 public record SlideJoint(
-        String name, int peg, int slot, Point at, Point from, Point to, double radius, FrictionPair friction) {
+        String name,
+        int peg,
+        int slot,
+        Point at,
+        Point from,
+        @Nullable Point via,
+        Point to,
+        double radius,
+        FrictionPair friction) {
 
     SlideJoint rubbing(FrictionPair other) {
-        return new SlideJoint(name, peg, slot, at, from, to, radius, other);
+        return new SlideJoint(name, peg, slot, at, from, via, to, radius, other);
     }
 }

@@ -30,6 +30,9 @@ public record Variation(String name, Uncertain number, BiFunction<Assembly, Doub
         for (SlideJoint slide : assembly.slides()) {
             addFriction(all, slide.friction());
         }
+        for (Link link : assembly.links()) {
+            link.frictions().forEach(pair -> addFriction(all, pair));
+        }
         for (Part part : assembly.parts()) {
             String stock = part.stock();
             put(

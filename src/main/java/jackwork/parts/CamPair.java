@@ -1,0 +1,43 @@
+package jackwork.parts;
+
+import jackwork.geometry.Point;
+import jackwork.stock.FrictionPair;
+import java.util.List;
+
+/**
+ * A cam and its round follower.
+ *
+ * @param follower body that carries the peg
+ * @param peg its centre as drawn
+ * @param radius of the peg, mm
+ * @param cam body of the cam
+ * @param centre of the cam
+ */
+public record CamPair(
+        String name,
+        int follower,
+        Point peg,
+        double radius,
+        int cam,
+        String camPart,
+        Point centre,
+        CamProfile profile,
+        FrictionPair friction)
+        implements Link {
+
+    @Override
+    public List<Integer> bodies() {
+        return List.of(follower, cam);
+    }
+
+    @Override
+    public List<FrictionPair> frictions() {
+        return List.of(friction);
+    }
+
+    @Override
+    public Link rubbing(FrictionPair pair, FrictionPair other) {
+        FrictionPair now = Link.changed(friction, pair, other);
+        return new CamPair(name, follower, peg, radius, cam, camPart, centre, profile, now);
+    }
+}

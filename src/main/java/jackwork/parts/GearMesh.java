@@ -1,0 +1,44 @@
+package jackwork.parts;
+
+import jackwork.geometry.Point;
+import jackwork.stock.FrictionPair;
+import java.util.List;
+
+/**
+ * Two gears in mesh.
+ *
+ * @param a body of the first
+ * @param gearA its teeth
+ * @param gearB teeth of the second, or of the hole when {@code inside}
+ * @param inside whether the first runs inside the second
+ */
+public record GearMesh(
+        String name,
+        int a,
+        Point centreA,
+        InvoluteGear gearA,
+        String partA,
+        int b,
+        Point centreB,
+        InvoluteGear gearB,
+        String partB,
+        boolean inside,
+        FrictionPair friction)
+        implements Link {
+
+    @Override
+    public List<Integer> bodies() {
+        return List.of(a, b);
+    }
+
+    @Override
+    public List<FrictionPair> frictions() {
+        return List.of(friction);
+    }
+
+    @Override
+    public Link rubbing(FrictionPair pair, FrictionPair other) {
+        FrictionPair now = Link.changed(friction, pair, other);
+        return new GearMesh(name, a, centreA, gearA, partA, b, centreB, gearB, partB, inside, now);
+    }
+}

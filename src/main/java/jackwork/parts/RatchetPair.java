@@ -1,0 +1,43 @@
+package jackwork.parts;
+
+import jackwork.geometry.Point;
+import jackwork.stock.FrictionPair;
+import java.util.List;
+
+/**
+ * A pawl on a ratchet wheel.
+ *
+ * @param pawl body of the pawl
+ * @param tip centre of its rounded tip
+ * @param radius of the tip, mm
+ * @param wheel body of the wheel
+ * @param teeth the wheel's outline as drawn
+ */
+public record RatchetPair(
+        String name,
+        int pawl,
+        Point tip,
+        double radius,
+        int wheel,
+        String wheelPart,
+        RatchetWheel shape,
+        List<Point> teeth,
+        FrictionPair friction)
+        implements Link {
+
+    @Override
+    public List<Integer> bodies() {
+        return List.of(pawl, wheel);
+    }
+
+    @Override
+    public List<FrictionPair> frictions() {
+        return List.of(friction);
+    }
+
+    @Override
+    public Link rubbing(FrictionPair pair, FrictionPair other) {
+        FrictionPair now = Link.changed(friction, pair, other);
+        return new RatchetPair(name, pawl, tip, radius, wheel, wheelPart, shape, teeth, now);
+    }
+}

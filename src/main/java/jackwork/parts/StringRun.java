@@ -1,0 +1,54 @@
+package jackwork.parts;
+
+import jackwork.geometry.Point;
+import jackwork.stock.FrictionPair;
+import jackwork.stock.Uncertain;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * A string from one body over guides to another.
+ *
+ * @param holds pull that the cord bears, N
+ * @param slack how much longer it is than its path as drawn, mm
+ */
+public record StringRun(
+        String name,
+        int a,
+        Point from,
+        String fromPart,
+        List<Guide> over,
+        int b,
+        Point to,
+        String toPart,
+        String cord,
+        Uncertain holds,
+        double slack)
+        implements Link {
+
+    /**
+     * @param radius of a post with the cord's half thickness, mm; 0 for an eyelet
+     * @param side +1 where the string bends to its left, −1 to its right
+     */
+    public record Guide(int body, Point at, double radius, int side, FrictionPair friction) {}
+
+    @Override
+    public List<Integer> bodies() {
+        List<Integer> bodies = new ArrayList<>(List.of(a, b));
+        over.forEach(guide -> bodies.add(guide.body()));
+        return bodies;
+    }
+
+    @Override
+    public List<FrictionPair> frictions() {
+        return over.stream().map(Guide::friction).toList();
+    }
+
+    @Override
+    public Link rubbing(FrictionPair pair, FrictionPair other) {
+        List<Guide> now = over.stream()
+                .map(g -> new Guide(g.body(), g.at(), g.radius(), g.side(), Link.changed(g.friction(), pair, other)))
+                .toList();
+        return new StringRun(name, a, from, fromPart, now, b, to, toPart, cord, holds, slack);
+    }
+}

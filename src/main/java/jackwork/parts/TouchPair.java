@@ -1,0 +1,41 @@
+package jackwork.parts;
+
+import jackwork.geometry.Point;
+import jackwork.stock.FrictionPair;
+import java.util.List;
+
+/**
+ * Two bodies that may push each other.
+ *
+ * @param radius of a peg of body a that touches, mm; 0 when a's outline does
+ * @param shapeA the peg's centre alone, or a's outline
+ * @param shapeB b's outline
+ */
+public record TouchPair(
+        String name,
+        int a,
+        String partA,
+        double radius,
+        List<Point> shapeA,
+        int b,
+        String partB,
+        List<Point> shapeB,
+        FrictionPair friction)
+        implements Link {
+
+    @Override
+    public List<Integer> bodies() {
+        return List.of(a, b);
+    }
+
+    @Override
+    public List<FrictionPair> frictions() {
+        return List.of(friction);
+    }
+
+    @Override
+    public Link rubbing(FrictionPair pair, FrictionPair other) {
+        FrictionPair now = Link.changed(friction, pair, other);
+        return new TouchPair(name, a, partA, radius, shapeA, b, partB, shapeB, now);
+    }
+}
