@@ -112,6 +112,11 @@ final class Binder {
                 return fault(node, "read \"" + text + "\", expected a whole number");
             }
         }
+        if (type == Boolean.class) {
+            return text.equals("true") || text.equals("false")
+                    ? Boolean.valueOf(text)
+                    : fault(node, "read \"" + text + "\", expected true or false");
+        }
         Optional<Double> number = Numbers.read(text, unit);
         return number.isPresent()
                 ? number.get()

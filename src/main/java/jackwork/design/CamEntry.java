@@ -25,9 +25,17 @@ public record CamEntry(
     /**
      * @param law harmonic, cycloidal, 3-4-5, 4-5-6-7, modified-sine or modified-trapezoid; any for a dwell
      * @param turn degrees of the cam
-     * @param move mm or degrees of the follower; 0 for a dwell
+     * @param move mm or degrees of the follower; a dwell when absent
      */
     @About("One piece of a cam's motion.")
     public record PieceEntry(
-            @Nullable String law, @Unit("deg") double turn, double move) {}
+            @Nullable String law,
+            @Unit("deg") double turn,
+            @Nullable Double move) {
+
+        /** mm or degrees; 0 for a dwell. */
+        public double moved() {
+            return move == null ? 0 : move;
+        }
+    }
 }

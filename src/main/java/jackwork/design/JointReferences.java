@@ -115,12 +115,12 @@ final class JointReferences {
             String law = piece.law();
             if (law != null) {
                 known(path + ".motion." + i + ".law", law, LAWS, "a law");
-            } else if (piece.move() != 0) {
+            } else if (piece.moved() != 0) {
                 yaml.problem(path + ".motion." + i, "a piece that moves needs a law: " + String.join(", ", LAWS));
             }
             positive(path + ".motion." + i + ".turn", piece.turn());
             turn += piece.turn();
-            move += piece.move();
+            move += piece.moved();
         }
         if (Math.abs(turn - 360) > 1e-6 || Math.abs(move) > 1e-6) {
             yaml.problem(

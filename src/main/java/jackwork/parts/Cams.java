@@ -28,7 +28,7 @@ final class Cams {
             pieces.add(new CamMotion.Piece(
                     law(written == null ? CamLaw.HARMONIC.key() : written),
                     Math.toRadians(piece.turn()),
-                    swings ? Math.toRadians(piece.move()) : piece.move()));
+                    swings ? Math.toRadians(piece.moved()) : piece.moved()));
         }
         CamMotion motion = new CamMotion(pieces);
         Double along = cam.along();
