@@ -58,6 +58,8 @@ final class Balance {
     /** Forces of independent rows, the finger, and what is left along free coordinates, [coordinates]. */
     final double[] multiplier;
 
+    private final double[] lastMultiplier;
+
     private double leastStiffness;
     private boolean unsettled;
 
@@ -89,6 +91,7 @@ final class Balance {
         this.push = new double[rows.count];
         this.rub = new double[rows.axes];
         this.multiplier = new double[n];
+        this.lastMultiplier = new double[n];
         forget();
     }
 
@@ -138,7 +141,7 @@ final class Balance {
             if (!fits && contacts.residual() > 1e-9) {
                 return false;
             }
-            if (moved * (1 + damping) < SETTLED && fits && k > 1) {
+            if (moved * (1 + damping) < SETTLED && fits && k > 1 && borneAlike()) {
                 unsettled = false;
                 return poses.close() && bear();
             }
@@ -182,11 +185,23 @@ final class Balance {
         if (!bearing.factor()) {
             return false;
         }
+        System.arraycopy(multiplier, 0, lastMultiplier, 0, n);
         for (int i = 0; i < n; i++) {
             multiplier[i] = -force[i];
         }
         bearing.solve(multiplier);
         return true;
+    }
+
+    /** Whether the joints' forces came out as in the last step: friction hangs on them. */
+    private boolean borneAlike() {
+        double change = 0;
+        double largest = 0;
+        for (int i = 0; i < n; i++) {
+            change = Math.max(change, Math.abs(multiplier[i] - lastMultiplier[i]));
+            largest = Math.max(largest, Math.abs(multiplier[i]));
+        }
+        return change <= 1e-10 * largest;
     }
 
     /** Force of any row, µN: of an equality row that repeats others 0. */

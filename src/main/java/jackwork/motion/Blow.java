@@ -31,7 +31,7 @@ final class Blow {
      * @param step s; an approach that gravity makes within two steps does not come back
      * @return whether there was a blow
      */
-    boolean strike(double[] pose, double[] velocity, double step) {
+    boolean strike(double[] pose, double[] velocity, double step, Finger finger) {
         rows.at(pose);
         double fastest = 0;
         for (int r = 0; r < rows.count; r++) {
@@ -45,11 +45,11 @@ final class Blow {
         System.arraycopy(velocity, 0, before, 0, velocity.length);
         double energy = kinetic(velocity);
         double restitution = -fastest > 2 * Mechanism.GRAVITY * step ? 1 : 0;
-        residual = forces.strike(velocity, restitution);
+        residual = forces.strike(velocity, restitution, finger);
         for (int k = 0; k < LOWERINGS && kinetic(velocity) > energy * (1 + 1e-12) && restitution > 0; k++) {
             restitution = k == LOWERINGS - 1 ? 0 : 0.8 * restitution;
             System.arraycopy(before, 0, velocity, 0, velocity.length);
-            residual = forces.strike(velocity, restitution);
+            residual = forces.strike(velocity, restitution, finger);
         }
         return true;
     }

@@ -33,11 +33,14 @@ final class Complementarity {
     private static final byte LOW = 3;
 
     private static final int ROUNDS_AT_ONCE = 12;
-    private static final int ROUNDS = 120;
+    private static final int ROUNDS = 400;
     private static final int SWEEPS = 3000;
     private static final double SOFT = 1e-12;
     /** Miss of an answer that counts as fitting, as a share of the greatest motion without forces. */
     private static final double FITS = 1e-9;
+
+    /** A sticking row gives way by this share of what its force would move without it. */
+    private static final double YIELD = 1e-9;
 
     private static final double SLACK = 1e-11;
 
@@ -104,6 +107,18 @@ final class Complementarity {
         }
     }
 
+    /**
+     * Makes limited rows a hair soft, so that several that hold the same motion share it in one way only and
+     * the search over states cannot go round in circles.
+     */
+    private void soften() {
+        for (int i = 0; i < size; i++) {
+            if (kind[i] == Kind.LIMITED) {
+                matrix[i * capacity + i] *= 1 + YIELD;
+            }
+        }
+    }
+
     /** @return whether the answer fits to working precision; if not, {@link #residual} says by how much it misses */
     boolean solve() {
         fellBack = false;
@@ -112,6 +127,7 @@ final class Complementarity {
             residual = 0;
             return true;
         }
+        soften();
         for (int round = 0; round < ROUNDS; round++) {
             rounds++;
             solveHeld();

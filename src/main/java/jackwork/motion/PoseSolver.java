@@ -17,7 +17,7 @@ public final class PoseSolver {
     /** A prediction corrected by more than this (mm, or rad × 100) has perhaps met another branch. */
     private static final double MOST_CORRECTION = 4.0;
     /** Stroke within which a change of what holds, or a jump, is placed. */
-    private static final double LOCATED = 1e-7;
+    private static final double LOCATED = 1e-6;
 
     private final Mechanism mechanism;
     final Rows rows;
@@ -103,7 +103,7 @@ public final class PoseSolver {
     boolean moveTo(double wanted, boolean toChange) {
         jump = Jump.NONE;
         double step = wanted - stroke;
-        double least = 1e-7;
+        double least = LOCATED / 10;
         while (stroke != wanted) {
             double target = Math.abs(wanted - stroke) <= Math.abs(step) ? wanted : stroke + step;
             if (tryStep(target)) {

@@ -33,6 +33,10 @@ final class StepForces {
     private final double[] axisImpulse;
     private final boolean[] bearing;
     private final double[] bound;
+    /** Size of the force that each following axis follows, [axes]. */
+    private final double[] followed;
+
+    private final double[] offset;
     private double step;
     private double fingerImpulse;
     private double fingerWork;
@@ -63,6 +67,8 @@ final class StepForces {
         this.axisImpulse = new double[rows.axes];
         this.bearing = new boolean[rows.count];
         this.bound = new double[rows.axes];
+        this.followed = new double[rows.axes];
+        this.offset = new double[capacity];
         this.rubbed = rubbed(mechanism, rows);
         forget();
     }
@@ -135,7 +141,7 @@ final class StepForces {
      *
      * @param restitution share of the approach that comes back, times each joint's own
      */
-    double strike(double[] v, double restitution) {
+    double strike(double[] v, double restitution, Finger finger) {
         System.arraycopy(v, 0, start, 0, n);
         gatherJoints();
         joints.project(v, lambda);
@@ -150,9 +156,14 @@ final class StepForces {
         }
         size = gatherAxes(size, true);
         contacts.size = size;
-        fingerMember = -1;
-        respond(Finger.OFF);
+        // A finger is soft and gives way in a blow; a drive does not.
+        addFinger(finger.kind() == Finger.Kind.DRIVES ? finger : Finger.OFF, 1);
+        respond(finger);
         for (int i = 0; i < contacts.size; i++) {
+            if (i == fingerMember) {
+                contacts.offset[i] = rate(i, before, finger) - driveSense * mechanism.drive.turn() * finger.speed();
+                continue;
+            }
             double rate = rows.rate(member[i], before);
             boolean push = contacts.kind[i] == Complementarity.Kind.PUSH;
             double back = push ? restitution * mechanism.joints[mechanism.jointOfRow[member[i]]].restitution() : 0;
@@ -285,9 +296,8 @@ final class StepForces {
             double begin = rate(i, start, finger);
             if (i == fingerMember) {
                 boolean drives = finger.kind() == Finger.Kind.DRIVES;
-                contacts.offset[i] = drives
-                        ? end + begin - 2 * driveSense * mechanism.drive.turn() * finger.speed()
-                        : end - finger.speed();
+                contacts.offset[i] =
+                        end - (drives ? driveSense * mechanism.drive.turn() * finger.speed() : finger.speed());
             } else if (contacts.kind[i] == Complementarity.Kind.PUSH) {
                 double gapAtStart = rows.gap[member[i]] - 0.5 * h * begin;
                 contacts.offset[i] = end + begin + 2 * Math.max(0, gapAtStart) / h;
@@ -301,18 +311,38 @@ final class StepForces {
 
     /** Solves until the bounds that hang on joint reactions hold still. */
     private double resolve() {
+        System.arraycopy(contacts.offset, 0, offset, 0, contacts.size);
         double scale = 1e-9;
         for (int i = 0; i < contacts.size; i++) {
             scale = Math.max(scale, Math.abs(contacts.offset[i]));
         }
         for (int k = 0; k < RESOLVES; k++) {
             setBounds();
+            follow();
             contacts.solve();
             if (!boundsMoved()) {
                 break;
             }
         }
         return contacts.size == 0 ? 0 : contacts.residual() / scale;
+    }
+
+    /** Adds what the forces that follow others do to the motion of the rest. */
+    private void follow() {
+        System.arraycopy(offset, 0, contacts.offset, 0, contacts.size);
+        for (int a = 0; a < rows.axes; a++) {
+            if (rows.kind[a] != Rows.AxisKind.FOLLOWS) {
+                continue;
+            }
+            Arrays.fill(pushed, 0);
+            rows.addImpulse(rows.count + a, rows.along[a] * followed[a], pushed);
+            joints.project(pushed, joint);
+            for (int i = 0; i < contacts.size; i++) {
+                if (i != fingerMember) {
+                    contacts.offset[i] += rows.rate(member[i], pushed);
+                }
+            }
+        }
     }
 
     private void setBounds() {
@@ -343,6 +373,13 @@ final class StepForces {
             take(i, contacts.force[i]);
         }
         reactions();
+        for (int a = 0; a < rows.axes; a++) {
+            if (rows.kind[a] == Rows.AxisKind.FOLLOWS) {
+                double next = Math.abs(rowImpulse[rows.firstNormal[a]]);
+                moved |= Math.abs(next - followed[a]) > 1e-3 * next;
+                followed[a] = next;
+            }
+        }
         double largest = 0;
         for (int i = 0; i < contacts.size; i++) {
             largest = Math.max(largest, Math.abs(contacts.force[i]));
@@ -395,7 +432,7 @@ final class StepForces {
         }
         for (int a = 0; a < rows.axes; a++) {
             if (rows.kind[a] == Rows.AxisKind.FOLLOWS) {
-                rows.addImpulse(rows.count + a, rows.along[a] * Math.abs(rowImpulse[rows.firstNormal[a]]), pushed);
+                rows.addImpulse(rows.count + a, rows.along[a] * followed[a], pushed);
             }
         }
         for (int i = 0; i < joints.size(); i++) {
@@ -418,6 +455,16 @@ final class StepForces {
             }
             for (int c = 0; c < n && p != 0; c++) {
                 v[c] += p * response[i][c];
+            }
+        }
+        for (int a = 0; a < rows.axes; a++) {
+            if (rows.kind[a] == Rows.AxisKind.FOLLOWS && followed[a] != 0) {
+                Arrays.fill(pushed, 0);
+                rows.addImpulse(rows.count + a, rows.along[a] * followed[a], pushed);
+                joints.project(pushed, joint);
+                for (int c = 0; c < n; c++) {
+                    v[c] += pushed[c];
+                }
             }
         }
         clearAbsent();
@@ -447,6 +494,11 @@ final class StepForces {
     /** Force of a row over the last step, µN. */
     double rowForce(int row) {
         return rowImpulse[row] / step;
+    }
+
+    /** Force along an axis over the last step, µN. */
+    double axisForce(int axis) {
+        return axisImpulse[axis] / step;
     }
 
     double fingerForce() {

@@ -121,7 +121,7 @@ final class TimeStepper {
         if (gap < -OVERRUN) {
             land(wanted, gap);
         }
-        if (blow.strike(pose, velocity, Math.max(lastStep, 0.1 * longest))) {
+        if (blow.strike(pose, velocity, Math.max(lastStep, 0.1 * longest), finger)) {
             blows++;
         }
         note();
@@ -262,6 +262,11 @@ final class TimeStepper {
     /** Force of a row in the last step, µN. */
     double rowForce(int row) {
         return forces.rowForce(row);
+    }
+
+    /** Force along an axis of friction in the last step, µN. */
+    double axisForce(int axis) {
+        return forces.axisForce(axis);
     }
 
     /** Force of the finger or the drive in the last step, µN. */

@@ -7,6 +7,7 @@ import jackwork.design.DesignReader;
 import jackwork.parts.Assembler;
 import java.nio.file.Path;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /**
@@ -16,6 +17,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 class StaticsDynamicsTest {
 
     private static final int SAMPLES = 101;
+    private static final int STEPS = 40;
     /** Of the press point, mm/s. */
     private static final double SPEED = 5;
 
@@ -24,7 +26,7 @@ class StaticsDynamicsTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"heron"})
+    @ValueSource(strings = {"heron", "lamplighter", "windmill", "cobbler"})
     void agree(String design) {
         Mechanism mechanism = mechanism(design);
         StrokeResult stroke = StrokeSolver.solve(mechanism, SAMPLES);
@@ -32,58 +34,67 @@ class StaticsDynamicsTest {
         for (double force : stroke.pressForce()) {
             peak = Math.max(peak, Math.abs(force));
         }
-        double slow = difference(mechanism, stroke, SPEED);
-        assertThat(slow).isLessThan(0.01 * peak);
+        assertThat(differences(mechanism, stroke, SPEED).most()).isLessThan(0.01 * peak);
     }
 
+    /** At speeds where inertia stands clear of the solvers' own tolerances, and nothing is thrown. */
     @ParameterizedTest
-    @ValueSource(strings = {"heron"})
-    void whatIsLeftGoesWithTheSquareOfTheSpeed(String design) {
+    @CsvSource({"heron, 5", "lamplighter, 5", "windmill, 5", "cobbler, 20"})
+    void whatIsLeftGoesWithTheSquareOfTheSpeed(String design, double speed) {
         Mechanism mechanism = mechanism(design);
         StrokeResult stroke = StrokeSolver.solve(mechanism, SAMPLES);
-        double fast = difference(mechanism, stroke, 40 * SPEED);
-        double slow = difference(mechanism, stroke, 20 * SPEED);
-        assertThat(fast / slow).isCloseTo(4, within(0.4));
+        double fast = differences(mechanism, stroke, 2 * speed).mean();
+        double slow = differences(mechanism, stroke, speed).mean();
+        assertThat(fast / slow).isCloseTo(4, within(0.8));
     }
 
-    /** Greatest difference of the finger force over both ways, µN. */
-    private static double difference(Mechanism mechanism, StrokeResult stroke, double speed) {
-        double way = 0;
+    /** Of the finger force over both ways, µN: greatest, and root mean square. */
+    private record Differences(double most, double mean) {}
+
+    private static Differences differences(Mechanism mechanism, StrokeResult stroke, double speed) {
         Rows rows = new Rows(mechanism);
         rows.at(mechanism.drawnPose());
-        double arm = ForceSolver.fingerArm(rows, mechanism.drive);
-        way = Math.abs(arm * mechanism.drive.turn());
+        double way = Math.abs(ForceSolver.fingerArm(rows, mechanism.drive) * mechanism.drive.turn());
         double rate = speed / way;
         double seconds = 1 / rate;
-        TimeStepper stepper = new TimeStepper(mechanism, seconds / (SAMPLES - 1) / 40);
+        TimeStepper stepper = new TimeStepper(mechanism, seconds / (SAMPLES - 1) / STEPS);
         PoseSolver poses = new PoseSolver(mechanism);
         double most = 0;
-        for (int back = 0; back < 2; back++) {
-            double sense = back == 0 ? 1 : -1;
-            poses.moveTo(back == 0 ? 0 : 1);
+        double squares = 0;
+        int counted = 0;
+        for (Direction direction : Direction.values()) {
+            boolean pressing = direction == Direction.PRESSING;
+            poses.moveTo(pressing ? 0 : 1);
             double[] velocity = poses.velocity().clone();
             for (int i = 0; i < velocity.length; i++) {
-                velocity[i] *= sense * rate;
+                velocity[i] *= direction.sign() * rate;
             }
             stepper.begin(poses.pose(), velocity);
-            stepper.finger(Finger.drive(sense * rate));
+            stepper.finger(Finger.drive(direction.sign() * rate));
             for (int i = 1; i < SAMPLES - 1; i++) {
+                assertThat(stepper.runTo(i * seconds / (SAMPLES - 1))).isTrue();
                 double before = stepper.fingerForce();
-                // The force of a step belongs to its middle: take the mean of those on either side.
-                assertThat(stepper.runTo(i * seconds / (SAMPLES - 1)))
-                        .as("t %s closure %s residual %s", stepper.time(), stepper.closure(), stepper.residual())
-                        .isTrue();
-                before = stepper.fingerForce();
-                double at = stepper.time();
-                TimeStepper after = stepper;
-                after.step(seconds / (SAMPLES - 1) / 40);
-                double mean = 0.5 * (before + after.fingerForce());
-                int sample = back == 0 ? i : SAMPLES - 1 - i;
-                double expected = back == 0 ? stroke.pressForce()[sample] : stroke.returnForce()[sample];
-                most = Math.max(most, Math.abs(mean - expected));
-                assertThat(at).isCloseTo(i * seconds / (SAMPLES - 1), within(1e-9));
+                stepper.step(seconds / (SAMPLES - 1) / STEPS);
+                // The force of a step belongs to its middle: the sample lies between these two.
+                double force = 0.5 * (before + stepper.fingerForce());
+                int sample = pressing ? i : SAMPLES - 1 - i;
+                if (changesNear(stroke, sample, direction)) {
+                    continue;
+                }
+                double expected = pressing ? stroke.pressForce()[sample] : stroke.returnForce()[sample];
+                most = Math.max(most, Math.abs(force - expected));
+                squares += (force - expected) * (force - expected);
+                counted++;
             }
         }
-        return most;
+        assertThat(counted).isGreaterThan(150);
+        return new Differences(most, Math.sqrt(squares / counted));
+    }
+
+    /** Within 1 % of the stroke of a contact change; at either end the drive starts with a jerk. */
+    private static boolean changesNear(StrokeResult stroke, int sample, Direction direction) {
+        double at = stroke.stroke()[sample];
+        return stroke.events().stream()
+                .anyMatch(event -> event.direction() == direction && Math.abs(event.stroke() - at) < 0.01);
     }
 }
