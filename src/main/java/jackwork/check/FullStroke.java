@@ -1,5 +1,6 @@
 package jackwork.check;
 
+import jackwork.motion.Direction;
 import jackwork.motion.MotionEvent;
 import jackwork.motion.StrokeResult;
 import java.util.List;
@@ -14,7 +15,11 @@ final class FullStroke implements Question {
         StrokeResult stroke = subject.stroke();
         Optional<MotionEvent> end = Stream.concat(
                         stroke.events(MotionEvent.Kind.DEAD_POINT).stream(),
-                        stroke.events(MotionEvent.Kind.STOP_REACHED).stream())
+                        Stream.concat(
+                                stroke.events(MotionEvent.Kind.STOP_REACHED).stream(),
+                                stroke.events(MotionEvent.Kind.FALLS_OVER).stream()))
+                .filter(event -> event.direction() == Direction.PRESSING)
+                .filter(event -> stroke.reach() < 1 && event.stroke() >= stroke.reach() - 1e-9)
                 .findFirst();
         double reach = end.map(MotionEvent::stroke).orElse(1.0);
         return List.of(new Finding(
@@ -36,6 +41,9 @@ final class FullStroke implements Question {
     }
 
     private static String why(MotionEvent end) {
+        if (end.kind() == MotionEvent.Kind.FALLS_OVER) {
+            return end.what() + " at stroke " + Words.stroke(end.stroke()) + " and finds no rest";
+        }
         String at = " at stroke " + Words.stroke(end.stroke());
         return end.kind() == MotionEvent.Kind.DEAD_POINT
                 ? "a dead point" + at + ": " + end.what()
@@ -43,6 +51,9 @@ final class FullStroke implements Question {
     }
 
     private static String remedy(MotionEvent end) {
+        if (end.kind() == MotionEvent.Kind.FALLS_OVER) {
+            return "Give it a seat with a rim, more friction, or a pin.";
+        }
         return end.kind() == MotionEvent.Kind.DEAD_POINT
                 ? "Shorten the lever's throw, or lengthen the link that comes into line."
                 : "Move that stop, or shorten the lever's throw.";

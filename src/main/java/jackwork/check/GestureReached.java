@@ -44,7 +44,7 @@ final class GestureReached implements Question {
     }
 
     /** mm; NaN when that stroke is not reached. */
-    private static double moved(Subject subject, GestureEntry gesture, Point rest, double stroke) {
+    static double moved(Subject subject, GestureEntry gesture, Point rest, double stroke) {
         StrokeResult result = subject.stroke();
         int sample = (int) Math.round(stroke * (result.stroke().length - 1));
         Body body = bodyOf(subject.assembly(), gesture.part());

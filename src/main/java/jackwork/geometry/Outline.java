@@ -92,6 +92,11 @@ public final class Outline {
         return polygon.intersection(other.polygon).getArea();
     }
 
+    /** Least distance to another outline, mm; 0 where they touch or overlap. */
+    public double distance(Outline other) {
+        return polygon.distance(other.polygon);
+    }
+
     /** Least distance between a point and the edges, mm. */
     public double distanceToEdge(Point point) {
         return polygon.getBoundary().distance(FACTORY.createPoint(new Coordinate(point.x(), point.y())));

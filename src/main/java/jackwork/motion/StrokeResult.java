@@ -34,6 +34,32 @@ public record StrokeResult(
         double reach,
         double closureError) {
 
+    /** Greatest force in any row of a joint, in size, over each sample of both directions, µN, [samples]. */
+    public double[] loadOf(String joint) {
+        double[] load = new double[stroke.length];
+        for (int j = 0; j < mechanism.joints.length; j++) {
+            if (!mechanism.joints[j].name().equals(joint)) {
+                continue;
+            }
+            for (int i = 0; i < load.length; i++) {
+                for (int r = 0; r < mechanism.joints[j].rows(); r++) {
+                    load[i] = Math.max(load[i], Math.abs(rowLoad[i][mechanism.firstRow[j] + r]));
+                }
+            }
+        }
+        return load;
+    }
+
+    /** Names of the pins, in the order of {@code pinLoad}. */
+    public List<String> pinNames() {
+        return java.util.Arrays.stream(mechanism.pins).map(Pin::name).toList();
+    }
+
+    /** Whether joints repeat each other, so that their loads are shared as clearances decide. */
+    public boolean sharesLoads() {
+        return mechanism.structure.redundant().length > 0;
+    }
+
     public List<MotionEvent> events(MotionEvent.Kind kind) {
         return events.stream().filter(event -> event.kind() == kind).toList();
     }

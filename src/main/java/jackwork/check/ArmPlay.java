@@ -1,0 +1,93 @@
+package jackwork.check;
+
+import jackwork.design.GestureEntry;
+import jackwork.geometry.Point;
+import jackwork.parts.Assembly;
+import jackwork.parts.Body;
+import jackwork.parts.PinJoint;
+import jackwork.stock.Uncertain;
+import java.util.ArrayList;
+import java.util.List;
+
+/** What the running fits let the end of a long arm wander in the plane, against what its gesture has to spare. */
+final class ArmPlay implements Question {
+
+    @Override
+    public List<Finding> ask(Subject subject) {
+        List<Finding> findings = new ArrayList<>();
+        subject.gestures().forEach((name, gesture) -> {
+            Finding finding = find(subject, name, gesture);
+            if (finding != null) {
+                findings.add(finding);
+            }
+        });
+        return findings;
+    }
+
+    private static @org.jspecify.annotations.Nullable Finding find(Subject subject, String name, GestureEntry gesture) {
+        Assembly assembly = subject.assembly();
+        int number = bodyOf(assembly, gesture.part());
+        List<Point> held = new ArrayList<>();
+        for (PinJoint pin : assembly.pins()) {
+            if (pin.holder() == number || pin.runner() == number) {
+                held.add(pin.at());
+            }
+        }
+        if (held.isEmpty()) {
+            return null;
+        }
+        Point end = subject.watched(name);
+        double base = 0;
+        double reach = 0;
+        for (Point a : held) {
+            reach = Math.max(reach, a.distance(end));
+            for (Point b : held) {
+                base = Math.max(base, a.distance(b));
+            }
+        }
+        if (base == 0) {
+            base = reach;
+        }
+        double ratio = reach / base;
+        double way = base;
+        double arm = reach;
+        Uncertain running = assembly.workshop().fits().running();
+        double play = play(running.value(), ratio);
+        double spare = GestureReached.moved(subject, gesture, end, 1) - gesture.distance();
+        Spread spread = new Spread(spare - play);
+        spread.add("running fit", running, value -> spare - play(value, ratio));
+        return new Finding(
+                "arm-play/" + name,
+                "Does the play in the pins leave " + name + " its gesture?",
+                spread.status(),
+                play,
+                spare,
+                spare - play,
+                "mm",
+                new Where(gesture.part(), 1.0, end),
+                "the pins' play lets " + name + " wander by " + Words.number(play) + " mm, its gesture has "
+                        + Words.number(spare) + " mm to spare",
+                spread.status() == Status.PASS
+                        ? ""
+                        : "Set the pins of " + gesture.part() + " farther apart, or fit them closer.",
+                "c/2 + c · reach/base = " + Words.number(running.value() / 2) + " + "
+                        + Words.number(running.value()) + " · " + Words.number(arm) + "/" + Words.number(way) + " = "
+                        + Words.number(play) + " mm",
+                spread.grounds());
+    }
+
+    /** Half the clearance at the pin, and the clearance at both pins turned into an angle, times the reach. */
+    private static double play(double clearance, double ratio) {
+        return Math.max(0, clearance) * (0.5 + ratio);
+    }
+
+    private static int bodyOf(Assembly assembly, String part) {
+        for (int i = 0; i < assembly.bodies().size(); i++) {
+            Body body = assembly.body(i);
+            if (body.parts().stream().anyMatch(p -> p.name().equals(part))) {
+                return i;
+            }
+        }
+        throw new IllegalStateException("part " + part + " was not checked on reading");
+    }
+}

@@ -1,0 +1,86 @@
+package jackwork.check;
+
+import jackwork.motion.StrokeResult;
+import jackwork.parts.PinJoint;
+import jackwork.stock.Basis;
+import jackwork.stock.Uncertain;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * The most loaded pin, as a round rod bent between two layers: {@code F L / 4 ≤ σ π d³ / 32}, L the runner's
+ * bearing and a layer on either side (simple beam; any text on strength of materials).
+ */
+final class PinsBear implements Question {
+
+    /** Bending strength of a bamboo skewer, N/mm². */
+    private static final Uncertain STRENGTH =
+            new Uncertain(100, 60, 150, "N/mm²", Basis.GUESS, "bamboo in bending, from memory");
+
+    @Override
+    public List<Finding> ask(Subject subject) {
+        StrokeResult stroke = subject.stroke();
+        List<Finding> findings = new ArrayList<>();
+        List<String> names = stroke.pinNames();
+        double least = Double.POSITIVE_INFINITY;
+        Finding worst = null;
+        for (int p = 0; p < names.size(); p++) {
+            PinJoint pin = pin(subject, names.get(p));
+            double load = 0;
+            int at = 0;
+            for (int i = 0; i < stroke.stroke().length; i++) {
+                if (stroke.pinLoad()[i][p] > load) {
+                    load = stroke.pinLoad()[i][p];
+                    at = i;
+                }
+            }
+            double borne = borne(pin, STRENGTH.value());
+            if (borne - load / 1e6 < least) {
+                least = borne - load / 1e6;
+                worst = finding(pin, load / 1e6, stroke.stroke()[at], stroke.sharesLoads());
+            }
+        }
+        if (worst != null) {
+            findings.add(worst);
+        }
+        return findings;
+    }
+
+    private static PinJoint pin(Subject subject, String name) {
+        return subject.assembly().pins().stream()
+                .filter(pin -> pin.name().equals(name))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private static double span(PinJoint pin) {
+        return pin.bearing() + 6;
+    }
+
+    private static double borne(PinJoint pin, double strength) {
+        double d = 2 * pin.radius();
+        return 4 * strength * Math.PI * d * d * d / 32 / span(pin);
+    }
+
+    private static Finding finding(PinJoint pin, double load, double at, boolean shared) {
+        double borne = borne(pin, STRENGTH.value());
+        Spread spread = new Spread(borne - load);
+        spread.add("bending strength of the rod", STRENGTH, value -> borne(pin, value) - load);
+        return new Finding(
+                "pins-bear",
+                "Do the pins bear their loads?",
+                spread.status(),
+                load,
+                borne,
+                borne - load,
+                "N",
+                new Where(pin.name(), at, pin.at()),
+                pin.name() + " bears most, " + Words.number(load) + " N at stroke " + Words.stroke(at)
+                        + (shared ? "; joints repeat each other, so loads are shared as clearances decide" : ""),
+                spread.status() == Status.PASS ? "" : "Take a thicker rod for " + pin.name() + ".",
+                "F = " + Words.number(load) + " N; bears 4 σ π d³ / (32 L) = 4 · "
+                        + Words.number(STRENGTH.value()) + " · π · " + Words.number(2 * pin.radius())
+                        + "³ / (32 · " + Words.number(span(pin)) + ") = " + Words.number(borne) + " N",
+                spread.grounds());
+    }
+}

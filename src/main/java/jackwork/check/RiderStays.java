@@ -1,0 +1,57 @@
+package jackwork.check;
+
+import jackwork.motion.MotionEvent;
+import jackwork.motion.StrokeResult;
+import jackwork.parts.Assembly;
+import jackwork.parts.Body;
+import jackwork.parts.Link;
+import jackwork.parts.TouchPair;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** What is held by nothing but its weight stays where it lies. */
+final class RiderStays implements Question {
+
+    @Override
+    public List<Finding> ask(Subject subject) {
+        Assembly assembly = subject.assembly();
+        List<Finding> findings = new ArrayList<>();
+        for (int number = 1; number < assembly.bodies().size(); number++) {
+            if (isRider(assembly, number)) {
+                findings.add(finding(subject.stroke(), assembly.body(number)));
+            }
+        }
+        return findings;
+    }
+
+    private static boolean isRider(Assembly assembly, int number) {
+        boolean pinned = assembly.pins().stream().anyMatch(pin -> pin.holder() == number || pin.runner() == number)
+                || assembly.slides().stream().anyMatch(slide -> slide.peg() == number || slide.slot() == number);
+        List<Link> links = assembly.links().stream()
+                .filter(link -> link.bodies().contains(number))
+                .toList();
+        return !pinned && !links.isEmpty() && links.stream().allMatch(link -> link instanceof TouchPair);
+    }
+
+    private static Finding finding(StrokeResult stroke, Body rider) {
+        Optional<MotionEvent> fall = stroke.events(MotionEvent.Kind.FALLS_OVER).stream()
+                .filter(event -> event.what().contains(rider.name()))
+                .findFirst();
+        double at = fall.map(MotionEvent::stroke).orElse(1.0);
+        return new Finding(
+                "rider-stays/" + rider.name(),
+                "Does " + rider.name() + " stay on?",
+                fall.isEmpty() ? Status.PASS : Status.FAIL,
+                at,
+                1.0,
+                at - 1,
+                "stroke",
+                new Where(rider.name(), at, rider.centre()),
+                fall.map(event -> event.what() + " at stroke " + Words.stroke(event.stroke()))
+                        .orElse(rider.name() + " neither tips nor slides all along the stroke"),
+                fall.isEmpty() ? "" : "Give it a wider foot or a rim, or keep its seat more level.",
+                "first stroke at which no rest is left for it = " + Words.stroke(at) + " of 1",
+                List.of());
+    }
+}
