@@ -5,7 +5,6 @@ import jackwork.geometry.Point;
 import jackwork.geometry.Pose;
 import jackwork.motion.StrokeResult;
 import jackwork.parts.Assembly;
-import jackwork.parts.Body;
 import jackwork.parts.CamPair;
 import jackwork.parts.GearMesh;
 import jackwork.parts.Link;
@@ -27,7 +26,11 @@ final class PartsClash implements Question {
     /** Gaps are followed down to this, mm; less counts as meeting. */
     private static final double MEETS = 0.02;
 
-    private record Placed(Part part, int body) {}
+    /** The least gap is followed until it cannot be less than this share of what is told. */
+    private static final double NEAR_ENOUGH = 0.75;
+
+    /** @param reach farthest corner from the body's centre, mm */
+    private record Placed(Part part, int body, double reach) {}
 
     /** @param at sample, with its fraction */
     private record Gap(double distance, double at, String a, String b) {}
@@ -38,7 +41,12 @@ final class PartsClash implements Question {
         List<Placed> parts = new ArrayList<>();
         for (int body = 0; body < assembly.bodies().size(); body++) {
             for (Part part : assembly.body(body).parts()) {
-                parts.add(new Placed(part, body));
+                Point centre = assembly.body(body).centre();
+                double reach = part.drawn().outer().stream()
+                        .mapToDouble(centre::distance)
+                        .max()
+                        .orElse(0);
+                parts.add(new Placed(part, body, reach));
             }
         }
         Gap least = new Gap(Double.POSITIVE_INFINITY, 0, "", "");
@@ -95,7 +103,10 @@ final class PartsClash implements Question {
         for (double[][] way : ways) {
             double at = 0;
             while (at <= last) {
-                double gap = outline(subject, a, way, at).distance(outline(subject, b, way, at));
+                double gap = apart(subject, a, b, way, at);
+                if (gap <= least.distance()) {
+                    gap = exact(subject, a, b, way, at);
+                }
                 if (gap < least.distance()) {
                     least = new Gap(gap, at, a.part().name(), b.part().name());
                 }
@@ -105,10 +116,35 @@ final class PartsClash implements Question {
                 if (at == last) {
                     break;
                 }
-                at = Math.min(last, advance(subject, a, b, way, at, Math.max(MEETS, gap - least.distance() + MEETS)));
+                at = Math.min(
+                        last, advance(subject, a, b, way, at, Math.max(MEETS, gap - NEAR_ENOUGH * least.distance())));
             }
         }
         return least;
+    }
+
+    /** A gap that two parts have for certain: between circles about their bodies' centres. */
+    private static double apart(Subject subject, Placed a, Placed b, double[][] way, double at) {
+        return centre(subject, a, way, at).distance(centre(subject, b, way, at)) - a.reach() - b.reach();
+    }
+
+    private static Point centre(Subject subject, Placed placed, double[][] way, double at) {
+        Assembly assembly = subject.assembly();
+        Point drawn = assembly.body(placed.body()).centre();
+        if (placed.body() == assembly.coinWorks().bucket()) {
+            return drawn.turnedAbout(
+                    assembly.coinWorks().pivot(), assembly.coinWorks().tip());
+        }
+        int number = number(subject, placed.body());
+        if (number < 0) {
+            return drawn;
+        }
+        int low = (int) Math.floor(at);
+        int high = Math.min(way.length - 1, low + 1);
+        double[] p = way[low];
+        double[] q = Double.isNaN(way[high][0]) ? p : way[high];
+        return new Point(
+                mix(p[3 * number], q[3 * number], at - low), mix(p[3 * number + 1], q[3 * number + 1], at - low));
     }
 
     /** How far along the samples two parts may go before any point of them has gone {@code allowed} mm. */
@@ -138,13 +174,8 @@ final class PartsClash implements Question {
         if (p == null || q == null || Double.isNaN(q[0])) {
             return 0;
         }
-        Body body = subject.assembly().body(placed.body());
-        double reach = 0;
-        for (Point corner : placed.part().drawn().outer()) {
-            reach = Math.max(reach, corner.distance(body.centre()));
-        }
         return Math.hypot(q[3 * number] - p[3 * number], q[3 * number + 1] - p[3 * number + 1])
-                + reach * Math.abs(q[3 * number + 2] - p[3 * number + 2]);
+                + placed.reach() * Math.abs(q[3 * number + 2] - p[3 * number + 2]);
     }
 
     private static int number(Subject subject, int body) {
@@ -154,19 +185,30 @@ final class PartsClash implements Question {
                 : subject.mechanism().bodyNumber(assembly.body(body).name());
     }
 
-    private static Outline outline(Subject subject, Placed placed, double[][] way, double at) {
+    /** Distance of the edges, with a moved into b's frame; parts inside one another do not come apart again. */
+    private static double exact(Subject subject, Placed a, Placed b, double[][] way, double at) {
+        Pose ofA = pose(subject, a, way, at);
+        Pose ofB = pose(subject, b, way, at);
+        Point shift = new Point(ofA.x() - ofB.x(), ofA.y() - ofB.y()).turned(-ofB.angle());
+        Outline moved = a.part().drawn().moved(new Pose(shift.x(), shift.y(), ofA.angle() - ofB.angle()));
+        return at == 0 && moved.overlaps(b.part().drawn())
+                ? 0
+                : b.part().drawn().distance(moved);
+    }
+
+    /** Where a part is, as a turn about the origin and a shift from the position drawn. */
+    private static Pose pose(Subject subject, Placed placed, double[][] way, double at) {
         Assembly assembly = subject.assembly();
-        Outline drawn = placed.part().drawn();
         if (placed.body() == assembly.coinWorks().bucket()) {
             // Nothing moves before a coin has tipped it.
             Point pivot = assembly.coinWorks().pivot();
             double tip = assembly.coinWorks().tip();
             Point shift = pivot.minus(pivot.turned(tip));
-            return drawn.moved(new Pose(shift.x(), shift.y(), tip));
+            return new Pose(shift.x(), shift.y(), tip);
         }
         int number = number(subject, placed.body());
         if (number < 0) {
-            return drawn;
+            return Pose.REST;
         }
         int low = (int) Math.floor(at);
         int high = Math.min(way.length - 1, low + 1);
@@ -174,12 +216,11 @@ final class PartsClash implements Question {
         double[] p = way[low];
         double[] q = Double.isNaN(way[high][0]) ? p : way[high];
         double angle = mix(p[3 * number + 2], q[3 * number + 2], share);
-        Point centre = subject.assembly().body(placed.body()).centre();
-        Point turned = centre.turned(angle);
-        return drawn.moved(new Pose(
+        Point turned = assembly.body(placed.body()).centre().turned(angle);
+        return new Pose(
                 mix(p[3 * number], q[3 * number], share) - turned.x(),
                 mix(p[3 * number + 1], q[3 * number + 1], share) - turned.y(),
-                angle));
+                angle);
     }
 
     private static double mix(double p, double q, double share) {

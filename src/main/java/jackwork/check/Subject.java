@@ -84,7 +84,8 @@ public final class Subject {
     /** Spread of a margin that depends on the solved stroke. */
     Spread strokeSpread(ToDoubleFunction<StrokeResult> margin) {
         Spread spread = new Spread(margin.applyAsDouble(stroke));
-        for (Variation variation : variations) {
+        // A stroke that ends short has its own finding; what the numbers do to it tells nothing.
+        for (Variation variation : stroke.reach() < 1 ? List.<Variation>of() : variations) {
             spread.add(variation.name(), variation.number(), v -> margin.applyAsDouble(solved(variation, v)));
         }
         return spread;

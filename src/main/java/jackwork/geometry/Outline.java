@@ -2,6 +2,7 @@ package jackwork.geometry;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
@@ -11,6 +12,7 @@ import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.geom.util.AffineTransformation;
 import org.locationtech.jts.operation.buffer.BufferOp;
 import org.locationtech.jts.operation.buffer.BufferParameters;
+import org.locationtech.jts.operation.distance.IndexedFacetDistance;
 import org.locationtech.jts.operation.valid.IsValidOp;
 import org.locationtech.jts.operation.valid.TopologyValidationError;
 
@@ -23,6 +25,8 @@ public final class Outline {
     private static final GeometryFactory FACTORY = new GeometryFactory();
 
     private final Polygon polygon;
+    /** Index of the edges, made when first asked for; the same whoever makes it. */
+    private volatile @Nullable IndexedFacetDistance edges;
 
     private Outline(Polygon polygon) {
         this.polygon = polygon;
@@ -92,9 +96,14 @@ public final class Outline {
         return polygon.intersection(other.polygon).getArea();
     }
 
-    /** Least distance to another outline, mm; 0 where they touch or overlap. */
+    /** Least distance between this outline's edges and another's, mm; its own edges are indexed once. */
     public double distance(Outline other) {
-        return polygon.distance(other.polygon);
+        IndexedFacetDistance known = edges;
+        if (known == null) {
+            known = new IndexedFacetDistance(polygon);
+            edges = known;
+        }
+        return known.distance(other.polygon);
     }
 
     /** Least distance between a point and the edges, mm. */

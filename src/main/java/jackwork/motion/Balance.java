@@ -15,7 +15,7 @@ import java.util.Arrays;
  */
 final class Balance {
 
-    private static final int MOST_STEPS = 200;
+    private static final int MOST_STEPS = 120;
     /** Rows with gaps wider than this cannot take hold within one step, mm. */
     private static final double NEAR = 25;
     /** Longest step of any coordinate, mm (rad × 100). */

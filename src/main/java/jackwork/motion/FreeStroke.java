@@ -10,7 +10,7 @@ import java.util.List;
 final class FreeStroke {
 
     /** Changes of what holds between two samples; more means that parts flutter. */
-    private static final int MOST_CHANGES = 24;
+    private static final int MOST_CHANGES = 12;
 
     private final Mechanism mechanism;
     private final PoseSolver poses;
