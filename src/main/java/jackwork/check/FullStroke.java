@@ -14,7 +14,9 @@ final class FullStroke implements Question {
     public List<Finding> ask(Subject subject) {
         StrokeResult stroke = subject.stroke();
         Optional<MotionEvent> end = Stream.concat(
-                        stroke.events(MotionEvent.Kind.DEAD_POINT).stream(),
+                        Stream.concat(
+                                stroke.events(MotionEvent.Kind.DEAD_POINT).stream(),
+                                stroke.events(MotionEvent.Kind.CHANGE_POINT).stream()),
                         Stream.concat(
                                 stroke.events(MotionEvent.Kind.STOP_REACHED).stream(),
                                 stroke.events(MotionEvent.Kind.FALLS_OVER).stream()))
@@ -45,6 +47,9 @@ final class FullStroke implements Question {
             return end.what() + " at stroke " + Words.stroke(end.stroke()) + " and finds no rest";
         }
         String at = " at stroke " + Words.stroke(end.stroke());
+        if (end.kind() == MotionEvent.Kind.CHANGE_POINT) {
+            return "a change point" + at + ": " + end.what();
+        }
         return end.kind() == MotionEvent.Kind.DEAD_POINT
                 ? "a dead point" + at + ": " + end.what()
                 : end.what() + " is met" + at;
@@ -53,6 +58,9 @@ final class FullStroke implements Question {
     private static String remedy(MotionEvent end) {
         if (end.kind() == MotionEvent.Kind.FALLS_OVER) {
             return "Give it a seat with a rim, more friction, or a pin.";
+        }
+        if (end.kind() == MotionEvent.Kind.CHANGE_POINT) {
+            return "Shorten the lever's throw, or add a second crank out of line that leads it through.";
         }
         return end.kind() == MotionEvent.Kind.DEAD_POINT
                 ? "Shorten the lever's throw, or lengthen the link that comes into line."

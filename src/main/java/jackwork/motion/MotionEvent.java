@@ -15,6 +15,8 @@ public record MotionEvent(Kind kind, double stroke, double until, Direction dire
     public enum Kind {
         /** The lever can turn no further while parts still move: links stand in line. */
         DEAD_POINT,
+        /** Links stand in line and two ways lead on: which is taken is left to chance. */
+        CHANGE_POINT,
         /** A stop, or the end of a slot, is met before the stroke is done. */
         STOP_REACHED,
         /** A string goes taut, a stop is met, or parts touch. */

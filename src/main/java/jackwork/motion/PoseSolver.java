@@ -1,6 +1,8 @@
 package jackwork.motion;
 
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.List;
 
 /**
  * Follows a mechanism's pose along the stroke: Newton's method on joint closure from a tangent
@@ -286,6 +288,59 @@ public final class PoseSolver {
         for (int j = 0; j < free.length; j++) {
             factors.add(independent.length + 1 + j, free[j], 1);
         }
+    }
+
+    /**
+     * Poses that lead on at a stroke just past one where links stand in line (a change point), from the
+     * present pose just before it: straight on, and to either side along what is loose there.
+     *
+     * @return none, one or two; the solver stays where it is
+     */
+    List<double[]> branchesAt(double target) {
+        double from = stroke;
+        int sign = determinantSign;
+        keep();
+        double[] loose = new double[pose.length];
+        for (int i = 0; i < loose.length; i++) {
+            loose[i] = 1 + 0.1 * i;
+        }
+        // The factors are those of a nearly singular matrix: what comes out is mostly the loose motion.
+        factors.solve(loose);
+        double size = 0;
+        for (int i = 0; i < loose.length; i++) {
+            size = Math.max(size, Math.abs(loose[i]) * (i % 3 == 2 ? 100 : 1));
+        }
+        List<double[]> found = new ArrayList<>();
+        double way = Math.max(0.5, 0.5 * MOST_CORRECTION);
+        for (double aside : new double[] {0, way, -way, 4 * way, -4 * way}) {
+            for (int i = 0; i < pose.length; i++) {
+                pose[i] = start[i] + startVelocity[i] * (target - from) + aside * loose[i] / size;
+            }
+            stroke = target;
+            if (close() && found.stream().noneMatch(known -> same(known, pose)) && nearStart(target - from)) {
+                found.add(pose.clone());
+            }
+        }
+        giveBack(from, sign);
+        close();
+        return found;
+    }
+
+    private static boolean same(double[] a, double[] b) {
+        for (int i = 0; i < a.length; i++) {
+            if (Math.abs(a[i] - b[i]) * (i % 3 == 2 ? 100 : 1) > 1e-4) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private boolean nearStart(double step) {
+        double most = 0;
+        for (int i = 0; i < pose.length; i++) {
+            most = Math.max(most, Math.abs(pose[i] - start[i]) * (i % 3 == 2 ? 100 : 1));
+        }
+        return most < 100 * MOST_CORRECTION * Math.max(Math.abs(step), 0.02);
     }
 
     LuFactors factors() {

@@ -9,6 +9,8 @@ import java.util.function.DoublePredicate;
 public final class StrokeSolver {
 
     private static final double LOCATED = 1e-10;
+    /** How far past a change point its branches are looked at. */
+    private static final double PAST = 0.01;
 
     private final Mechanism mechanism;
     private final PoseSolver poses;
@@ -66,8 +68,14 @@ public final class StrokeSolver {
     private double advance(double wanted) {
         double before = poses.stroke();
         if (!poses.moveTo(wanted)) {
-            DeadPointSearch search = new DeadPointSearch(mechanism);
             double at = poses.stroke();
+            List<double[]> branches = poses.branchesAt(Math.min(1, at + PAST));
+            if (branches.size() > 1) {
+                String ways = "links stand in line and two ways lead on: " + ways(branches);
+                events.add(new MotionEvent(MotionEvent.Kind.CHANGE_POINT, at, at, Direction.PRESSING, ways));
+                return Math.min(at, Math.nextDown(1.0));
+            }
+            DeadPointSearch search = new DeadPointSearch(mechanism);
             var dead = search.find(poses, Direction.PRESSING);
             String what = dead.map(found -> moving(found.slack())).orElse("the mechanism's reach ends here");
             double where = dead.map(DeadPointSearch.DeadPoint::stroke).orElse(at);
@@ -93,6 +101,25 @@ public final class StrokeSolver {
             }
         }
         return 1;
+    }
+
+    /** How the body that differs most between two branches turns in each. */
+    private String ways(List<double[]> branches) {
+        double[] one = branches.get(0);
+        double[] two = branches.get(1);
+        int body = 0;
+        for (int b = 0; b < mechanism.bodyCount(); b++) {
+            if (Math.abs(one[3 * b + 2] - two[3 * b + 2]) > Math.abs(one[3 * body + 2] - two[3 * body + 2])) {
+                body = b;
+            }
+        }
+        double was = poses.pose()[3 * body + 2];
+        return String.format(
+                java.util.Locale.ROOT,
+                "%s turns by %+.2f or %+.2f degrees",
+                mechanism.bodyName(body),
+                Math.toDegrees(one[3 * body + 2] - was),
+                Math.toDegrees(two[3 * body + 2] - was));
     }
 
     private double gap(int row) {
@@ -149,7 +176,9 @@ public final class StrokeSolver {
     private double canReachUntil() {
         return events.stream()
                 .filter(e -> e.direction() == Direction.PRESSING)
-                .filter(e -> e.kind() == MotionEvent.Kind.DEAD_POINT || e.kind() == MotionEvent.Kind.STOP_REACHED)
+                .filter(e -> e.kind() == MotionEvent.Kind.DEAD_POINT
+                        || e.kind() == MotionEvent.Kind.CHANGE_POINT
+                        || e.kind() == MotionEvent.Kind.STOP_REACHED)
                 .mapToDouble(MotionEvent::stroke)
                 .min()
                 .orElse(1);
