@@ -1,5 +1,6 @@
 package jackwork.motion;
 
+import java.util.Arrays;
 import org.hipparchus.linear.Array2DRowRealMatrix;
 import org.hipparchus.linear.ArrayRealVector;
 import org.hipparchus.linear.RealMatrix;
@@ -12,8 +13,8 @@ import org.hipparchus.util.Pair;
 
 /**
  * A pose by a general solver: Hipparchus' Levenberg-Marquardt on the closure equations of
- * {@link Equations}, with their own Jacobian, started from the pose before and stopped once no joint
- * misses by more than 1e-9 mm (the lever's row, in rad, counts 100 times, as in {@link Equations#close}).
+ * {@link Rows}, with their own Jacobian, started from the pose before and stopped once no joint
+ * misses by more than 1e-9 mm (the lever's row, in rad, counts 100 times, as in {@link PoseSolver}).
  *
  * <p>It is the same equations to what is promised to the maker, by a library anyone would reach for
  * first. It is not a rival made for mechanisms: it knows nothing of the stroke, so it predicts nothing
@@ -29,8 +30,10 @@ final class LeastSquaresPose {
     private static final int MOST_EVALUATIONS = 100;
 
     private final Mechanism mechanism;
-    private final Equations equations;
-    private final LuFactors jacobian;
+    private final Rows joints;
+    private final int[] independent;
+    private final double[] closure;
+    private final double[] gradient;
     private final int n;
     private final RealVector zero;
     private final LevenbergMarquardtOptimizer optimizer = new LevenbergMarquardtOptimizer();
@@ -38,9 +41,11 @@ final class LeastSquaresPose {
 
     LeastSquaresPose(Mechanism mechanism) {
         this.mechanism = mechanism;
-        this.equations = new Equations(mechanism);
+        this.joints = new Rows(mechanism);
+        this.independent = mechanism.structure.independent();
         this.n = mechanism.coordinates();
-        this.jacobian = new LuFactors(n);
+        this.closure = new double[n];
+        this.gradient = new double[n];
         this.zero = new ArrayRealVector(n);
         reset();
     }
@@ -75,8 +80,8 @@ final class LeastSquaresPose {
 
     /** Largest distance by which a joint misses at the last pose, mm. */
     private double closureError(double stroke) {
-        equations.at(pose);
-        return equations.close(pose, stroke);
+        close(pose, stroke);
+        return miss(new ArrayRealVector(closure, false));
     }
 
     private double miss(RealVector residuals) {
@@ -90,19 +95,25 @@ final class LeastSquaresPose {
     private MultivariateJacobianFunction closure(double stroke) {
         return point -> {
             double[] q = point.toArray();
-            equations.at(q);
-            equations.close(q, stroke);
-            jacobian.clear();
-            equations.addJacobian(q, jacobian);
+            close(q, stroke);
             double[][] rows = new double[n][n];
-            for (int i = 0; i < n; i++) {
-                for (int j = 0; j < n; j++) {
-                    rows[i][j] = jacobian.entry(i, j);
-                }
+            for (int i = 0; i < n - 1; i++) {
+                Arrays.fill(gradient, 0);
+                joints.addForce(independent[i], 1, gradient);
+                System.arraycopy(gradient, 0, rows[i], 0, n);
             }
-            RealVector value = new ArrayRealVector(equations.closure);
+            rows[n - 1][3 * mechanism.drive.body() + 2] = 1;
+            RealVector value = new ArrayRealVector(closure);
             RealMatrix slope = new Array2DRowRealMatrix(rows, false);
             return new Pair<>(value, slope);
         };
+    }
+
+    private void close(double[] q, double stroke) {
+        joints.at(q);
+        for (int i = 0; i < n - 1; i++) {
+            closure[i] = joints.gap[independent[i]];
+        }
+        closure[n - 1] = q[3 * mechanism.drive.body() + 2] - mechanism.drive.turn() * stroke;
     }
 }

@@ -141,7 +141,7 @@ final class Balance {
             if (!fits && contacts.residual() > 1e-9) {
                 return false;
             }
-            if (moved * (1 + damping) < SETTLED && fits && k > 1 && borneAlike()) {
+            if (moved * (1 + damping) < SETTLED && fits && k > 1 && borneAlike(k < 40 ? 1e-10 : 1e-6)) {
                 unsettled = false;
                 return poses.close() && bear();
             }
@@ -193,15 +193,18 @@ final class Balance {
         return true;
     }
 
-    /** Whether the joints' forces came out as in the last step: friction hangs on them. */
-    private boolean borneAlike() {
+    /** Whether the joints' forces came out as in the last step: friction hangs on them.
+     *
+     * @param share of the greatest force that a change may be
+     */
+    private boolean borneAlike(double share) {
         double change = 0;
         double largest = 0;
         for (int i = 0; i < n; i++) {
             change = Math.max(change, Math.abs(multiplier[i] - lastMultiplier[i]));
             largest = Math.max(largest, Math.abs(multiplier[i]));
         }
-        return change <= 1e-10 * largest;
+        return change <= share * largest;
     }
 
     /** Force of any row, µN: of an equality row that repeats others 0. */

@@ -18,6 +18,12 @@ public final class PoseSolver {
     private static final int MOST_ITERATIONS = 12;
     /** A prediction corrected by more than this (mm, or rad × 100) has perhaps met another branch. */
     private static final double MOST_CORRECTION = 4.0;
+    /** A determinant so far below the drawn one (natural logarithm) is none: links stand in line. */
+    private static final double SINGULAR = Math.log(1e-8);
+    /** Correction as a share of the way predicted; more, and the path has a kink there. */
+    private static final double MOST_KINK = 0.2;
+    /** Corrections smaller than this (mm, or rad × 100) are no kink. */
+    private static final double LEAST_KINK = 1e-7;
     /** Stroke within which a change of what holds, or a jump, is placed. */
     private static final double LOCATED = 1e-6;
 
@@ -40,6 +46,9 @@ public final class PoseSolver {
     private double stroke;
     private double residual;
     private int determinantSign;
+    /** Logarithm of the determinant's size as drawn. */
+    private double drawnDeterminant = Double.NaN;
+
     private Jump jump = Jump.NONE;
 
     /** What the last step met. */
@@ -139,7 +148,7 @@ public final class PoseSolver {
         }
         boolean there = settle(target) && determinantSign == signBefore;
         boolean small = Math.abs(target - from) <= 2 * LOCATED;
-        boolean near = there && corrected(from, target) < MOST_CORRECTION;
+        boolean near = there && isNear(from, target);
         boolean same = free.length == 0 || sameHold();
         if (there && (near || (small && free.length > 0)) && (same || small)) {
             jump = !near ? Jump.FELL : !same ? Jump.CHANGED : Jump.NONE;
@@ -184,6 +193,22 @@ public final class PoseSolver {
         }
     }
 
+    /**
+     * Whether the result is the prediction's own branch. Along one branch the correction shrinks with the square
+     * of the step; where another branch is met it stays a fixed share of the way, however short the step.
+     */
+    private boolean isNear(double from, double target) {
+        double corrected = corrected(from, target);
+        if (corrected >= MOST_CORRECTION) {
+            return false;
+        }
+        double way = 0;
+        for (int i = 0; i < pose.length; i++) {
+            way = Math.max(way, Math.abs(startVelocity[i] * (target - from)) * (i % 3 == 2 ? 100 : 1));
+        }
+        return free.length > 0 || corrected < MOST_KINK * way || corrected < LEAST_KINK;
+    }
+
     /** Greatest distance between prediction and result, mm (angles as the mm they make at 100 mm). */
     private double corrected(double from, double target) {
         double most = 0;
@@ -208,6 +233,11 @@ public final class PoseSolver {
         determinantSign = factors.determinantSign();
         if (free.length > 0) {
             return follow(u - from);
+        }
+        if (Double.isNaN(drawnDeterminant)) {
+            drawnDeterminant = factors.logAbsDeterminant();
+        } else if (factors.logAbsDeterminant() < drawnDeterminant + SINGULAR) {
+            return false;
         }
         Arrays.fill(velocity, 0);
         velocity[independent.length] = mechanism.drive.turn();

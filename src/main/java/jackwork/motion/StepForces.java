@@ -43,6 +43,7 @@ final class StepForces {
     private double keptWork;
     private double leastGap;
     private int fingerMember;
+    private Finger acting = Finger.OFF;
     /** 100 mm, signed so that the drive's own push moves it forward. */
     private double driveSense;
 
@@ -262,6 +263,7 @@ final class StepForces {
 
     /** How every member's motion answers to every member's impulse; the finger first, it gives the drive's sense. */
     private void respond(Finger finger) {
+        acting = finger;
         int stride = contacts.stride();
         for (int j = contacts.size - 1; j >= 0; j--) {
             double[] v = response[j];
@@ -338,9 +340,7 @@ final class StepForces {
             rows.addImpulse(rows.count + a, rows.along[a] * followed[a], pushed);
             joints.project(pushed, joint);
             for (int i = 0; i < contacts.size; i++) {
-                if (i != fingerMember) {
-                    contacts.offset[i] += rows.rate(member[i], pushed);
-                }
+                contacts.offset[i] += rate(i, pushed, acting);
             }
         }
     }

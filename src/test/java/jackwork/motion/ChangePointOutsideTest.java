@@ -19,14 +19,14 @@ class ChangePointOutsideTest {
     void bothBranchesAreFound(double crank, double coupler, double rocker, double ground) {
         // From 60° the crank turns counter-clockwise; at 180° all links stand in line.
         FourBar bar = new FourBar(crank, coupler, rocker, ground);
-        Mechanism mechanism = bar.drivenByCrank(Math.toRadians(60), 1, Math.toRadians(200)).build();
+        Mechanism mechanism =
+                bar.drivenByCrank(Math.toRadians(60), 1, Math.toRadians(200)).build();
         StrokeResult result = StrokeSolver.solve(mechanism, 51);
         MotionEvent change = result.events(MotionEvent.Kind.CHANGE_POINT).get(0);
         assertThat(change.stroke() * 200).isCloseTo(120, within(0.01));
         PoseSolver poses = new PoseSolver(mechanism);
-        poses.moveTo(0.59);
-        poses.moveTo(0.61);
-        double target = 0.62;
+        assertThat(poses.moveTo(0.62)).isFalse();
+        double target = 0.61;
         var branches = poses.branchesAt(target);
         assertThat(branches).hasSize(2);
         // One keeps crank and rocker parallel, the other crosses them: the two circles' intersections.

@@ -45,15 +45,18 @@ class InvarianceTest {
         builder.gravity(down.times(GRAVITY / unit * 1));
         String[] names = {"crank", "coupler", "rocker", "lamp", "weight"};
         Point[] centres = {
-            p.times(0.5), p.plus(q).times(0.5), q.plus(o4).times(0.5), lampAt.minus(new Point(0, 15 * r[7])),
+            p.times(0.5),
+            p.plus(q).times(0.5),
+            q.plus(o4).times(0.5),
+            lampAt.minus(new Point(0, 15 * r[7])),
             new Point(-60, 40)
         };
         double[] masses = {3 * r[8], 5 * r[9], 4 * r[10], 6 * r[11], 9 * r[12]};
         int[] number = new int[5];
         for (int k = 0; k < 5; k++) {
             int body = view.reordered() ? 4 - k : k;
-            number[body] = builder.body(
-                    names[body], masses[body], map.apply(centres[body]), 900 * r[13 + body] * unit * unit);
+            number[body] =
+                    builder.body(names[body], masses[body], map.apply(centres[body]), 900 * r[13 + body] * unit * unit);
         }
         List<Runnable> joints = new java.util.ArrayList<>(List.of(
                 () -> builder.pin("o2", number[0], GROUND, map.apply(Point.ORIGIN), 1.5 * unit, mu),
@@ -90,7 +93,8 @@ class InvarianceTest {
             java.util.Collections.reverse(joints);
         }
         joints.forEach(Runnable::run);
-        Point push = map.apply(p.plus(new Point(Math.sin(theta), -Math.cos(theta)))).minus(map.apply(p));
+        Point push =
+                map.apply(p.plus(new Point(Math.sin(theta), -Math.cos(theta)))).minus(map.apply(p));
         return builder.lever(number[0], view.sense() * Math.toRadians(-20), map.apply(p), push)
                 .build();
     }
@@ -100,7 +104,7 @@ class InvarianceTest {
         Mechanism other = mechanism(seed, view);
         StrokeResult a = StrokeSolver.solve(plain, SAMPLES);
         StrokeResult b = StrokeSolver.solve(other, SAMPLES);
-        assertThat(b.reach()).isCloseTo(a.reach(), within(1e-5));
+        assertThat(b.reach()).as("%s against %s", a.events(), b.events()).isCloseTo(a.reach(), within(1e-5));
         // In other units of length, gravity's number and every force's change alike.
         double force = 1 / view.scale();
         for (int i = 0; i < SAMPLES; i++) {
@@ -108,8 +112,17 @@ class InvarianceTest {
                 continue;
             }
             double scale = Math.abs(a.pressForce()[i]) + 1000;
-            assertThat(b.pressForce()[i] / force).as("press %s", i).isCloseTo(a.pressForce()[i], within(1e-5 * scale));
-            assertThat(b.returnForce()[i] / force).as("back %s", i).isCloseTo(a.returnForce()[i], within(1e-5 * scale));
+            // Where nothing has slid yet, at the start of either way, friction may be anything within its bounds.
+            if (i > 0) {
+                assertThat(b.pressForce()[i] / force)
+                        .as("press %s", i)
+                        .isCloseTo(a.pressForce()[i], within(1e-5 * scale));
+            }
+            if (i > 0 && i < SAMPLES - 1) {
+                assertThat(b.returnForce()[i] / force)
+                        .as("back %s", i)
+                        .isCloseTo(a.returnForce()[i], within(1e-5 * scale));
+            }
             for (int body = 0; body < plain.bodyCount(); body++) {
                 int twin = other.bodyNumber(plain.bodyName(body));
                 double[] pa = a.pose()[i];
