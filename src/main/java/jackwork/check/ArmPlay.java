@@ -54,6 +54,10 @@ final class ArmPlay implements Question {
         Uncertain running = assembly.workshop().fits().running();
         double play = play(running.value(), ratio);
         double spare = GestureReached.moved(subject, gesture, end, 1) - gesture.distance();
+        if (!(spare > 0)) {
+            // The gesture itself is not reached, which has its own finding.
+            return null;
+        }
         Spread spread = new Spread(spare - play);
         spread.add("running fit", running, value -> spare - play(value, ratio));
         return new Finding(

@@ -29,7 +29,7 @@ final class StringsPull implements Question {
         StrokeResult stroke = subject.stroke();
         Optional<MotionEvent> end = stroke.events(MotionEvent.Kind.STOP_REACHED).stream()
                 .filter(event -> event.direction() == Direction.PRESSING)
-                .filter(event -> taut(stroke, string, event.stroke()))
+                .filter(event -> event.what().contains("string " + string.name()))
                 .findFirst();
         double reach = end.map(MotionEvent::stroke).orElse(1.0);
         String at = Words.stroke(reach);
@@ -51,12 +51,6 @@ final class StringsPull implements Question {
                 "stroke at which the taut string meets a stop = " + at + " of 1; slack now "
                         + Words.number(string.slack()) + " mm",
                 List.of());
-    }
-
-    private static boolean taut(StrokeResult stroke, StringRun string, double at) {
-        double[] load = stroke.loadOf(string.name());
-        int sample = (int) Math.floor(at * (load.length - 1));
-        return load[sample] > 0;
     }
 
     private static Finding pulls(StrokeResult stroke, StringRun string) {

@@ -15,6 +15,9 @@ import java.util.Arrays;
  */
 final class Balance {
 
+    /** Forces beyond so many times the whole weight come of rows that contradict each other. */
+    private static final double JAMMED = 1000;
+
     private static final int MOST_STEPS = 120;
     /** Rows with gaps wider than this cannot take hold within one step, mm. */
     private static final double NEAR = 25;
@@ -62,6 +65,7 @@ final class Balance {
 
     private double leastStiffness;
     private boolean unsettled;
+    private String jam = "";
 
     Balance(Mechanism mechanism, Rows rows) {
         this.mechanism = mechanism;
@@ -123,6 +127,7 @@ final class Balance {
     boolean settle(PoseSolver poses, double frictionScale) {
         double[] pose = poses.pose();
         unsettled = true;
+        jam = "";
         double damping = 0;
         double last = Double.POSITIVE_INFINITY;
         for (int k = 0; k < MOST_STEPS; k++) {
@@ -137,6 +142,7 @@ final class Balance {
             gather(frictionScale);
             boolean fits = contacts.solve();
             scatter();
+            noteJam();
             double moved = step(pose);
             if (!fits && contacts.residual() > 1e-9) {
                 return false;
@@ -390,6 +396,26 @@ final class Balance {
                 rub[member[i] - rows.count] = contacts.force[i];
             }
         }
+    }
+
+    /** Rows that press beyond all measure stand against each other: they cannot all hold here. */
+    private void noteJam() {
+        StringBuilder names = new StringBuilder();
+        double beyond = JAMMED * mechanism.weight();
+        for (int r = 0; r < rows.count; r++) {
+            String what = push[r] > beyond ? mechanism.what(r) : "";
+            if (!what.isEmpty() && names.indexOf(what) < 0) {
+                names.append(names.length() == 0 ? "" : " against ").append(what);
+            }
+        }
+        if (names.length() > 0) {
+            jam = names.toString();
+        }
+    }
+
+    /** What stood against each other when the last settling failed; empty when nothing did. */
+    String jam() {
+        return jam;
     }
 
     /** Moves the pose by one step; returns the largest change of a coordinate, mm (rad × 100). */

@@ -69,7 +69,10 @@ final class FreeStroke {
             boolean[] held = held();
             if (!poses.moveTo(wanted, true)) {
                 double at = poses.stroke();
-                if (poses.balance().isUnsettled()) {
+                String jam = poses.balance().jam();
+                if (!jam.isEmpty()) {
+                    events.add(new MotionEvent(MotionEvent.Kind.STOP_REACHED, at, at, direction, jam));
+                } else if (poses.balance().isUnsettled()) {
                     String restless = poses.balance().restless();
                     events.add(new MotionEvent(MotionEvent.Kind.FALLS_OVER, at, at, direction, restless));
                 } else {

@@ -19,7 +19,7 @@ public final class PoseSolver {
     /** A prediction corrected by more than this (mm, or rad × 100) has perhaps met another branch. */
     private static final double MOST_CORRECTION = 4.0;
     /** A determinant so far below the drawn one (natural logarithm) is none: links stand in line. */
-    private static final double SINGULAR = Math.log(1e-8);
+    private static final double SINGULAR = Math.log(1e-5);
     /** Correction as a share of the way predicted; more, and the path has a kink there. */
     private static final double MOST_KINK = 0.2;
     /** Corrections smaller than this (mm, or rad × 100) are no kink. */
@@ -227,6 +227,8 @@ public final class PoseSolver {
         if (!close()) {
             return false;
         }
+        // Taken here already: free parts that find no rest at first may find it further on.
+        determinantSign = factors.determinantSign();
         if (free.length > 0 && !balance.settle(this, frictionScale)) {
             return false;
         }

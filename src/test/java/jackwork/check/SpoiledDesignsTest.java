@@ -41,6 +41,36 @@ class SpoiledDesignsTest {
                 .toList();
     }
 
+    /** The bare designs, each with one number spoiled. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "lamplighter|figure.strings.open.slack: 3|string-overpulled/open,full-stroke",
+                "lamplighter|figure.strings.open.slack: 20|string-pulls/open,gesture-reached/door-edge",
+                "windmill|figure.meshes.turning.pressure-angle: 20|teeth-clear/turning",
+                "windmill|figure.parts.rod.layer: 4|parts-clash",
+                "windmill|figure.parts.sails.layer: 3|parts-clash",
+                "cobbler|figure.parts.hammer.layer: 3|parts-clash",
+                "cobbler|figure.weights.rack-weight.mass: 0|comes-back"
+            })
+    void theFindingOfTheNewJointsFails(String name, String change, String expected) throws IOException {
+        Path design = workshop.resolve(name).resolve("design.yaml");
+        Files.writeString(design, Files.readString(design) + "\nchange:\n  " + change + "\n");
+        List<String> failing = Questions.ask(Subject.of(DesignReader.read(design.getParent()))).stream()
+                .filter(finding -> finding.status() == Status.FAIL)
+                .map(Finding::id)
+                .toList();
+        assertThat(failing).contains(expected.split(","));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"lamplighter", "windmill", "cobbler"})
+    void theBareDesignsWork(String name) {
+        assertThat(Questions.ask(Subject.of(DesignReader.read(workshop.resolve(name)))))
+                .allMatch(finding -> finding.status() == Status.PASS);
+    }
+
     @ParameterizedTest
     @CsvSource(
             delimiter = '|',
