@@ -37,6 +37,7 @@ export interface Scene {
   bounds: { minX: number; minY: number; maxX: number; maxY: number };
   bodies: Body[];
   pins: Pin[];
+  strings: { name: string; points: { body: string; at: Pair }[] }[];
   lever: { body: string; press: Pair; pin: Pair; throwDeg: number };
 }
 

@@ -1,6 +1,6 @@
 import { svg, type TemplateResult } from "lit";
 import type { Body, Pair, Part, Pin, Scene, Way } from "./api.js";
-import { placed, transform } from "./motion.js";
+import { carried, placed, transform } from "./motion.js";
 
 export interface SceneState {
   scene: Scene;
@@ -77,7 +77,16 @@ export function sceneDrawing(state: SceneState): TemplateResult {
         ${body.parts.filter((p) => !isFront(p)).map((p) => svg`<path d=${outline(p)}></path>`)}
         ${body.weights.map((w) => svg`<circle class="weight" cx=${w.at[0]} cy=${w.at[1]} r=${w.radius}></circle>`)}
       </g>`,
-    )}`;
+    )}
+    ${scene.strings.map((cord) => svg`<path class="cord" d=${ringPath(cordPath(scene, way, stroke, cord.points), false)}></path>`)}`;
+}
+
+/** A string from end to end by the middles of its guides; a slack one is drawn straight as well. */
+function cordPath(scene: Scene, way: Way, stroke: number, points: { body: string; at: Pair }[]): Pair[] {
+  return points.map(({ body: name, at }) => {
+    const body = scene.bodies.find((b) => b.name === name);
+    return body ? carried(body, placed(way, body, stroke), at) : at;
+  });
 }
 
 function partDrawing(part: Part, open: boolean, shade: number): TemplateResult {

@@ -7,6 +7,7 @@ import jackwork.parts.Body;
 import jackwork.parts.CoinWorks;
 import jackwork.parts.Lump;
 import jackwork.parts.Part;
+import jackwork.parts.StringRun;
 import java.util.List;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
@@ -28,6 +29,10 @@ final class SceneJson {
                     .filter(lump -> assembly.workshop().rods().containsKey(lump.kind()))
                     .forEach(rod -> pins.add(pin(assembly, body, rod)));
         }
+        ArrayNode strings = scene.putArray("strings");
+        assembly.links().stream()
+                .filter(StringRun.class::isInstance)
+                .forEach(link -> strings.add(string(assembly, (StringRun) link)));
         scene.set("lever", lever(assembly));
         scene.set("coinWorks", coinWorks(assembly));
         return scene;
@@ -67,6 +72,23 @@ final class SceneJson {
             }
         }
         return node;
+    }
+
+    /** A string's ends and the middles of its guides, each with the body that carries it. */
+    private static ObjectNode string(Assembly assembly, StringRun string) {
+        ObjectNode node = Json.object();
+        node.put("name", string.name());
+        ArrayNode points = node.putArray("points");
+        addPoint(points, assembly, string.a(), string.from());
+        string.over().forEach(guide -> addPoint(points, assembly, guide.body(), guide.at()));
+        addPoint(points, assembly, string.b(), string.to());
+        return node;
+    }
+
+    private static void addPoint(ArrayNode points, Assembly assembly, int body, Point at) {
+        ObjectNode point = points.addObject();
+        point.put("body", assembly.body(body).name());
+        point.set("at", Json.point(at));
     }
 
     private static ObjectNode part(Part part) {
