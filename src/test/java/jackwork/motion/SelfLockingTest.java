@@ -1,0 +1,115 @@
+package jackwork.motion;
+
+import static jackwork.motion.Mechanism.GRAVITY;
+import static jackwork.motion.Mechanism.GROUND;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import jackwork.geometry.Point;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/**
+ * In time, each just on either side of holding by its own friction, exact limits by hand: a block on a slope
+ * (tan), a string half round a post (e^{µπ}), a wheel on its axle (friction circle), a drawer pushed at its
+ * edge (L = 2 µ e). Reach: what sticks must not creep by a micrometre in a second, what slides must.
+ */
+class SelfLockingTest {
+
+    private static final double NEAR = 0.01;
+    /** mm that count as held, well above what a sticking row gives way. */
+    private static final double HELD = 1e-3;
+
+    private static TimeStepper stepper(MechanismBuilder builder) {
+        Point aside = new Point(-5000, 0);
+        int lever = builder.body("lever", 1, aside, 100);
+        builder.pin("lever-pivot", lever, GROUND, aside, 0, 0).lever(lever, 1, aside, new Point(0, 1));
+        return new TimeStepper(builder.build(), 1e-3);
+    }
+
+    private static double moved(TimeStepper stepper, int coordinate) {
+        double from = stepper.pose()[coordinate];
+        assertThat(stepper.runTo(1)).isTrue();
+        return Math.abs(stepper.pose()[coordinate] - from);
+    }
+
+    @ParameterizedTest
+    @ValueSource(doubles = {0.2, 0.35, 0.5})
+    void slope(double mu) {
+        for (double share : new double[] {1 - NEAR, 1 + NEAR}) {
+            double angle = Math.atan(mu * share);
+            MechanismBuilder builder =
+                    new MechanismBuilder().gravity(new Point(GRAVITY * Math.sin(angle), -GRAVITY * Math.cos(angle)));
+            int block = builder.body("block", 20, new Point(0, 5), 2000);
+            builder.touch(
+                    "slope",
+                    block,
+                    List.of(new Point(-15, 0), new Point(15, 0), new Point(15, 10), new Point(-15, 10)),
+                    GROUND,
+                    List.of(new Point(-900, -9), new Point(900, -9), new Point(900, 0), new Point(-900, 0)),
+                    mu,
+                    0);
+            double way = moved(stepper(builder), 0);
+            assertThat(way < HELD)
+                    .as("at %s of the friction angle: %s mm", share, way)
+                    .isEqualTo(share < 1);
+        }
+    }
+
+    @ParameterizedTest
+    @ValueSource(doubles = {0.1, 0.25, 0.4})
+    void stringOverAPost(double mu) {
+        for (double share : new double[] {1 - NEAR, 1 + NEAR}) {
+            double ratio = Math.exp(mu * Math.PI * share);
+            MechanismBuilder builder = new MechanismBuilder();
+            int heavy = builder.body("heavy", 10 * ratio, new Point(-10, -300), 1000);
+            int light = builder.body("light", 10, new Point(10, -300), 1000);
+            builder.cord(
+                    "string",
+                    heavy,
+                    new Point(-10, -300),
+                    List.of(new MechanismBuilder.CordGuide(GROUND, Point.ORIGIN, 10, -1, mu)),
+                    light,
+                    new Point(10, -300),
+                    0);
+            double way = moved(stepper(builder), 1);
+            assertThat(way < HELD).as("at %s of the wrap: %s mm", share, way).isEqualTo(share < 1);
+        }
+    }
+
+    @ParameterizedTest
+    @ValueSource(doubles = {0.2, 0.4})
+    void weightInsideTheFrictionCircle(double mu) {
+        for (double share : new double[] {1 - NEAR, 1 + NEAR}) {
+            MechanismBuilder builder = new MechanismBuilder();
+            int wheel = builder.body("wheel", 50, new Point(mu * 10 * share, 0), 20000);
+            builder.pin("axle", wheel, GROUND, Point.ORIGIN, 10, mu);
+            double way = 10 * moved(stepper(builder), 2);
+            assertThat(way < HELD).as("at %s of the circle: %s mm", share, way).isEqualTo(share < 1);
+        }
+    }
+
+    /** A bracket on a rod, loaded beside it: it holds itself while its guide is shorter than 2 µ e. */
+    @Test
+    void bracketOnARod() {
+        double mu = 0.25;
+        for (double share : new double[] {1 - NEAR, 1 + NEAR}) {
+            double length = 60;
+            double beside = length / (2 * mu) / share;
+            MechanismBuilder builder = new MechanismBuilder();
+            int bracket = builder.body("bracket", 50, new Point(beside, 0), 50000);
+            builder.slide("low", bracket, GROUND, new Point(0, -length / 2), new Point(0, -900), new Point(0, 900), mu)
+                    .slide(
+                            "high",
+                            bracket,
+                            GROUND,
+                            new Point(0, length / 2),
+                            new Point(0, -900),
+                            new Point(0, 900),
+                            mu);
+            double way = moved(stepper(builder), 1);
+            assertThat(way < HELD).as("at %s of the length: %s mm", share, way).isEqualTo(share < 1);
+        }
+    }
+}
