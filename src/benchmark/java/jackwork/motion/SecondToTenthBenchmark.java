@@ -1,37 +1,14 @@
 package jackwork.motion;
 
 import jackwork.Compared;
-import jackwork.geometry.Point;
-import org.openjdk.jmh.annotations.Benchmark;
-import org.openjdk.jmh.annotations.Scope;
-import org.openjdk.jmh.annotations.Setup;
-import org.openjdk.jmh.annotations.State;
 
-/** A second of a ten-link chain ({@link HangingChain}), each with its largest step that ends within 0.1 mm. */
-@State(Scope.Thread)
+/** The chain's second within 0.1 mm. */
 @Compared(
         what = "a second of a hanging chain of ten links, its end within 0.1 mm of a fine reference",
         peer = "the same chain by dyn4j at its own largest step, halved from 1 ms, that ends as near")
-public class SecondToTenthBenchmark {
+public class SecondToTenthBenchmark extends ChainSecond {
 
-    private static final double ERROR = 0.1;
-
-    private double ourStep;
-    private double peerStep;
-
-    @Setup
-    public void findSteps() {
-        ourStep = HangingChain.ourStep(ERROR);
-        peerStep = HangingChain.peerStep(ERROR);
-    }
-
-    @Benchmark
-    public Point ours() {
-        return HangingChain.ours(ourStep);
-    }
-
-    @Benchmark
-    public Point peer() {
-        return HangingChain.peer(peerStep);
+    public SecondToTenthBenchmark() {
+        super(0.1);
     }
 }

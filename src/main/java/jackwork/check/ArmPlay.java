@@ -3,7 +3,6 @@ package jackwork.check;
 import jackwork.design.GestureEntry;
 import jackwork.geometry.Point;
 import jackwork.parts.Assembly;
-import jackwork.parts.Body;
 import jackwork.parts.PinJoint;
 import jackwork.stock.Uncertain;
 import java.util.ArrayList;
@@ -26,7 +25,7 @@ final class ArmPlay implements Question {
 
     private static @org.jspecify.annotations.Nullable Finding find(Subject subject, String name, GestureEntry gesture) {
         Assembly assembly = subject.assembly();
-        int number = bodyOf(assembly, gesture.part());
+        int number = assembly.bodyOf(gesture.part());
         List<Point> held = new ArrayList<>();
         for (PinJoint pin : assembly.pins()) {
             if (pin.holder() == number || pin.runner() == number) {
@@ -83,15 +82,5 @@ final class ArmPlay implements Question {
     /** Half the clearance at the pin, and the clearance at both pins turned into an angle, times the reach. */
     private static double play(double clearance, double ratio) {
         return Math.max(0, clearance) * (0.5 + ratio);
-    }
-
-    private static int bodyOf(Assembly assembly, String part) {
-        for (int i = 0; i < assembly.bodies().size(); i++) {
-            Body body = assembly.body(i);
-            if (body.parts().stream().anyMatch(p -> p.name().equals(part))) {
-                return i;
-            }
-        }
-        throw new IllegalStateException("part " + part + " was not checked on reading");
     }
 }

@@ -3,7 +3,6 @@ package jackwork.check;
 import jackwork.design.GestureEntry;
 import jackwork.geometry.Point;
 import jackwork.motion.StrokeResult;
-import jackwork.parts.Assembly;
 import jackwork.parts.Body;
 import java.util.ArrayList;
 import java.util.List;
@@ -47,7 +46,7 @@ final class GestureReached implements Question {
     static double moved(Subject subject, GestureEntry gesture, Point rest, double stroke) {
         StrokeResult result = subject.stroke();
         int sample = (int) Math.round(stroke * (result.stroke().length - 1));
-        Body body = bodyOf(subject.assembly(), gesture.part());
+        Body body = subject.assembly().body(subject.assembly().bodyOf(gesture.part()));
         if (body.isGround()) {
             return 0;
         }
@@ -68,12 +67,5 @@ final class GestureReached implements Question {
     private static double along(GestureEntry gesture, Point way) {
         Double toward = gesture.toward();
         return toward == null ? way.length() : way.dot(new Point(1, 0).turned(Math.toRadians(toward)));
-    }
-
-    private static Body bodyOf(Assembly assembly, String part) {
-        return assembly.bodies().stream()
-                .filter(body -> body.parts().stream().anyMatch(p -> p.name().equals(part)))
-                .findFirst()
-                .orElseThrow(() -> new IllegalStateException("part " + part + " was not checked on reading"));
     }
 }

@@ -4,7 +4,6 @@ import jackwork.motion.StrokeResult;
 import jackwork.parts.PinJoint;
 import jackwork.stock.Basis;
 import jackwork.stock.Uncertain;
-import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -13,6 +12,9 @@ import java.util.List;
  */
 final class PinsBear implements Question {
 
+    /** The layers on either side that grip the rod, mm: the usual sheet. */
+    private static final double LAYER = 3;
+
     /** Bending strength of a bamboo skewer, N/mm². */
     private static final Uncertain STRENGTH =
             new Uncertain(100, 60, 150, "N/mm²", Basis.GUESS, "bamboo in bending, from memory");
@@ -20,7 +22,6 @@ final class PinsBear implements Question {
     @Override
     public List<Finding> ask(Subject subject) {
         StrokeResult stroke = subject.stroke();
-        List<Finding> findings = new ArrayList<>();
         List<String> names = stroke.pinNames();
         double least = Double.POSITIVE_INFINITY;
         Finding worst = null;
@@ -40,10 +41,7 @@ final class PinsBear implements Question {
                 worst = finding(pin, load / 1e6, stroke.stroke()[at], stroke.sharesLoads());
             }
         }
-        if (worst != null) {
-            findings.add(worst);
-        }
-        return findings;
+        return worst == null ? List.of() : List.of(worst);
     }
 
     private static PinJoint pin(Subject subject, String name) {
@@ -54,7 +52,7 @@ final class PinsBear implements Question {
     }
 
     private static double span(PinJoint pin) {
-        return pin.bearing() + 6;
+        return pin.bearing() + 2 * LAYER;
     }
 
     private static double borne(PinJoint pin, double strength) {

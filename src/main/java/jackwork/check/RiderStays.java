@@ -36,7 +36,7 @@ final class RiderStays implements Question {
 
     private static Finding finding(StrokeResult stroke, Body rider) {
         Optional<MotionEvent> fall = stroke.events(MotionEvent.Kind.FALLS_OVER).stream()
-                .filter(event -> event.what().contains(rider.name()))
+                .filter(event -> event.concernsBody(rider.name()))
                 .findFirst();
         double at = fall.map(MotionEvent::stroke).orElse(1.0);
         return new Finding(

@@ -29,7 +29,7 @@ final class StringsPull implements Question {
         StrokeResult stroke = subject.stroke();
         Optional<MotionEvent> end = stroke.events(MotionEvent.Kind.STOP_REACHED).stream()
                 .filter(event -> event.direction() == Direction.PRESSING)
-                .filter(event -> event.what().contains("string " + string.name()))
+                .filter(event -> event.concerns("string " + string.name()))
                 .findFirst();
         double reach = end.map(MotionEvent::stroke).orElse(1.0);
         String at = Words.stroke(reach);

@@ -77,8 +77,7 @@ final class ArcSlide extends Joint {
         double nx = fromX / distance;
         double ny = fromY / distance;
         rows.row(row, distance - radius);
-        rows.push(row, a, nx, ny, px, py);
-        rows.push(row, b, -nx, -ny, px, py);
+        rows.between(row, a, b, nx, ny, px, py);
         // Counter-clockwise along the arc, from B's own frame so that B's turning is taken off.
         if (rows() == 3) {
             double ownX = rows.ownX(b, fromX, fromY);
@@ -89,14 +88,12 @@ final class ArcSlide extends Joint {
         }
         if (friction > 0) {
             rows.axis(axis, friction, row, -1);
-            rows.push(rows.count + axis, a, -ny, nx, px, py);
-            rows.push(rows.count + axis, b, ny, -nx, px, py);
+            rows.between(rows.count + axis, a, b, -ny, nx, px, py);
         }
     }
 
     private void end(Rows rows, int row, double way, double tx, double ty, double px, double py) {
         rows.row(row, way);
-        rows.push(row, a, tx, ty, px, py);
-        rows.push(row, b, -tx, -ty, px, py);
+        rows.between(row, a, b, tx, ty, px, py);
     }
 }

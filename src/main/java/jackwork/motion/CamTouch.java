@@ -93,12 +93,10 @@ final class CamTouch extends Joint {
         double touchX = cx - radius * outX;
         double touchY = cy - radius * outY;
         rows.row(row, gap);
-        rows.push(row, a, outX, outY, touchX, touchY);
-        rows.push(row, b, -outX, -outY, touchX, touchY);
+        rows.between(row, a, b, outX, outY, touchX, touchY);
         if (friction > 0) {
             rows.axis(axis, friction, row, -1);
-            rows.push(rows.count + axis, a, -outY, outX, touchX, touchY);
-            rows.push(rows.count + axis, b, outY, -outX, touchX, touchY);
+            rows.between(rows.count + axis, a, b, -outY, outX, touchX, touchY);
         }
     }
 

@@ -1,7 +1,5 @@
 package jackwork.motion;
 
-import java.util.Arrays;
-
 /**
  * Solves for the forces p of rows that push only, rub, or are limited, given how their motion answers:
  * <pre>
@@ -35,7 +33,6 @@ final class Complementarity {
     private static final int ROUNDS_AT_ONCE = 12;
     private static final int ROUNDS = 400;
     private static final int SWEEPS = 3000;
-    private static final double SOFT = 1e-12;
     /** Miss of an answer that counts as fitting, as a share of the greatest motion without forces. */
     private static final double FITS = 1e-9;
 
@@ -62,9 +59,6 @@ final class Complementarity {
     final byte[] state;
     private final int[] held;
     private final double[] system;
-    private final double[] right;
-    private int rounds;
-    private boolean fellBack;
     private double residual;
 
     Complementarity(int capacity) {
@@ -80,16 +74,10 @@ final class Complementarity {
         this.state = new byte[capacity];
         this.held = new int[capacity];
         this.system = new double[capacity * (capacity + 1)];
-        this.right = new double[capacity];
     }
 
     int stride() {
         return capacity;
-    }
-
-    /** Forgets the states of the last solve. */
-    void forget() {
-        Arrays.fill(state, HELD);
     }
 
     /** Starts a row; state is kept from the last solve. */
@@ -121,15 +109,12 @@ final class Complementarity {
 
     /** @return whether the answer fits to working precision; if not, {@link #residual} says by how much it misses */
     boolean solve() {
-        fellBack = false;
-        rounds = 0;
         if (size == 0) {
             residual = 0;
             return true;
         }
         soften();
         for (int round = 0; round < ROUNDS; round++) {
-            rounds++;
             solveHeld();
             move();
             if (!changeStates(round < ROUNDS_AT_ONCE)) {
@@ -174,7 +159,7 @@ final class Complementarity {
             }
             system[r * wide + n] = sum;
         }
-        eliminate(n, wide);
+        SoftElimination.solve(system, n);
         for (int i = 0; i < size; i++) {
             if (state[i] == OPEN) {
                 force[i] = 0;
@@ -215,51 +200,6 @@ final class Complementarity {
     private double bearingForce(int i) {
         double f = force[bearing[i]];
         return kind[bearing[i]] == Kind.HOLD ? Math.abs(f) : Math.max(0, f);
-    }
-
-    /** Gauss elimination with partial pivoting; rows that repeat others get no force of their own. */
-    private void eliminate(int n, int wide) {
-        double most = 0;
-        for (int r = 0; r < n; r++) {
-            most = Math.max(most, Math.abs(system[r * wide + r]));
-        }
-        for (int k = 0; k < n; k++) {
-            int best = k;
-            for (int r = k + 1; r < n; r++) {
-                if (Math.abs(system[r * wide + k]) > Math.abs(system[best * wide + k])) {
-                    best = r;
-                }
-            }
-            if (best != k) {
-                for (int c = k; c < wide; c++) {
-                    double swap = system[k * wide + c];
-                    system[k * wide + c] = system[best * wide + c];
-                    system[best * wide + c] = swap;
-                }
-            }
-            double pivot = system[k * wide + k];
-            // A row that repeats others is taken as a little soft: contradiction then shows as a large force
-            // of the right sign, and agreement as next to none.
-            if (Math.abs(pivot) < SOFT * most) {
-                pivot = Math.max(SOFT * most, Double.MIN_NORMAL);
-                system[k * wide + k] = pivot;
-            }
-            for (int r = k + 1; r < n; r++) {
-                double factor = system[r * wide + k] / pivot;
-                if (factor != 0) {
-                    for (int c = k + 1; c < wide; c++) {
-                        system[r * wide + c] -= factor * system[k * wide + c];
-                    }
-                }
-            }
-        }
-        for (int r = n - 1; r >= 0; r--) {
-            double sum = system[r * wide + n];
-            for (int c = r + 1; c < n; c++) {
-                sum -= system[r * wide + c] * system[c * wide + n];
-            }
-            system[r * wide + n] = sum / system[r * wide + r];
-        }
     }
 
     private void move() {
@@ -326,8 +266,6 @@ final class Complementarity {
 
     /** Projected Gauss-Seidel from the present forces: always ends. */
     private void sweep() {
-        fellBack = true;
-        Arrays.fill(right, 0, size, 0);
         for (int i = 0; i < size; i++) {
             force[i] = clamp(i, force[i]);
         }
@@ -385,30 +323,8 @@ final class Complementarity {
         }
     }
 
-    boolean isHeld(int i) {
-        return state[i] == HELD;
-    }
-
-    boolean isOpen(int i) {
-        return state[i] == OPEN;
-    }
-
-    /** +1 where a limited row is at its high bound, −1 at its low one, else 0. */
-    int limit(int i) {
-        return state[i] == HIGH ? 1 : state[i] == LOW ? -1 : 0;
-    }
-
     /** Largest miss of the last answer, in units of motion. */
     double residual() {
         return residual;
-    }
-
-    /** Whether the last answer came from sweeps. */
-    boolean fellBack() {
-        return fellBack;
-    }
-
-    int rounds() {
-        return rounds;
     }
 }

@@ -24,7 +24,7 @@ final class DeadPointSearch {
 
     private final Mechanism mechanism;
     private final Rows rows;
-    private final int[] independent;
+    private final Closure closure;
     private final LuFactors factors;
     private final int n;
     private final double[] point;
@@ -36,7 +36,7 @@ final class DeadPointSearch {
     DeadPointSearch(Mechanism mechanism) {
         this.mechanism = mechanism;
         this.rows = new Rows(mechanism);
-        this.independent = mechanism.structure.independent();
+        this.closure = new Closure(mechanism, rows);
         this.n = mechanism.coordinates();
         this.factors = new LuFactors(n + 1);
         this.point = new double[n + 1];
@@ -100,18 +100,16 @@ final class DeadPointSearch {
         double miss = Double.NaN;
         for (int k = 0; k < 12; k++) {
             rows.at(trial);
-            miss = close();
+            miss = closure.miss(trial, trial[n]);
             assemble();
             if (!factors.factor()) {
                 return false;
             }
-            if (miss <= PoseSolver.CLOSED) {
+            if (miss <= Closure.CLOSED) {
                 break;
             }
             double along = 0;
-            for (int i = 0; i < n; i++) {
-                change[i] = i < independent.length ? -rows.gap[independent[i]] : -leverMiss();
-            }
+            closure.residual(trial, trial[n], change);
             for (int i = 0; i <= n; i++) {
                 along += tangent[i] * (trial[i] - point[i]);
             }
@@ -121,7 +119,7 @@ final class DeadPointSearch {
                 trial[i] += change[i];
             }
         }
-        if (!(miss <= 10 * PoseSolver.CLOSED)) {
+        if (!(miss <= 10 * Closure.CLOSED)) {
             return false;
         }
         Arrays.fill(trialTangent, 0);
@@ -131,25 +129,9 @@ final class DeadPointSearch {
         return true;
     }
 
-    private double leverMiss() {
-        return trial[3 * mechanism.drive.body() + 2] - mechanism.drive.turn() * trial[n];
-    }
-
-    private double close() {
-        double most = 100 * Math.abs(leverMiss());
-        for (int row : independent) {
-            most = Math.max(most, Math.abs(rows.gap[row]));
-        }
-        return most;
-    }
-
     private void assemble() {
-        factors.clear();
-        for (int i = 0; i < independent.length; i++) {
-            rows.addRow(independent[i], factors, i);
-        }
-        factors.add(n - 1, 3 * mechanism.drive.body() + 2, 1);
-        factors.add(n - 1, n, -mechanism.drive.turn());
+        closure.assemble(factors);
+        factors.add(closure.leverRow(), n, -mechanism.drive.turn());
         for (int i = 0; i <= n; i++) {
             factors.add(n, i, tangent[i]);
         }

@@ -174,11 +174,7 @@ public final class ForceSolver {
         for (int i = 0; i < independent.length; i++) {
             rows.addColumn(independent[i], factors, i, 1);
         }
-        Mechanism.DriveData drive = mechanism.drive;
-        int at = 3 * drive.body();
-        factors.add(at, finger, drive.fingerX());
-        factors.add(at + 1, finger, drive.fingerY());
-        factors.add(at + 2, finger, fingerArm(rows, drive));
+        rows.addFingerColumn(factors, finger);
         // Coordinates that the lever leaves free take up what does not balance along them.
         for (int j = finger + 1; j < n; j++) {
             factors.add(mechanism.structure.free()[j - finger - 1], j, 1);
@@ -221,13 +217,6 @@ public final class ForceSolver {
         }
         share[a] = coefficient * before;
         rows.addColumn(axis, factors, first, share[a] * Math.signum(fx));
-    }
-
-    /** Moment of a unit finger force about the lever's centre of mass, mm. */
-    static double fingerArm(Rows rows, Mechanism.DriveData drive) {
-        double px = rows.armX(drive.body(), drive.pressX(), drive.pressY());
-        double py = rows.armY(drive.body(), drive.pressX(), drive.pressY());
-        return px * drive.fingerY() - py * drive.fingerX();
     }
 
     /** The sense in which each axis slides. */

@@ -52,10 +52,10 @@ final class FreeStroke {
     private double take(StrokeTable table, int i) {
         table.closureError = Math.max(table.closureError, poses.closureError());
         for (int row = 0; row < mechanism.rowCount; row++) {
-            table.takeRow(i, row, poses.balance().rowForce(row));
+            table.takeRow(i, row, poses.balance().forces.of(row));
         }
         table.endLoads(i);
-        return poses.balance().fingerForce();
+        return poses.balance().forces.finger();
     }
 
     /**
@@ -119,10 +119,7 @@ final class FreeStroke {
 
     private String fallen() {
         double[] pose = poses.pose();
-        double most = 0;
-        for (int c = 0; c < pose.length; c++) {
-            most = Math.max(most, Math.abs(pose[c] - before[c]) * (c % 3 == 2 ? 100 : 1));
-        }
+        double most = Moves.between(before, pose);
         List<String> names = new ArrayList<>();
         for (int b = 0; b < mechanism.bodyCount(); b++) {
             double moved = Math.max(
@@ -139,7 +136,7 @@ final class FreeStroke {
     private String jam() {
         int most = -1;
         for (int r = 0; r < mechanism.rowCount; r++) {
-            if (poses.isHeld(r) && (most < 0 || poses.balance().push[r] > poses.balance().push[most])) {
+            if (poses.isHeld(r) && (most < 0 || poses.balance().forces.push[r] > poses.balance().forces.push[most])) {
                 most = r;
             }
         }
@@ -152,6 +149,6 @@ final class FreeStroke {
         if (direction == Direction.RETURNING) {
             poses.moveTo(reach);
         }
-        return poses.moveTo(u) ? poses.balance().fingerForce() : Double.NaN;
+        return poses.moveTo(u) ? poses.balance().forces.finger() : Double.NaN;
     }
 }

@@ -135,6 +135,11 @@ public final class Mechanism {
         return joints[joint].what(row - firstRow[joint]);
     }
 
+    /** Share of the approach speed that comes back after a blow on a row. */
+    double restitution(int row) {
+        return joints[jointOfRow[row]].restitution();
+    }
+
     /** The pose as drawn, [3 × bodies]. */
     double[] drawnPose() {
         double[] pose = new double[coordinates()];

@@ -8,11 +8,7 @@ package jackwork.motion;
  *   internal   r_A (θ_A − ψ) − r_B (θ_B − ψ) = 0     (A runs inside B)
  * </pre>
  * all angles from the position drawn, and whole teeth passed over: the mesh repeats itself every
- * circular pitch. The row's force is the tangential tooth force at the pitch point; an axis carries
- * what drives the gears apart, tan(pressure angle) times as much (any text on gears). Tooth friction is
- * a moment between the gears of µ ρ |F|: with the mean loss π µ (1/z_A ± 1/z_B)/2 of the power passed
- * (e.g. Niemann and Winter, Maschinenelemente II, at a contact ratio near 1.5, from memory) ρ is
- * a quarter of the circular pitch.
+ * circular pitch. The row's force is the tangential tooth force at the pitch point; {@link ToothAxes} adds the rest.
  */
 final class Mesh extends Joint {
 
@@ -27,8 +23,7 @@ final class Mesh extends Joint {
     private final double radiusB;
 
     private final double pitch;
-    private final double spread;
-    private final double friction;
+    private final ToothAxes teeth;
     private final double drawn;
 
     /**
@@ -63,8 +58,7 @@ final class Mesh extends Joint {
         this.radiusA = radiusA;
         this.radiusB = radiusB;
         this.pitch = 2 * Math.PI * radiusA / teethA;
-        this.spread = Math.tan(pressureAngle);
-        this.friction = friction;
+        this.teeth = new ToothAxes(a, b, pressureAngle, pitch, friction);
         this.drawn = drawn;
     }
 
@@ -75,7 +69,7 @@ final class Mesh extends Joint {
 
     @Override
     int axes() {
-        return friction > 0 ? 2 : 1;
+        return teeth.count();
     }
 
     @Override
@@ -96,15 +90,7 @@ final class Mesh extends Joint {
         double atY = cay + side * radiusA * ey;
         double tx = -side * ey;
         double ty = side * ex;
-        rows.push(row, a, tx, ty, atX, atY);
-        rows.push(row, b, -tx, -ty, atX, atY);
-        rows.axis(axis, Rows.AxisKind.FOLLOWS, spread, spread, row, -1, -1);
-        rows.push(rows.count + axis, a, -side * ex, -side * ey, atX, atY);
-        rows.push(rows.count + axis, b, side * ex, side * ey, atX, atY);
-        if (friction > 0) {
-            rows.axis(axis + 1, friction * pitch / 4, row, -1);
-            rows.block(rows.count + axis + 1, a, 0, 0, 1);
-            rows.block(rows.count + axis + 1, b, 0, 0, -1);
-        }
+        rows.between(row, a, b, tx, ty, atX, atY);
+        teeth.evaluate(rows, row, axis, -side * ex, -side * ey, atX, atY);
     }
 }

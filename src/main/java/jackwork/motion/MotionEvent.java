@@ -11,6 +11,19 @@ package jackwork.motion;
  */
 public record MotionEvent(Kind kind, double stroke, double until, Direction direction, String what) {
 
+    /** What stands between the names of an event that concerns several. */
+    static final String AGAINST = " against ";
+
+    /** Whether it concerns a joint by exactly this name. */
+    public boolean concerns(String name) {
+        return java.util.List.of(what.split(AGAINST)).contains(name);
+    }
+
+    /** Whether it concerns a body, whatever it does. */
+    public boolean concernsBody(String name) {
+        return java.util.Arrays.stream(what.split(", ")).anyMatch(w -> w.equals(name) || w.startsWith(name + " "));
+    }
+
     /** What can happen on a stroke. */
     public enum Kind {
         /** The lever can turn no further while parts still move: links stand in line. */

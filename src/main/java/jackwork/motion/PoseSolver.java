@@ -1,9 +1,5 @@
 package jackwork.motion;
 
-import java.util.ArrayList;
-import java.util.Arrays;
-import java.util.List;
-
 /**
  * Follows a mechanism's pose along the stroke: Newton's method on joint closure from a tangent
  * prediction, with the same factors giving the velocities; coordinates that joints and lever leave
@@ -11,9 +7,6 @@ import java.util.List;
  * everything, nothing is allocated after construction.
  */
 public final class PoseSolver {
-
-    /** Closure that counts as closed, mm: two orders below what is promised (1e-9 mm). */
-    static final double CLOSED = 1e-11;
 
     private static final int MOST_ITERATIONS = 12;
     /** A prediction corrected by more than this (mm, or rad × 100) has perhaps met another branch. */
@@ -29,9 +22,9 @@ public final class PoseSolver {
 
     private final Mechanism mechanism;
     final Rows rows;
+    private final Closure closure;
     private final Balance balance;
     private final LuFactors factors;
-    private final int[] independent;
     private final int[] free;
     private final double[] pose;
     private final double[] velocity;
@@ -42,7 +35,6 @@ public final class PoseSolver {
     private final boolean[] startHeld;
     private final double[] startPush;
     private final double[] startRub;
-    private double frictionScale = 1;
     private double stroke;
     private double residual;
     private int determinantSign;
@@ -64,9 +56,9 @@ public final class PoseSolver {
         this.mechanism = mechanism;
         int n = mechanism.coordinates();
         this.rows = new Rows(mechanism);
+        this.closure = new Closure(mechanism, rows);
         this.balance = new Balance(mechanism, rows);
         this.factors = new LuFactors(n);
-        this.independent = mechanism.structure.independent();
         this.free = mechanism.structure.free();
         this.pose = mechanism.drawnPose();
         this.velocity = new double[n];
@@ -93,11 +85,6 @@ public final class PoseSolver {
     /** Whether joints and lever alone decide where every part is. */
     public boolean isDetermined() {
         return free.length == 0;
-    }
-
-    /** 0 for no friction on free parts, 1 for the mechanism's own. */
-    void setFrictionScale(double scale) {
-        frictionScale = scale;
     }
 
     /**
@@ -162,16 +149,16 @@ public final class PoseSolver {
     private void keep() {
         System.arraycopy(pose, 0, start, 0, pose.length);
         System.arraycopy(velocity, 0, startVelocity, 0, pose.length);
-        System.arraycopy(balance.push, 0, startPush, 0, startPush.length);
-        System.arraycopy(balance.rub, 0, startRub, 0, startRub.length);
+        System.arraycopy(balance.forces.push, 0, startPush, 0, startPush.length);
+        System.arraycopy(balance.forces.rub, 0, startRub, 0, startRub.length);
         System.arraycopy(held, 0, startHeld, 0, held.length);
     }
 
     private void giveBack(double from, int signBefore) {
         System.arraycopy(start, 0, pose, 0, pose.length);
         System.arraycopy(startVelocity, 0, velocity, 0, pose.length);
-        System.arraycopy(startPush, 0, balance.push, 0, startPush.length);
-        System.arraycopy(startRub, 0, balance.rub, 0, startRub.length);
+        System.arraycopy(startPush, 0, balance.forces.push, 0, startPush.length);
+        System.arraycopy(startRub, 0, balance.forces.rub, 0, startRub.length);
         System.arraycopy(startHeld, 0, held, 0, held.length);
         rows.at(pose);
         stroke = from;
@@ -198,26 +185,16 @@ public final class PoseSolver {
      * of the step; where another branch is met it stays a fixed share of the way, however short the step.
      */
     private boolean isNear(double from, double target) {
-        double corrected = corrected(from, target);
-        if (corrected >= MOST_CORRECTION) {
-            return false;
-        }
-        double way = 0;
         for (int i = 0; i < pose.length; i++) {
-            way = Math.max(way, Math.abs(startVelocity[i] * (target - from)) * (i % 3 == 2 ? 100 : 1));
+            change[i] = startVelocity[i] * (target - from);
         }
-        return free.length > 0 || corrected < MOST_KINK * way || corrected < LEAST_KINK;
-    }
-
-    /** Greatest distance between prediction and result, mm (angles as the mm they make at 100 mm). */
-    private double corrected(double from, double target) {
-        double most = 0;
+        double way = Moves.size(change);
         for (int i = 0; i < pose.length; i++) {
-            double predicted = start[i] + startVelocity[i] * (target - from);
-            double scale = i % 3 == 2 ? 100 : 1;
-            most = Math.max(most, scale * Math.abs(pose[i] - predicted));
+            change[i] = pose[i] - start[i] - change[i];
         }
-        return most;
+        double corrected = Moves.size(change);
+        boolean kinked = free.length == 0 && corrected >= MOST_KINK * way && corrected >= LEAST_KINK;
+        return corrected < MOST_CORRECTION && !kinked;
     }
 
     /** Newton from the present pose at a stroke; then the velocities. */
@@ -229,37 +206,32 @@ public final class PoseSolver {
         }
         // Taken here already: free parts that find no rest at first may find it further on.
         determinantSign = factors.determinantSign();
-        if (free.length > 0 && !balance.settle(this, frictionScale)) {
+        if (free.length > 0 && !balance.settle(this)) {
             return false;
         }
         determinantSign = factors.determinantSign();
         if (free.length > 0) {
-            return follow(u - from);
+            follow(u - from);
+            return true;
         }
         if (Double.isNaN(drawnDeterminant)) {
             drawnDeterminant = factors.logAbsDeterminant();
         } else if (factors.logAbsDeterminant() < drawnDeterminant + SINGULAR) {
             return false;
         }
-        Arrays.fill(velocity, 0);
-        velocity[independent.length] = mechanism.drive.turn();
-        factors.solve(velocity);
+        closure.velocity(factors, velocity);
         return true;
     }
 
     /** Free parts: the velocity is what the last step came to, but for a jump, or a step too small to tell. */
-    private boolean follow(double step) {
+    private void follow(double step) {
         boolean tells = Math.abs(step) > 100 * LOCATED;
-        Arrays.fill(velocity, 0);
-        if (tells) {
-            for (int i = 0; i < pose.length; i++) {
-                velocity[i] = (pose[i] - start[i]) / step;
-            }
-        } else {
-            velocity[independent.length] = mechanism.drive.turn();
-            factors.solve(velocity);
+        for (int i = 0; i < pose.length && tells; i++) {
+            velocity[i] = (pose[i] - start[i]) / step;
         }
-        return true;
+        if (!tells) {
+            closure.velocity(factors, velocity);
+        }
     }
 
     /** Closes joints and lever at the present stroke with the free coordinates kept; leaves the factors fresh. */
@@ -267,26 +239,22 @@ public final class PoseSolver {
         boolean closed = false;
         for (int k = 0; k < MOST_ITERATIONS; k++) {
             rows.at(pose);
-            residual = miss();
+            residual = closure.miss(pose, stroke);
             if (!Double.isFinite(residual)) {
                 return false;
             }
-            if (residual <= CLOSED && closed) {
+            if (residual <= Closure.CLOSED && closed) {
                 return true;
             }
-            closed = residual <= CLOSED;
-            assemble();
+            closed = residual <= Closure.CLOSED;
+            closure.assemble(factors);
             if (!factors.factor()) {
                 return false;
             }
             if (closed) {
                 return true;
             }
-            Arrays.fill(change, 0);
-            for (int i = 0; i < independent.length; i++) {
-                change[i] = -rows.gap[independent[i]];
-            }
-            change[independent.length] = -leverMiss();
+            closure.residual(pose, stroke, change);
             factors.solve(change);
             if (free.length > 0) {
                 balance.slide(change);
@@ -295,84 +263,7 @@ public final class PoseSolver {
                 pose[i] += change[i];
             }
         }
-        return residual <= 10 * CLOSED;
-    }
-
-    private double leverMiss() {
-        return pose[3 * mechanism.drive.body() + 2] - mechanism.drive.turn() * stroke;
-    }
-
-    /** Largest miss of an independent row or the lever, mm (a rad counts as the mm it moves a point 100 mm away). */
-    private double miss() {
-        double most = 100 * Math.abs(leverMiss());
-        for (int row : independent) {
-            most = Math.max(most, Math.abs(rows.gap[row]));
-        }
-        return most;
-    }
-
-    private void assemble() {
-        factors.clear();
-        for (int i = 0; i < independent.length; i++) {
-            rows.addRow(independent[i], factors, i);
-        }
-        factors.add(independent.length, 3 * mechanism.drive.body() + 2, 1);
-        for (int j = 0; j < free.length; j++) {
-            factors.add(independent.length + 1 + j, free[j], 1);
-        }
-    }
-
-    /**
-     * Poses that lead on at a stroke just past one where links stand in line (a change point), from the
-     * present pose just before it: straight on, and to either side along what is loose there.
-     *
-     * @return none, one or two; the solver stays where it is
-     */
-    List<double[]> branchesAt(double target) {
-        double from = stroke;
-        int sign = determinantSign;
-        keep();
-        double[] loose = new double[pose.length];
-        for (int i = 0; i < loose.length; i++) {
-            loose[i] = 1 + 0.1 * i;
-        }
-        // The factors are those of a nearly singular matrix: what comes out is mostly the loose motion.
-        factors.solve(loose);
-        double size = 0;
-        for (int i = 0; i < loose.length; i++) {
-            size = Math.max(size, Math.abs(loose[i]) * (i % 3 == 2 ? 100 : 1));
-        }
-        List<double[]> found = new ArrayList<>();
-        double way = Math.max(0.5, 0.5 * MOST_CORRECTION);
-        for (double aside : new double[] {0, way, -way, 4 * way, -4 * way}) {
-            for (int i = 0; i < pose.length; i++) {
-                pose[i] = start[i] + startVelocity[i] * (target - from) + aside * loose[i] / size;
-            }
-            stroke = target;
-            if (close() && found.stream().noneMatch(known -> same(known, pose)) && nearStart(target - from)) {
-                found.add(pose.clone());
-            }
-        }
-        giveBack(from, sign);
-        close();
-        return found;
-    }
-
-    private static boolean same(double[] a, double[] b) {
-        for (int i = 0; i < a.length; i++) {
-            if (Math.abs(a[i] - b[i]) * (i % 3 == 2 ? 100 : 1) > 1e-4) {
-                return false;
-            }
-        }
-        return true;
-    }
-
-    private boolean nearStart(double step) {
-        double most = 0;
-        for (int i = 0; i < pose.length; i++) {
-            most = Math.max(most, Math.abs(pose[i] - start[i]) * (i % 3 == 2 ? 100 : 1));
-        }
-        return most < 100 * MOST_CORRECTION * Math.max(Math.abs(step), 0.02);
+        return residual <= 10 * Closure.CLOSED;
     }
 
     LuFactors factors() {
@@ -400,16 +291,11 @@ public final class PoseSolver {
     /** Largest distance by which a joint misses, joints that repeat others included, mm. */
     public double closureError() {
         rows.at(pose);
-        double most = miss();
+        double most = closure.miss(pose, stroke);
         for (int row : mechanism.structure.redundant()) {
             most = Math.max(most, Math.abs(rows.gap[row]));
         }
         return most;
-    }
-
-    /** Sign of the determinant of the lever-augmented Jacobian: it changes at a dead point. */
-    int determinantSign() {
-        return determinantSign;
     }
 
     Jump jump() {

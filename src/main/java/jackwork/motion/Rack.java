@@ -17,8 +17,7 @@ final class Rack extends Joint {
     private final double ey;
     private final double radius;
     private final double pitch;
-    private final double spread;
-    private final double friction;
+    private final ToothAxes teeth;
 
     /**
      * @param ax centre of the gear in its body
@@ -51,8 +50,7 @@ final class Rack extends Joint {
         this.ey = ey;
         this.radius = radius;
         this.pitch = 2 * Math.PI * radius / teeth;
-        this.spread = Math.tan(pressureAngle);
-        this.friction = friction;
+        this.teeth = new ToothAxes(a, b, pressureAngle, pitch, friction);
     }
 
     @Override
@@ -62,7 +60,7 @@ final class Rack extends Joint {
 
     @Override
     int axes() {
-        return friction > 0 ? 2 : 1;
+        return teeth.count();
     }
 
     @Override
@@ -79,15 +77,7 @@ final class Rack extends Joint {
         rows.row(row, value - pitch * Math.rint(value / pitch));
         double atX = cx + radius * towardX;
         double atY = cy + radius * towardY;
-        rows.push(row, a, tx, ty, atX, atY);
-        rows.push(row, b, -tx, -ty, atX, atY);
-        rows.axis(axis, Rows.AxisKind.FOLLOWS, spread, spread, row, -1, -1);
-        rows.push(rows.count + axis, a, -towardX, -towardY, atX, atY);
-        rows.push(rows.count + axis, b, towardX, towardY, atX, atY);
-        if (friction > 0) {
-            rows.axis(axis + 1, friction * pitch / 4, row, -1);
-            rows.block(rows.count + axis + 1, a, 0, 0, 1);
-            rows.block(rows.count + axis + 1, b, 0, 0, -1);
-        }
+        rows.between(row, a, b, tx, ty, atX, atY);
+        teeth.evaluate(rows, row, axis, -towardX, -towardY, atX, atY);
     }
 }

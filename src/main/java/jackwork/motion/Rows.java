@@ -44,7 +44,7 @@ final class Rows {
     /** Scratch of joints with curves: point and two derivatives. */
     final double[] scratch = new double[6];
     /** Scratch of joints that touch. */
-    final Places places = new Places();
+    final TouchPlaces places = new TouchPlaces();
 
     private final double[] cos;
     private final double[] sin;
@@ -189,6 +189,12 @@ final class Rows {
         }
     }
 
+    /** Adds a unit push on body a along (nx, ny) and its counterpart on body b, both at a point of space. */
+    void between(int row, int a, int b, double nx, double ny, double atX, double atY) {
+        push(row, a, nx, ny, atX, atY);
+        push(row, b, -nx, -ny, atX, atY);
+    }
+
     // What solvers read.
 
     /** Rate of a row (or axis) under a velocity. */
@@ -240,5 +246,37 @@ final class Rows {
             lu.add(c + 1, j, scale * dy[k]);
             lu.add(c + 2, j, scale * dAngle[k]);
         }
+    }
+
+    /**
+     * Tension before a guide of a string as a share of its first span's; 1 for an axis of anything else.
+     *
+     * @param rowForce [rows]
+     * @param axisForce [axes]
+     */
+    double chainShare(int axis, double[] rowForce, double[] axisForce) {
+        double first = rowForce[firstNormal[axis]];
+        double share = 1;
+        for (int c = chained[axis]; c >= 0 && first > 0; c = chained[c]) {
+            share += axisForce[c] / first;
+        }
+        return share;
+    }
+
+    /** Adds a unit force of the finger as column {@code j} of a matrix. */
+    void addFingerColumn(LuFactors lu, int j) {
+        Mechanism.DriveData drive = mechanism.drive;
+        int at = 3 * drive.body();
+        lu.add(at, j, drive.fingerX());
+        lu.add(at + 1, j, drive.fingerY());
+        lu.add(at + 2, j, fingerArm());
+    }
+
+    /** Moment of a unit finger force about the lever's centre of mass, mm. */
+    double fingerArm() {
+        Mechanism.DriveData drive = mechanism.drive;
+        double px = armX(drive.body(), drive.pressX(), drive.pressY());
+        double py = armY(drive.body(), drive.pressX(), drive.pressY());
+        return px * drive.fingerY() - py * drive.fingerX();
     }
 }

@@ -77,21 +77,17 @@ final class Slide extends Joint {
         double fromY = py - rows.y(b) - rows.armY(b, lineX, lineY);
         // The force on B acts where the peg is, not at the line's first point.
         rows.row(row, -fromX * ty + fromY * tx);
-        rows.push(row, a, -ty, tx, px, py);
-        rows.push(row, b, ty, -tx, px, py);
+        rows.between(row, a, b, -ty, tx, px, py);
         if (rows() == 3) {
             double way = fromX * tx + fromY * ty;
             rows.row(row + 1, way);
-            rows.push(row + 1, a, tx, ty, px, py);
-            rows.push(row + 1, b, -tx, -ty, px, py);
+            rows.between(row + 1, a, b, tx, ty, px, py);
             rows.row(row + 2, length - way);
-            rows.push(row + 2, a, -tx, -ty, px, py);
-            rows.push(row + 2, b, tx, ty, px, py);
+            rows.between(row + 2, a, b, -tx, -ty, px, py);
         }
         if (friction > 0) {
             rows.axis(axis, friction, row, -1);
-            rows.push(rows.count + axis, a, tx, ty, px, py);
-            rows.push(rows.count + axis, b, -tx, -ty, px, py);
+            rows.between(rows.count + axis, a, b, tx, ty, px, py);
         }
     }
 }

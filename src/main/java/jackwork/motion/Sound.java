@@ -55,25 +55,14 @@ final class Sound {
         Rows rows = new Rows(mechanism);
         rows.at(mechanism.drawnPose());
         LuFactors factors = new LuFactors(n);
-        factors.clear();
-        int lever = structure.independent().length;
-        for (int i = 0; i < lever; i++) {
-            rows.addRow(structure.independent()[i], factors, i);
-        }
-        factors.add(lever, 3 * mechanism.drive.body() + 2, 1);
-        for (int j = 0; j < structure.free().length; j++) {
-            factors.add(lever + 1 + j, structure.free()[j], 1);
-        }
+        Closure closure = new Closure(mechanism, rows);
+        closure.assemble(factors);
         double[] motion = new double[n];
-        motion[lever] = mechanism.drive.turn();
         if (!factors.factor()) {
             return;
         }
-        factors.solve(motion);
-        double most = 0;
-        for (int i = 0; i < n; i++) {
-            most = Math.max(most, Math.abs(motion[i]) * (i % 3 == 2 ? 100 : 1));
-        }
+        closure.velocity(factors, motion);
+        double most = Moves.size(motion);
         for (int row : structure.redundant()) {
             if (Math.abs(rows.rate(row, motion)) > GIVES * most) {
                 throw new MechanismException("the joints hold more than there is to hold, and the lever cannot move: "

@@ -69,7 +69,7 @@ public final class StrokeSolver {
         double before = poses.stroke();
         if (!poses.moveTo(wanted)) {
             double at = poses.stroke();
-            List<double[]> branches = poses.branchesAt(Math.min(1, at + PAST));
+            List<double[]> branches = new BranchSearch(mechanism).find(poses, Math.min(1, at + PAST));
             if (branches.size() > 1) {
                 String ways = "links stand in line and two ways lead on: " + ways(branches);
                 events.add(new MotionEvent(MotionEvent.Kind.CHANGE_POINT, at, at, Direction.PRESSING, ways));

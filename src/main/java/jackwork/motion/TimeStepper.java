@@ -123,6 +123,7 @@ final class TimeStepper {
         }
         if (blow.strike(pose, velocity, Math.max(lastStep, 0.1 * longest), finger)) {
             blows++;
+            residual = Math.max(residual, blow.residual());
         }
         note();
     }
@@ -262,11 +263,6 @@ final class TimeStepper {
     /** Force of a row in the last step, µN. */
     double rowForce(int row) {
         return forces.rowForce(row);
-    }
-
-    /** Force along an axis of friction in the last step, µN. */
-    double axisForce(int axis) {
-        return forces.axisForce(axis);
     }
 
     /** Force of the finger or the drive in the last step, µN. */

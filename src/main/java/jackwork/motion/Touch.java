@@ -57,7 +57,7 @@ final class Touch extends Joint {
 
     @Override
     void evaluate(Rows rows, int row, int axis) {
-        Places places = rows.places;
+        TouchPlaces places = rows.places;
         places.clear();
         double apart = Math.hypot(rows.x(a) - rows.x(b), rows.y(a) - rows.y(b));
         if (apart <= shapeA.reach + shapeB.reach + RANGE) {
@@ -80,10 +80,8 @@ final class Touch extends Joint {
             double y = places.y[k];
             rows.feature[row + k] = places.feature[k];
             rows.row(row + k, places.gap[k]);
-            rows.push(row + k, a, nx, ny, x, y);
-            rows.push(row + k, b, -nx, -ny, x, y);
-            rows.push(rows.count + axis + k, a, -ny, nx, x, y);
-            rows.push(rows.count + axis + k, b, ny, -nx, x, y);
+            rows.between(row + k, a, b, nx, ny, x, y);
+            rows.between(rows.count + axis + k, a, b, -ny, nx, x, y);
         }
     }
 

@@ -27,6 +27,16 @@ public record Assembly(
         return bodies.get(number);
     }
 
+    /** Number of the body that a part belongs to. */
+    public int bodyOf(String part) {
+        for (int i = 0; i < bodies.size(); i++) {
+            if (bodies.get(i).parts().stream().anyMatch(p -> p.name().equals(part))) {
+                return i;
+            }
+        }
+        throw new IllegalStateException("part " + part + " was not checked on reading");
+    }
+
     /** Every flat part, box and figure, in the order of bodies. */
     public List<Part> parts() {
         return bodies.stream().flatMap(body -> body.parts().stream()).toList();

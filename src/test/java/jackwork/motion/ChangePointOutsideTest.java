@@ -27,7 +27,7 @@ class ChangePointOutsideTest {
         PoseSolver poses = new PoseSolver(mechanism);
         assertThat(poses.moveTo(0.62)).isFalse();
         double target = 0.61;
-        var branches = poses.branchesAt(target);
+        var branches = new BranchSearch(mechanism).find(poses, target);
         assertThat(branches).hasSize(2);
         // One keeps crank and rocker parallel, the other crosses them: the two circles' intersections.
         double theta = Math.toRadians(60 + 200 * target);

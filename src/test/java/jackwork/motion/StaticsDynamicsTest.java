@@ -57,7 +57,7 @@ class StaticsDynamicsTest {
     private static Differences differences(Mechanism mechanism, StrokeResult stroke, double speed) {
         Rows rows = new Rows(mechanism);
         rows.at(mechanism.drawnPose());
-        double way = Math.abs(ForceSolver.fingerArm(rows, mechanism.drive) * mechanism.drive.turn());
+        double way = Math.abs(rows.fingerArm() * mechanism.drive.turn());
         double rate = speed / way;
         double seconds = 1 / rate;
         TimeStepper stepper = new TimeStepper(mechanism, seconds / (SAMPLES - 1) / STEPS);

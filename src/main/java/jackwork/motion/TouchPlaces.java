@@ -1,7 +1,7 @@
 package jackwork.motion;
 
 /** The few nearest places between two shapes: scratch of {@link Touch}, on primitive arrays. */
-final class Places {
+final class TouchPlaces {
 
     private static final int CAPACITY = 8;
 
