@@ -15,31 +15,45 @@ final class LocksByFriction implements Question {
         Spread spread = subject.strokeSpread(LocksByFriction::leastShare);
         List<MotionEvent> locks = stroke.events(MotionEvent.Kind.LOCK_UP);
         double at = locks.isEmpty() ? stroke.stroke()[worst] : locks.get(0).stroke();
+        boolean measured = !Double.isNaN(stroke.determinantShare()[worst]);
         return List.of(new Finding(
                 "locks-by-friction",
                 "Is it free from locking by its own friction?",
                 spread.status(),
-                share,
+                measured ? share : null,
                 0.0,
-                share,
+                measured ? share : null,
                 "1",
-                new Where(null, at, null),
-                locks.isEmpty()
-                        ? "friction leaves at least " + Words.number(share) + " of its freedom, at stroke "
-                                + Words.stroke(at)
-                        : "friction alone holds it from stroke " + Words.stroke(at) + " on, "
-                                + locks.get(0).direction().name().toLowerCase(java.util.Locale.ROOT),
+                new Where(null, locks.isEmpty() && !measured ? null : at, null),
+                locks.isEmpty() ? free(measured, share, at) : held(locks.get(0), at),
                 spread.status() == Status.PASS
                         ? ""
                         : "Bring the links out of line there, or use thinner, smoother rods.",
-                "least of |det(A + friction) / det A| over the stroke = " + Words.number(share),
+                measured
+                        ? "least of |det(A + friction) / det A| over the stroke = " + Words.number(share)
+                        : "a balance with friction was found at every stroke reached, both ways: "
+                                + (locks.isEmpty() ? "yes" : "no"),
                 spread.grounds()));
     }
 
+    private static String free(boolean measured, double share, double at) {
+        return measured
+                ? "friction leaves at least " + Words.number(share) + " of its freedom, at stroke " + Words.stroke(at)
+                : "it finds its balance at every stroke that it reaches; how near it comes to locking is not computed"
+                        + " where parts are free of the lever";
+    }
+
+    private static String held(MotionEvent lock, double at) {
+        return "friction alone holds it from stroke " + Words.stroke(at) + " on, "
+                + lock.direction().name().toLowerCase(java.util.Locale.ROOT);
+    }
+
+    /** Where it is not computed, 1 stands for free and 0 for locked: it then serves the verdict alone. */
     private static double leastShare(StrokeResult stroke) {
         if (!stroke.events(MotionEvent.Kind.LOCK_UP).isEmpty()) {
             return 0;
         }
-        return stroke.determinantShare()[Extremes.least(stroke.determinantShare())];
+        double least = stroke.determinantShare()[Extremes.least(stroke.determinantShare())];
+        return Double.isNaN(least) ? 1 : least;
     }
 }

@@ -38,7 +38,7 @@ final class FreeStroke {
                 System.arraycopy(poses.pose(), 0, table.pose[i], 0, table.pose[i].length);
                 table.press[i] = take(table, i);
                 table.free[i] = Double.NaN;
-                table.share[i] = 1;
+                table.share[i] = Double.NaN;
             }
         }
         boolean back = true;

@@ -12,7 +12,8 @@ import java.util.List;
  * @param pressForce finger force while pressing, µN, [samples]; NaN where it locks or is out of reach
  * @param returnForce force with which the lever pushes back while returning, µN, likewise
  * @param freeForce finger force without friction, µN; NaN where parts are free of the lever
- * @param determinantShare least of both directions, [samples]: 1 without friction, 0 where it locks
+ * @param determinantShare least of both directions, [samples]: 1 without friction, 0 where it locks;
+ *     NaN where parts are free of the lever, and out of reach
  * @param pinLoad greatest of both directions, µN, [samples][pins]
  * @param rowLoad force of each row, greatest in size of both directions, µN, [samples][rows]
  * @param events in the order of the stroke
