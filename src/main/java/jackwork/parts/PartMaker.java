@@ -7,8 +7,10 @@ import jackwork.design.Named;
 import jackwork.design.PartEntry;
 import jackwork.design.PinEntry;
 import jackwork.design.Place;
+import jackwork.design.PointOf;
 import jackwork.design.RackEntry;
 import jackwork.design.SlideEntry;
+import jackwork.design.StringEntry;
 import jackwork.design.Works;
 import jackwork.design.WorkshopFile;
 import jackwork.drawing.Drawing;
@@ -31,6 +33,9 @@ final class PartMaker {
     /** Corners of a cam's outline: half a degree each. */
     private static final int CAM_CORNERS = 720;
 
+    /** How much wider than its cord an eye is, mm: to thread it by hand, common practice, no source. */
+    private static final double EYE_PLAY = 0.6;
+
     private final Design design;
     private final WorkshopFile workshop;
     private final Map<String, List<Hole>> holes = new LinkedHashMap<>();
@@ -51,6 +56,8 @@ final class PartMaker {
         PartMaker maker = new PartMaker(design);
         maker.bore(design.box());
         maker.bore(design.figure());
+        maker.boreLinks(design.box());
+        maker.boreLinks(design.figure());
         maker.make(design.box());
         maker.make(design.figure());
         Map<String, Part> parts = new LinkedHashMap<>();
@@ -111,6 +118,33 @@ final class PartMaker {
         }
     }
 
+    /** Pegs of cams and touches, posts of strings, and the small holes that strings are tied in. */
+    private void boreLinks(Works works) {
+        works.cams()
+                .forEach((name, cam) ->
+                        hole(cam.follower().part(), at(works, cam.follower().at(), ""), cam.rod(), name, true));
+        works.touches().forEach((name, touch) -> {
+            String rod = touch.rod();
+            if (rod != null) {
+                hole(touch.part(), at(works, touch.peg(), ""), rod, name, true);
+            }
+        });
+        works.strings().forEach((name, string) -> {
+            double eye = Named.in(workshop.cords(), string.cord()).diameter().value() + EYE_PLAY;
+            for (PointOf end : List.of(string.from(), string.to())) {
+                bored(end.part(), new Circle(at(works, end.at(), ""), eye / 2), name, false);
+            }
+            for (StringEntry.GuideEntry guide : string.over()) {
+                String rod = guide.rod();
+                if (rod == null) {
+                    bored(guide.part(), new Circle(at(works, guide.at(), ""), eye / 2), name, false);
+                } else {
+                    hole(guide.part(), at(works, guide.at(), ""), rod, name, true);
+                }
+            }
+        });
+    }
+
     /** The group of parts that a part is one body with; parts of the rod's own body all grip it. */
     private Object gluedWith(String part) {
         for (Works works : List.of(design.box(), design.figure())) {
@@ -134,8 +168,21 @@ final class PartMaker {
     private void hole(String part, Point at, String rod, String joint, boolean grips) {
         double diameter = Named.in(workshop.rods(), rod).diameter().value();
         double clearance = (grips ? workshop.fits().press() : workshop.fits().running()).value();
-        Circle circle = new Circle(at, (diameter + clearance) / 2);
-        holes.computeIfAbsent(part, k -> new ArrayList<>()).add(new Hole(circle, joint, grips));
+        bored(part, new Circle(at, (diameter + clearance) / 2), joint, grips);
+    }
+
+    private void bored(String part, Circle circle, String joint, boolean grips) {
+        List<Hole> bored = holes.computeIfAbsent(part, k -> new ArrayList<>());
+        // Cut files name every hole, so a second one of the same joint needs a name of its own.
+        String name = joint;
+        for (int again = 2; taken(bored, name); again++) {
+            name = joint + "-" + again;
+        }
+        bored.add(new Hole(circle, name, grips));
+    }
+
+    private static boolean taken(List<Hole> holes, String name) {
+        return holes.stream().anyMatch(hole -> hole.joint().equals(name));
     }
 
     private void cut(Works works, Drawing drawing, Point shift, Map<String, Part> parts) {

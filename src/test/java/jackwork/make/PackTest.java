@@ -25,6 +25,8 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /**
  * The heron's pack, read back from its files and measured: what the beam leaves standing is what the
@@ -213,5 +215,26 @@ class PackTest {
             assertThat(lines).as(part.name()).anyMatch(line -> line.startsWith(part.name() + ","));
         }
         assertThat(Files.readString(folder.resolve("cautions.txt"))).contains("keep from children under three");
+    }
+
+    /** Every hole of every part stands on a sheet under its own name; edges are measured on the heron. */
+    @ParameterizedTest
+    @ValueSource(strings = {"lamplighter", "windmill", "cobbler"})
+    void theBareDesignsPackToo(String name, @TempDir Path own) throws IOException {
+        Assembly bare = Assembler.assemble(DesignReader.read(Path.of("demo", name)));
+        Pack.write(bare, own, 1, file -> {});
+        Set<String> circles = new HashSet<>();
+        try (var files = Files.list(own)) {
+            for (Path file : files.filter(f -> f.toString().endsWith(".svg")).toList()) {
+                circles.addAll(SvgReader.read(file.getFileName().toString(), Files.readAllBytes(file))
+                        .circles()
+                        .keySet());
+            }
+        }
+        for (Part part : bare.parts()) {
+            for (Hole hole : part.holes()) {
+                assertThat(circles).contains(part.name() + ".hole-" + hole.joint());
+            }
+        }
     }
 }
