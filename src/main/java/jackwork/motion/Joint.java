@@ -43,6 +43,11 @@ abstract class Joint {
         return 0;
     }
 
+    /** How far its parts may go at once before it could overlook them passing through each other, mm. */
+    double longestMove() {
+        return Double.POSITIVE_INFINITY;
+    }
+
     /** What a row is called when it takes hold, for people. */
     String what(int row) {
         return name;

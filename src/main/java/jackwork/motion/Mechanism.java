@@ -55,6 +55,9 @@ public final class Mechanism {
     /** 1/mass, 1/mass, 1/inertia of each body, [3 × bodies]. */
     final double[] inverseMass;
 
+    /** How far parts may go at once, mm (rad × 100), before a joint could overlook them passing through each other. */
+    final double longestMove;
+
     final Structure structure;
 
     Mechanism(
@@ -103,6 +106,11 @@ public final class Mechanism {
             inverseMass[3 * i + 1] = 1 / this.bodies[i].mass();
             inverseMass[3 * i + 2] = 1 / this.bodies[i].inertia();
         }
+        double longest = Double.POSITIVE_INFINITY;
+        for (Joint joint : this.joints) {
+            longest = Math.min(longest, joint.longestMove());
+        }
+        this.longestMove = longest;
         this.structure = Structure.of(this);
     }
 

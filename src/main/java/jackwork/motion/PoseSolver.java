@@ -126,6 +126,9 @@ public final class PoseSolver {
         for (int i = 0; i < pose.length; i++) {
             change[i] = velocity[i] * (target - from);
         }
+        if (Moves.size(change) > mechanism.longestMove) {
+            return false;
+        }
         if (free.length > 0) {
             balance.begin();
             balance.slide(change);

@@ -18,6 +18,13 @@ final class SoftElimination {
         for (int r = 0; r < n; r++) {
             most = Math.max(most, Math.abs(system[r * wide + r]));
         }
+        if (most == 0) {
+            // Nothing moves whatever presses: no force decides anything here.
+            for (int r = 0; r < n; r++) {
+                system[r * wide + n] = 0;
+            }
+            return;
+        }
         for (int k = 0; k < n; k++) {
             exchange(system, k, n);
             double pivot = system[k * wide + k];

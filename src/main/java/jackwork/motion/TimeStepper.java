@@ -117,9 +117,11 @@ final class TimeStepper {
         System.arraycopy(velocity, 0, startVelocity, 0, n);
         start = time;
         forces.keep();
-        double gap = attempt(wanted);
+        double speed = Moves.size(velocity);
+        double most = speed > 0 ? Math.min(wanted, mechanism.longestMove / speed) : wanted;
+        double gap = attempt(most);
         if (gap < -OVERRUN) {
-            land(wanted, gap);
+            land(most, gap);
         }
         if (blow.strike(pose, velocity, Math.max(lastStep, 0.1 * longest), finger)) {
             blows++;

@@ -51,6 +51,11 @@ final class Touch extends Joint {
     }
 
     @Override
+    double longestMove() {
+        return DEEPEST / 2;
+    }
+
+    @Override
     double restitution() {
         return restitution;
     }
