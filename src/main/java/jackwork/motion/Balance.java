@@ -32,6 +32,8 @@ final class Balance {
 
     private static final double LESS_ALIKE = 1e-6;
     private static final int PATIENT = 40;
+    /** How often friction may lock it before it counts as locked. */
+    private static final int MOST_LOCKS = 3;
 
     private final Mechanism mechanism;
     private final Rows rows;
@@ -52,6 +54,7 @@ final class Balance {
     private final byte[] lastState;
     private final double[] slip;
     private boolean unsettled;
+    private boolean locked;
     private String jam = "";
 
     Balance(Mechanism mechanism, Rows rows) {
@@ -103,10 +106,12 @@ final class Balance {
         double[] pose = poses.pose();
         unsettled = true;
         jam = "";
+        locked = false;
+        int locks = 0;
         double damping = 0;
         double last = Double.POSITIVE_INFINITY;
         for (int k = 0; k < MOST_STEPS; k++) {
-            if (!poses.close() || !forces.solve()) {
+            if (!poses.close() || !(forces.solve() || release(++locks))) {
                 return false;
             }
             directions(poses.factors());
@@ -137,6 +142,16 @@ final class Balance {
             last = moved;
         }
         return false;
+    }
+
+    /** Signs of sliding that lock may be wrong ones still: tried again without friction in the joints, a few times. */
+    private boolean release(int locks) {
+        locked = forces.isLocked();
+        if (!locked || locks > MOST_LOCKS) {
+            return false;
+        }
+        Arrays.fill(forces.sliding, 0);
+        return forces.solve();
     }
 
     private void directions(LuFactors closure) {
@@ -211,7 +226,12 @@ final class Balance {
             if (member[i] < rows.count) {
                 forces.push[member[i]] = contacts.force[i];
             } else {
-                forces.rub[member[i] - rows.count] = contacts.force[i];
+                int a = member[i] - rows.count;
+                forces.rub[a] = contacts.force[i];
+                if (!mechanism.pushesOnly[rows.firstNormal[a]]) {
+                    forces.sliding[a] =
+                            contacts.isAtHigh(i) ? rows.along[a] : contacts.isAtLow(i) ? -rows.against[a] : 0;
+                }
             }
         }
     }
@@ -290,6 +310,11 @@ final class Balance {
     private double moved(int body) {
         double turned = Moves.size(change, 3 * body + 2);
         return Math.max(Math.hypot(change[3 * body], change[3 * body + 1]), turned);
+    }
+
+    /** Whether the last settling failed because friction alone holds the mechanism, whatever the finger's force. */
+    boolean isLocked() {
+        return locked && unsettled;
     }
 
     /** Whether the last settling ended before it came to rest. */

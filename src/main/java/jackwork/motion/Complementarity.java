@@ -323,6 +323,15 @@ final class Complementarity {
         }
     }
 
+    /** Whether a limited row bears all it can, against negative motion. */
+    boolean isAtHigh(int i) {
+        return kind[i] == Kind.LIMITED && state[i] == HIGH;
+    }
+
+    boolean isAtLow(int i) {
+        return kind[i] == Kind.LIMITED && state[i] == LOW;
+    }
+
     /** Largest miss of the last answer, in units of motion. */
     double residual() {
         return residual;

@@ -70,7 +70,11 @@ final class FreeStroke {
             if (!poses.moveTo(wanted, true)) {
                 double at = poses.stroke();
                 String jam = poses.balance().jam();
-                if (!jam.isEmpty()) {
+                if (poses.balance().isLocked()) {
+                    double end = direction == Direction.PRESSING ? 1 : 0;
+                    events.add(new MotionEvent(
+                            MotionEvent.Kind.LOCK_UP, Math.min(at, end), Math.max(at, end), direction, ""));
+                } else if (!jam.isEmpty()) {
                     events.add(new MotionEvent(MotionEvent.Kind.STOP_REACHED, at, at, direction, jam));
                 } else if (poses.balance().isUnsettled()) {
                     String restless = poses.balance().restless();

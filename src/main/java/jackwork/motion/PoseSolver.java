@@ -33,8 +33,6 @@ public final class PoseSolver {
     private final double[] change;
     private final boolean[] held;
     private final boolean[] startHeld;
-    private final double[] startPush;
-    private final double[] startRub;
     private double stroke;
     private double residual;
     private int determinantSign;
@@ -67,8 +65,6 @@ public final class PoseSolver {
         this.change = new double[n];
         this.held = new boolean[rows.count];
         this.startHeld = new boolean[rows.count];
-        this.startPush = new double[rows.count];
-        this.startRub = new double[rows.axes];
         reset();
     }
 
@@ -152,16 +148,14 @@ public final class PoseSolver {
     private void keep() {
         System.arraycopy(pose, 0, start, 0, pose.length);
         System.arraycopy(velocity, 0, startVelocity, 0, pose.length);
-        System.arraycopy(balance.forces.push, 0, startPush, 0, startPush.length);
-        System.arraycopy(balance.forces.rub, 0, startRub, 0, startRub.length);
+        balance.forces.keep();
         System.arraycopy(held, 0, startHeld, 0, held.length);
     }
 
     private void giveBack(double from, int signBefore) {
         System.arraycopy(start, 0, pose, 0, pose.length);
         System.arraycopy(startVelocity, 0, velocity, 0, pose.length);
-        System.arraycopy(startPush, 0, balance.forces.push, 0, startPush.length);
-        System.arraycopy(startRub, 0, balance.forces.rub, 0, startRub.length);
+        balance.forces.giveBack();
         System.arraycopy(startHeld, 0, held, 0, held.length);
         rows.at(pose);
         stroke = from;

@@ -16,6 +16,7 @@ public final class StrokeSolver {
     private final PoseSolver poses;
     private final ForceSolver forces;
     private final List<MotionEvent> events = new ArrayList<>();
+    private double reach = 1;
 
     private StrokeSolver(Mechanism mechanism) {
         this.mechanism = mechanism;
@@ -35,6 +36,7 @@ public final class StrokeSolver {
         } else {
             new FreeStroke(mechanism, poses, events).run(table);
         }
+        reach = table.reach;
         nameSpans(table.stroke, table.press, Direction.PRESSING);
         nameSpans(table.stroke, table.back, Direction.RETURNING);
         events.sort(Comparator.comparingDouble(MotionEvent::stroke));
@@ -143,7 +145,9 @@ public final class StrokeSolver {
     private void nameSpans(double[] stroke, double[] force, Direction direction) {
         MotionEvent.Kind negative =
                 direction == Direction.PRESSING ? MotionEvent.Kind.RUNS_AHEAD : MotionEvent.Kind.HANGS_UP;
-        nameSpans(stroke, force, direction, MotionEvent.Kind.LOCK_UP, Double::isNaN);
+        if (poses.isDetermined()) {
+            nameSpans(stroke, force, direction, MotionEvent.Kind.LOCK_UP, Double::isNaN);
+        }
         nameSpans(stroke, force, direction, negative, f -> f < 0);
     }
 
@@ -152,7 +156,7 @@ public final class StrokeSolver {
         double begin = Double.NaN;
         boolean was = false;
         double last = 0;
-        for (int i = 0; i < stroke.length && canReach(stroke[i]); i++) {
+        for (int i = 0; i < stroke.length && stroke[i] <= reach; i++) {
             boolean is = trouble.test(force[i]);
             if (is && !was) {
                 begin = i == 0 ? 0 : turn(stroke[i - 1], stroke[i], was, direction, trouble);
@@ -167,21 +171,6 @@ public final class StrokeSolver {
         if (was) {
             events.add(new MotionEvent(kind, begin, last, direction, ""));
         }
-    }
-
-    private boolean canReach(double u) {
-        return u <= canReachUntil();
-    }
-
-    private double canReachUntil() {
-        return events.stream()
-                .filter(e -> e.direction() == Direction.PRESSING)
-                .filter(e -> e.kind() == MotionEvent.Kind.DEAD_POINT
-                        || e.kind() == MotionEvent.Kind.CHANGE_POINT
-                        || e.kind() == MotionEvent.Kind.STOP_REACHED)
-                .mapToDouble(MotionEvent::stroke)
-                .min()
-                .orElse(1);
     }
 
     /** Where between two strokes the trouble begins or ends, by halving; {@code first} as found at {@code from}. */
@@ -202,7 +191,7 @@ public final class StrokeSolver {
 
     private double forceAt(double u, Direction direction) {
         if (!poses.isDetermined()) {
-            return FreeStroke.forceAt(mechanism, u, direction, canReachUntil());
+            return FreeStroke.forceAt(mechanism, u, direction, reach);
         }
         poses.moveTo(u);
         return force(direction, 1);

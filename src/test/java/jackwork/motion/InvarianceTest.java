@@ -13,9 +13,10 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /**
- * Random mechanisms (a four-bar with rubbing pins, a lamp hung on its coupler, a string to a weight in a slot)
- * looked at in other ways: mirrored, turned together with gravity, in other units of length, put
- * together in another order. Poses, forces and verdict must be the same.
+ * Random mechanisms looked at in other ways: mirrored, turned together with gravity, in other units of length, put
+ * together in another order. Poses, forces and verdict must be the same. Two families: a four-bar with rubbing pins,
+ * a lamp hung on its coupler and a string to a weight in a slot; and gears with a peg in an arm's slot, a spring, a
+ * torque, a curved slot, and a flap that lies on a sill.
  */
 class InvarianceTest {
 
@@ -28,7 +29,9 @@ class InvarianceTest {
      */
     private record View(UnaryOperator<Point> map, int sense, double scale, boolean reordered) {}
 
-    private static Mechanism mechanism(int seed, View view) {
+    private static final View AS_DRAWN = new View(point -> point, 1, 1, false);
+
+    private static Mechanism linkage(int seed, View view) {
         Random random = new Random(seed);
         double[] r = random.doubles(24, 0.5, 1.5).toArray();
         UnaryOperator<Point> map = view.map();
@@ -42,7 +45,7 @@ class InvarianceTest {
         double mu = 0.2 * r[6];
         MechanismBuilder builder = new MechanismBuilder();
         Point down = map.apply(new Point(0, -1)).minus(map.apply(Point.ORIGIN));
-        builder.gravity(down.times(GRAVITY / unit * 1));
+        builder.gravity(down.times(GRAVITY));
         String[] names = {"crank", "coupler", "rocker", "lamp", "weight"};
         Point[] centres = {
             p.times(0.5),
@@ -99,14 +102,112 @@ class InvarianceTest {
                 .build();
     }
 
+    /** Gears, slots, spring, torque and a flap that lies on a sill. */
+    private static Mechanism gears(int seed, View view) {
+        Random random = new Random(100 + seed);
+        double[] r = random.doubles(24, 0.5, 1.5).toArray();
+        UnaryOperator<Point> map = view.map();
+        double unit = view.scale();
+        int sense = view.sense();
+        double mu = 0.15 * r[0];
+        Point wheelAxle = new Point(30 + 8 * r[1], 6 * r[2]);
+        Point peg = wheelAxle.plus(new Point(10 + 4 * r[3], 0).turned(r[4]));
+        Point armPivot = wheelAxle.plus(new Point(5 * r[5], 70 + 10 * r[6]));
+        Point way = armPivot.minus(peg).times(1 / armPivot.distance(peg));
+        Point flapPivot = armPivot.plus(new Point(25, 20 * r[7]));
+        Point flapTip = flapPivot.plus(new Point(30 * r[8], -5));
+        Point bolt = armPivot.plus(new Point(-20, 15 * r[9]));
+        MechanismBuilder builder = new MechanismBuilder();
+        builder.gravity(
+                map.apply(new Point(0, -1)).minus(map.apply(Point.ORIGIN)).times(GRAVITY));
+        String[] names = {"pinion", "wheel", "arm", "flap", "bolt"};
+        Point[] centres = {
+            new Point(2, 1),
+            wheelAxle.plus(new Point(3, 2)),
+            armPivot.minus(way.times(20)),
+            flapPivot.plus(flapTip).times(0.5),
+            bolt
+        };
+        int[] number = new int[5];
+        for (int k = 0; k < 5; k++) {
+            int body = view.reordered() ? 4 - k : k;
+            number[body] = builder.body(
+                    names[body], (2 + 3 * r[10 + body]), map.apply(centres[body]), 700 * r[15 + body] * unit * unit);
+        }
+        List<Point> sill = new java.util.ArrayList<>(List.of(
+                flapTip.plus(new Point(-40, -12)),
+                flapTip.plus(new Point(40, -12)),
+                flapTip.plus(new Point(40, -3)),
+                flapTip.plus(new Point(-40, -3))));
+        sill.replaceAll(map);
+        if (sense < 0) {
+            java.util.Collections.reverse(sill);
+        }
+        List<Runnable> joints = new java.util.ArrayList<>(List.of(
+                () -> builder.pin("o1", number[0], GROUND, map.apply(Point.ORIGIN), 1.5 * unit, mu),
+                () -> builder.pin("o2", number[1], GROUND, map.apply(wheelAxle), 1.5 * unit, mu),
+                () -> builder.pin("o3", number[2], GROUND, map.apply(armPivot), 1.5 * unit, mu),
+                () -> builder.pin("hinge", number[3], number[2], map.apply(flapPivot), 1.5 * unit, 0.2 * mu),
+                () -> builder.pin("bolt", number[4], number[2], map.apply(bolt), 1.5 * unit, mu),
+                () -> builder.arcSlide(
+                        "curve",
+                        number[4],
+                        GROUND,
+                        map.apply(bolt.plus(new Point(20, 3))),
+                        map.apply(bolt.plus(new Point(-40, 8))),
+                        map.apply(bolt.plus(new Point(20, 3))),
+                        map.apply(bolt.plus(new Point(80, 9))),
+                        mu),
+                () -> builder.mesh(
+                        "mesh",
+                        number[0],
+                        map.apply(Point.ORIGIN),
+                        12,
+                        number[1],
+                        map.apply(wheelAxle),
+                        24,
+                        Math.toRadians(20),
+                        mu),
+                () -> builder.slide(
+                        "slot",
+                        number[1],
+                        number[2],
+                        map.apply(peg),
+                        map.apply(armPivot.minus(way.times(90))),
+                        map.apply(armPivot.minus(way.times(10))),
+                        mu),
+                () -> builder.spring(
+                        "spring",
+                        number[2],
+                        map.apply(centres[2]),
+                        GROUND,
+                        map.apply(centres[2].plus(new Point(-50, 0))),
+                        3000 * r[20],
+                        45 * unit,
+                        false),
+                () -> builder.torque(number[0], sense * 4e5 * r[21] * unit * unit),
+                () -> builder.touchDisc("sill", number[3], map.apply(flapTip), 2 * unit, GROUND, sill, mu, 0)));
+        if (view.reordered()) {
+            java.util.Collections.reverse(joints);
+        }
+        joints.forEach(Runnable::run);
+        Point press = new Point(20, 0);
+        Point push = map.apply(press.plus(new Point(0, -1))).minus(map.apply(press));
+        return builder.lever(number[0], sense * Math.toRadians(-30), map.apply(press), push)
+                .build();
+    }
+
     private static void assertSame(int seed, View view) {
-        Mechanism plain = mechanism(seed, new View(point -> point, 1, 1, false));
-        Mechanism other = mechanism(seed, view);
+        assertSame(linkage(seed, AS_DRAWN), linkage(seed, view), view);
+        assertSame(gears(seed, AS_DRAWN), gears(seed, view), view);
+    }
+
+    private static void assertSame(Mechanism plain, Mechanism other, View view) {
         StrokeResult a = StrokeSolver.solve(plain, SAMPLES);
         StrokeResult b = StrokeSolver.solve(other, SAMPLES);
         assertThat(b.reach()).as("%s against %s", a.events(), b.events()).isCloseTo(a.reach(), within(1e-5));
         // In other units of length, gravity's number and every force's change alike.
-        double force = 1 / view.scale();
+        double force = view.scale();
         for (int i = 0; i < SAMPLES; i++) {
             if (Double.isNaN(a.pressForce()[i])) {
                 continue;
@@ -151,5 +252,18 @@ class InvarianceTest {
     @ValueSource(ints = {1, 2, 3, 4, 5, 6, 7, 8})
     void inOtherOrder(int seed) {
         assertSame(seed, new View(point -> point, 1, 1, true));
+    }
+
+    /**
+     * What is small enough must not depend on the unit. Reach: touches look some millimetres around, so they are only
+     * taken half and four times as large.
+     */
+    @ParameterizedTest
+    @ValueSource(ints = {1, 2, 3, 4, 5, 6, 7, 8})
+    void inOtherUnits(int seed) {
+        assertSame(seed, new View(point -> point.times(4), 1, 4, false));
+        assertSame(seed, new View(point -> point.times(0.5), 1, 0.5, false));
+        View tenth = new View(point -> point.times(0.1), 1, 0.1, false);
+        assertSame(linkage(seed, AS_DRAWN), linkage(seed, tenth), tenth);
     }
 }
