@@ -32,6 +32,10 @@ final class Balance {
 
     private static final double LESS_ALIKE = 1e-6;
     private static final int PATIENT = 40;
+    /** Softer than this, as a share of weight/100 mm, is no rest; what differences of forces cannot tell from 0 is. */
+    private static final double ON_EDGE = -1e-6;
+    /** How far it is pushed off its edge, mm (rad × 100). */
+    private static final double TIPPED = 0.5;
     /** How often friction may lock it before it counts as locked. */
     private static final int MOST_LOCKS = 3;
 
@@ -53,6 +57,9 @@ final class Balance {
     private final int[] member;
     private final byte[] lastState;
     private final double[] slip;
+    private final double[][] heldColumns;
+    private final double[] softest;
+    private double leastStiffness;
     private boolean unsettled;
     private boolean locked;
     private String jam = "";
@@ -69,6 +76,8 @@ final class Balance {
         this.contacts = new Complementarity(capacity);
         this.z = new double[f][n];
         this.columns = new double[capacity][f];
+        this.heldColumns = new double[capacity][f];
+        this.softest = new double[f];
         this.pull = new double[f];
         this.pulled = new double[f];
         this.change = new double[n];
@@ -133,6 +142,7 @@ final class Balance {
                     && k > 1
                     && forces.areAsBefore(k < PATIENT ? ALIKE : LESS_ALIKE)) {
                 unsettled = false;
+                leastStiffness = least();
                 return poses.close() && forces.solve();
             }
             // A step back and forth that does not shrink is damped: two states take turns.
@@ -315,6 +325,36 @@ final class Balance {
     /** Whether the last settling failed because friction alone holds the mechanism, whatever the finger's force. */
     boolean isLocked() {
         return locked && unsettled;
+    }
+
+    private double least() {
+        int count = 0;
+        for (int i = 0; i < contacts.size; i++) {
+            if (contacts.isHeld(i)) {
+                System.arraycopy(columns[i], 0, heldColumns[count++], 0, f);
+            }
+        }
+        return stiffness.least(z, heldColumns, count, softest);
+    }
+
+    /** Whether what came to rest last stands on its edge: the least push tips it. */
+    boolean standsOnEdge() {
+        return !unsettled && leastStiffness < ON_EDGE;
+    }
+
+    /** Pushes what stands on its edge off it, to the side that its softest motion happens to point to. */
+    void tip(double[] pose) {
+        Arrays.fill(change, 0);
+        for (int j = 0; j < f; j++) {
+            for (int c = 0; c < change.length; c++) {
+                change[c] += softest[j] * z[j][c];
+            }
+        }
+        double share = TIPPED / Math.max(Moves.size(change), 1e-12);
+        for (int c = 0; c < change.length; c++) {
+            change[c] *= share;
+            pose[c] += change[c];
+        }
     }
 
     /** Whether the last settling ended before it came to rest. */

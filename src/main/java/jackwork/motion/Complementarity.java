@@ -323,6 +323,11 @@ final class Complementarity {
         }
     }
 
+    /** Whether a row keeps its motion at 0. */
+    boolean isHeld(int i) {
+        return state[i] == HELD;
+    }
+
     /** Whether a limited row bears all it can, against negative motion. */
     boolean isAtHigh(int i) {
         return kind[i] == Kind.LIMITED && state[i] == HIGH;

@@ -27,6 +27,10 @@ final class FreeStroke {
     void run(StrokeTable table) {
         int samples = table.stroke.length;
         int last = samples - 1;
+        if (poses.jump() == PoseSolver.Jump.FELL) {
+            System.arraycopy(mechanism.drawnPose(), 0, before, 0, before.length);
+            events.add(new MotionEvent(MotionEvent.Kind.FALLS_OVER, 0, 0, Direction.PRESSING, fallen()));
+        }
         for (int i = 0; i < samples; i++) {
             if (table.reach == 1) {
                 table.reach = advance(table.stroke[i], Direction.PRESSING);
@@ -104,7 +108,7 @@ final class FreeStroke {
     }
 
     private void name(boolean[] held, Direction direction) {
-        double at = poses.stroke();
+        double at = poses.jump() == PoseSolver.Jump.FELL ? poses.jumpedAt() : poses.stroke();
         if (poses.jump() == PoseSolver.Jump.FELL) {
             events.add(new MotionEvent(MotionEvent.Kind.FALLS_OVER, at, at, direction, fallen()));
         }

@@ -19,6 +19,8 @@ public final class PoseSolver {
     private static final double LEAST_KINK = 1e-7;
     /** Stroke within which a change of what holds, or a jump, is placed. */
     private static final double LOCATED = 1e-6;
+    /** How far past an edge the other rest is looked for, as a share of the stroke. */
+    private static final double FARTHEST_EDGE = 0.05;
 
     private final Mechanism mechanism;
     final Rows rows;
@@ -30,6 +32,7 @@ public final class PoseSolver {
     private final double[] velocity;
     private final double[] start;
     private final double[] startVelocity;
+    private final double[] edge;
     private final double[] change;
     private final boolean[] held;
     private final boolean[] startHeld;
@@ -40,6 +43,7 @@ public final class PoseSolver {
     private double drawnDeterminant = Double.NaN;
 
     private Jump jump = Jump.NONE;
+    private double jumpedAt;
 
     /** What the last step met. */
     enum Jump {
@@ -62,6 +66,7 @@ public final class PoseSolver {
         this.velocity = new double[n];
         this.start = new double[n];
         this.startVelocity = new double[n];
+        this.edge = new double[n];
         this.change = new double[n];
         this.held = new boolean[rows.count];
         this.startHeld = new boolean[rows.count];
@@ -74,8 +79,33 @@ public final class PoseSolver {
         rows.forget();
         balance.forget();
         stroke = 0;
-        settle(0);
+        boolean onEdge = settle(0) && free.length > 0 && balance.standsOnEdge();
+        jump = onEdge && tipsOver(0) ? Jump.FELL : Jump.NONE;
         note();
+    }
+
+    /**
+     * Pushes what stands on its edge off it. Just past the edge the other rest may be as soft still, or not far enough
+     * off to be told from it: then it is looked for a little farther on.
+     *
+     * @param farthest stroke to which it is looked for
+     * @return whether it came to another rest, at the stroke where it now stands
+     */
+    private boolean tipsOver(double farthest) {
+        System.arraycopy(pose, 0, edge, 0, pose.length);
+        double from = stroke;
+        double on = Math.copySign(LOCATED, farthest - from);
+        do {
+            System.arraycopy(edge, 0, pose, 0, pose.length);
+            balance.begin();
+            balance.tip(pose);
+            if (settle(stroke) && !balance.standsOnEdge()) {
+                return true;
+            }
+            on *= 2;
+            stroke = Math.abs(farthest - from) < Math.abs(on) ? farthest : from + on;
+        } while (Math.abs(on) < FARTHEST_EDGE && stroke != farthest);
+        return false;
     }
 
     /** Whether joints and lever alone decide where every part is. */
@@ -100,7 +130,7 @@ public final class PoseSolver {
         double least = LOCATED / 10;
         while (stroke != wanted) {
             double target = Math.abs(wanted - stroke) <= Math.abs(step) ? wanted : stroke + step;
-            if (tryStep(target)) {
+            if (tryStep(target, wanted)) {
                 if (toChange && jump != Jump.NONE) {
                     return true;
                 }
@@ -115,7 +145,7 @@ public final class PoseSolver {
         return true;
     }
 
-    private boolean tryStep(double target) {
+    private boolean tryStep(double target, double wanted) {
         double from = stroke;
         int signBefore = determinantSign;
         keep();
@@ -134,9 +164,15 @@ public final class PoseSolver {
         }
         boolean there = settle(target) && determinantSign == signBefore;
         boolean small = Math.abs(target - from) <= 2 * LOCATED;
-        boolean near = there && isNear(from, target);
+        boolean onEdge = there && free.length > 0 && balance.standsOnEdge();
+        if (onEdge && small) {
+            jumpedAt = target;
+            there = tipsOver(wanted);
+        }
+        boolean near = there && !onEdge && isNear(from, target);
         boolean same = free.length == 0 || sameHold();
         if (there && (near || (small && free.length > 0)) && (same || small)) {
+            jumpedAt = onEdge ? jumpedAt : target;
             jump = !near ? Jump.FELL : !same ? Jump.CHANGED : Jump.NONE;
             note();
             return true;
@@ -297,6 +333,11 @@ public final class PoseSolver {
 
     Jump jump() {
         return jump;
+    }
+
+    /** Stroke at which the last jump happened; what tips over may come to rest a little farther on only. */
+    double jumpedAt() {
+        return jumpedAt;
     }
 
     /** Whether a row that only pushes bears at the present pose. */

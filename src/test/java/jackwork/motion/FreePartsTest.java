@@ -270,4 +270,67 @@ class FreePartsTest {
         // It leans the other way from the lever now, and stays so on the way back.
         assertThat(result.returnPose()[0][3 * flag + 2]).isCloseTo(Math.toRadians(-40), within(1e-9));
     }
+
+    /**
+     * A flag upright on its hinge, held so by a spring from its tip up to a hook that the lever lets down. Upright is a
+     * rest all the way, but from k (d − s) D L/d = m g L_c on it stands on its edge, and either side is as good.
+     */
+    @Test
+    void whatStandsOnItsEdgeTipsOver() {
+        double mass = 40;
+        double stiffness = 2e5;
+        double free = 20;
+        double tall = 40;
+        double centre = 25;
+        MechanismBuilder builder = new MechanismBuilder();
+        int lever = lever(builder, -20);
+        int ram = builder.body("ram", 1e-6, new Point(60, 120), 1);
+        int flag = builder.body("flag", mass, new Point(60, 30 + centre), 2000);
+        Mechanism mechanism = builder.slide(
+                        "yoke", ram, lever, new Point(60, 0), new Point(-900, 0), new Point(900, 0), 0)
+                .slide("guide-1", ram, GROUND, new Point(60, 110), new Point(60, -900), new Point(60, 900), 0)
+                .slide("guide-2", ram, GROUND, new Point(60, 130), new Point(60, -900), new Point(60, 900), 0)
+                .pin("hinge", flag, GROUND, new Point(60, 30), 0, 0)
+                .stop("either", flag, GROUND, -0.5, 0.5)
+                .spring("spring", ram, new Point(60, 110), flag, new Point(60, 30 + tall), stiffness, free, false)
+                .build();
+        StrokeResult result = StrokeSolver.solve(mechanism, 41);
+        MotionEvent fall = result.events(MotionEvent.Kind.FALLS_OVER).get(0);
+        assertThat(fall.what()).isEqualTo("flag");
+        assertThat(fall.direction()).isEqualTo(Direction.PRESSING);
+        double down = 60 * Math.tan(Math.toRadians(20 * fall.stroke()));
+        double length = 40 - down;
+        double upright = stiffness * (length - free) * (length + tall) * tall / length;
+        assertThat(upright / (mass * GRAVITY * centre)).isCloseTo(1, within(1e-4));
+        // Leaning, it rests where the spring's own length says the same.
+        double high = 80 - 60 * Math.tan(Math.toRadians(20));
+        double leaning = result.pose()[40][3 * flag + 2];
+        double span = Math.hypot(tall * Math.sin(leaning), high - tall * Math.cos(leaning));
+        assertThat(Math.abs(leaning)).isGreaterThan(0.1);
+        assertThat(stiffness * (span - free) * high * tall / span).isCloseTo(mass * GRAVITY * centre, within(1.0));
+    }
+
+    @Test
+    void whatIsDrawnStandingOnItsEdgeIsNamedAtOnce() {
+        MechanismBuilder builder = new MechanismBuilder();
+        lever(builder, -10);
+        int flag = builder.body("flag", 5, new Point(200, 40), 100);
+        builder.pin("hinge", flag, GROUND, new Point(200, 0), 0, 0).stop("either", flag, GROUND, -0.5, 0.5);
+        StrokeResult result = StrokeSolver.solve(builder.build(), 11);
+        MotionEvent fall = result.events(MotionEvent.Kind.FALLS_OVER).get(0);
+        assertThat(fall.stroke()).isZero();
+        assertThat(fall.what()).isEqualTo("flag");
+        assertThat(Math.abs(result.pose()[5][3 * flag + 2])).isCloseTo(0.5, within(1e-9));
+    }
+
+    @Test
+    void frictionKeepsWhatStandsOnItsEdge() {
+        MechanismBuilder builder = new MechanismBuilder();
+        lever(builder, -10);
+        int flag = builder.body("flag", 5, new Point(200, 40), 100);
+        builder.pin("hinge", flag, GROUND, new Point(200, 0), 1.5, 0.3).stop("either", flag, GROUND, -0.5, 0.5);
+        StrokeResult result = StrokeSolver.solve(builder.build(), 11);
+        assertThat(result.events(MotionEvent.Kind.FALLS_OVER)).isEmpty();
+        assertThat(result.pose()[5][3 * flag + 2]).isZero();
+    }
 }

@@ -18,6 +18,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 class LinkagesOutsideTest {
 
     private static final String TABLE = "/jackwork/motion/linkages.csv";
+    private static final int TURNS = 3;
 
     private static Point pointOf(Mechanism mechanism, double[] pose, int body, Point drawn) {
         Mechanism.BodyData data = mechanism.bodies[body];
@@ -121,7 +122,7 @@ class LinkagesOutsideTest {
 
     /**
      * Grashof's criterion (Norton, Design of Machinery, Table 2-4; exact test in the table): whether
-     * the input link turns fully. Reach: rotatability of the input alone, change-point linkages left
+     * the input link turns fully, here three times over. Reach: rotatability of the input alone, change-point linkages left
      * out, since both branches meet there.
      */
     @ParameterizedTest
@@ -133,8 +134,9 @@ class LinkagesOutsideTest {
         boolean full = row.get(6).contains("exact test: True");
         FourBar linkage = new FourBar(links[0], links[1], links[2], links[3]);
         double start = startAngle(linkage);
-        Mechanism mechanism = linkage.drivenByCrank(start, +1, 2 * Math.PI).build();
-        StrokeResult result = StrokeSolver.solve(mechanism, 361);
+        Mechanism mechanism =
+                linkage.drivenByCrank(start, +1, TURNS * 2 * Math.PI).build();
+        StrokeResult result = StrokeSolver.solve(mechanism, TURNS * 360 + 1);
         assertThat(result.events(MotionEvent.Kind.DEAD_POINT).isEmpty()).isEqualTo(full);
         assertThat(result.reach() == 1).isEqualTo(full);
     }
