@@ -129,7 +129,7 @@ final class StepForces {
         offsets(h);
         double miss = resolve();
         finish(v);
-        fingerWork += fingerImpulse * 0.5 * (contacts.pressSpeed(v) + contacts.pressSpeed(start));
+        addFingerWork(v);
         return miss;
     }
 
@@ -168,7 +168,12 @@ final class StepForces {
         }
         double miss = resolve();
         finish(v);
+        addFingerWork(v);
         return miss;
+    }
+
+    private void addFingerWork(double[] v) {
+        fingerWork += contacts.fingerImpulse() * 0.5 * (contacts.pressSpeed(v) + contacts.pressSpeed(start));
     }
 
     private void gatherJoints() {

@@ -18,10 +18,14 @@ final class TimeStepper {
     static final double CLOSED = 1e-5;
     /** A gap may be this far below 0 before the step is shortened, mm. */
     private static final double OVERRUN = 1e-7;
-    /** Bounds on a run that counts: closure mm, and miss of the complementarity as a share of its scale. */
+    /**
+     * Bounds on a run that counts: closure mm; miss of the complementarity as a share of its scale; energy that came
+     * from nowhere as a share of the most that has been exchanged.
+     */
     private static final double MOST_CLOSURE = 1e-3;
 
     private static final double MOST_MISS = 1e-3;
+    private static final double MOST_GAIN = 0.02;
     private static final int PROJECTIONS = 4;
     private static final int LANDINGS = 40;
 
@@ -44,6 +48,9 @@ final class TimeStepper {
     private double longest;
     private double start;
     private double energyAtStart;
+    /** Most energy that was kinetic, went into height and springs, or came from the finger so far, µN·mm. */
+    private double exchanged;
+
     private double closure;
     private double residual;
     private int blows;
@@ -85,6 +92,7 @@ final class TimeStepper {
         forces.forget();
         rows.at(pose);
         energyAtStart = energy();
+        exchanged = kinetic();
     }
 
     void finger(Finger next) {
@@ -229,7 +237,16 @@ final class TimeStepper {
         for (int i = 0; i < n; i++) {
             finite &= Double.isFinite(pose[i]) && Double.isFinite(velocity[i]);
         }
-        computed = finite && closure <= MOST_CLOSURE && residual <= MOST_MISS;
+        computed = finite && closure <= MOST_CLOSURE && residual <= MOST_MISS && !gainsFromNowhere();
+    }
+
+    private boolean gainsFromNowhere() {
+        double kinetic = kinetic();
+        double gained = kinetic + loads.potential(rows) - energyAtStart;
+        double work = forces.fingerWork();
+        exchanged = Math.max(exchanged, Math.max(kinetic, Math.abs(gained - kinetic)));
+        exchanged = Math.max(exchanged, Math.abs(work));
+        return gained - work > MOST_GAIN * exchanged;
     }
 
     // What came of it.
@@ -250,7 +267,11 @@ final class TimeStepper {
 
     /** Kinetic and potential energy, µN·mm. */
     double energy() {
-        double sum = loads.potential(rows);
+        return loads.potential(rows) + kinetic();
+    }
+
+    private double kinetic() {
+        double sum = 0;
         for (int i = 0; i < n; i++) {
             sum += 0.5 * velocity[i] * velocity[i] / mechanism.inverseMass[i];
         }

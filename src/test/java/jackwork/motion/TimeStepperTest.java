@@ -93,4 +93,19 @@ class TimeStepperTest {
         assertThat(stepper.isComputed()).isFalse();
         assertThat(stepper.time()).isLessThan(5);
     }
+
+    /** A spring far too stiff for the step: its energy grows from step to step, and the run does not count. */
+    @Test
+    void energyFromNowhereIsNotComputed() {
+        MechanismBuilder builder = new MechanismBuilder().gravity(Point.ORIGIN);
+        int lever = builder.body("lever", 10, new Point(50, 0), 5000);
+        Mechanism mechanism = builder.pin("pivot", lever, GROUND, Point.ORIGIN, 0, 0)
+                .spring("spring", lever, new Point(50, 0), GROUND, new Point(50, 50), 1e9, 49, false)
+                .lever(lever, 1, new Point(50, 0), new Point(0, 1))
+                .build();
+        TimeStepper coarse = new TimeStepper(mechanism, 1e-3);
+        assertThat(coarse.runTo(0.5)).isFalse();
+        TimeStepper fine = new TimeStepper(mechanism, 1e-5);
+        assertThat(fine.runTo(0.5)).isTrue();
+    }
 }
