@@ -13,10 +13,12 @@ public record CoinWorksEntry(
         Slot slot, Bucket bucket, @Key("catch") Catch holds, Place kicker) {
 
     /**
+     * @param at the middle of its opening, where the coin is let go
      * @param length opening along the mechanism's plane, mm: the coin's diameter passes here
      * @param width opening across it, mm: the coin's thickness passes here
      */
     public record Slot(
+            Place at,
             @Unit("mm") double length, @Unit("mm") double width) {}
 
     /**

@@ -214,6 +214,7 @@ final class References {
         place("coin-works.catch.tooth", works.holds().tooth(), "", boxDrawing, boxYaml);
         place("coin-works.catch.strut", works.holds().strut(), "", boxDrawing, boxYaml);
         place("coin-works.kicker", works.kicker(), "", boxDrawing, boxYaml);
+        place("coin-works.slot.at", works.slot().at(), "", boxDrawing, boxYaml);
         positive(path + ".tip", bucket.tip());
         positive(path + ".bearing", bucket.bearing());
         positive(path + ".side-gap", bucket.sideGap());

@@ -10,6 +10,7 @@ import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.LinearRing;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.geom.util.AffineTransformation;
+import org.locationtech.jts.simplify.TopologyPreservingSimplifier;
 import org.locationtech.jts.operation.buffer.BufferOp;
 import org.locationtech.jts.operation.buffer.BufferParameters;
 import org.locationtech.jts.operation.distance.IndexedFacetDistance;
@@ -123,6 +124,12 @@ public final class Outline {
         }
         BufferParameters mitred = new BufferParameters(16, BufferParameters.CAP_FLAT, BufferParameters.JOIN_MITRE, 2.0);
         return only(BufferOp.bufferOp(polygon, distance, mitred), "offset by " + distance + " mm");
+    }
+
+    /** Its outer ring with as few points as stay within {@code tolerance} mm, counter-clockwise, first not repeated. */
+    public List<Point> outerWithin(double tolerance) {
+        Polygon simple = (Polygon) TopologyPreservingSimplifier.simplify(polygon, tolerance);
+        return points(simple.getExteriorRing(), true);
     }
 
     /** This region less a round hole, its rim flattened within {@code tolerance} mm. */

@@ -48,6 +48,16 @@ abstract class Joint {
         return Double.POSITIVE_INFINITY;
     }
 
+    /**
+     * Longest time step in which it cannot overlook that its parts pass through each other, s.
+     *
+     * @param rows at the pose now
+     * @param row number of this joint's first row
+     */
+    double safeStep(Rows rows, int row, double[] velocity) {
+        return Double.POSITIVE_INFINITY;
+    }
+
     /** What a row is called when it takes hold, for people. */
     String what(int row) {
         return name;

@@ -22,17 +22,27 @@ public final class MechanismCompiler {
     /** @throws MechanismException when the lever does not decide where every part is */
     public static Mechanism compile(Assembly assembly) {
         int[] number = new int[assembly.bodies().size()];
+        return builder(assembly, number, false).build();
+    }
+
+    /**
+     * A builder with all of an assembly but what is not asked for.
+     *
+     * @param number receives each of the assembly's bodies' number in the mechanism
+     * @param withBucket whether the bucket is part of it
+     */
+    static MechanismBuilder builder(Assembly assembly, int[] number, boolean withBucket) {
         Arrays.fill(number, Mechanism.GROUND);
         MechanismBuilder builder = new MechanismBuilder();
+        int left = withBucket ? -1 : assembly.coinWorks().bucket();
         for (int i = 1; i < number.length; i++) {
             Body body = assembly.body(i);
-            if (i != assembly.coinWorks().bucket()) {
+            if (i != left) {
                 number[i] = builder.body(body.name(), body.mass(), body.centre(), body.inertia());
             }
         }
-        int bucket = assembly.coinWorks().bucket();
         for (PinJoint pin : assembly.pins()) {
-            if (pin.runner() != bucket && pin.holder() != bucket) {
+            if (pin.runner() != left && pin.holder() != left) {
                 builder.pin(
                         pin.name(),
                         number[pin.runner()],
@@ -43,28 +53,25 @@ public final class MechanismCompiler {
             }
         }
         for (SlideJoint slide : assembly.slides()) {
-            if (slide.peg() == bucket || slide.slot() == bucket) {
-                continue;
+            if (slide.peg() != left && slide.slot() != left) {
+                addSlide(builder, slide, number);
             }
-            addSlide(builder, slide, number);
         }
         for (Stop stop : assembly.stops()) {
-            if (stop.a() == bucket || stop.b() == bucket) {
-                continue;
+            if (stop.a() != left && stop.b() != left) {
+                builder.stop(stop.name(), number[stop.a()], number[stop.b()], stop.from(), stop.to());
             }
-            builder.stop(stop.name(), number[stop.a()], number[stop.b()], stop.from(), stop.to());
         }
         for (Link link : assembly.links()) {
-            if (!link.bodies().contains(bucket)) {
+            if (!link.bodies().contains(left)) {
                 LinkCompiler.add(builder, link, number);
             }
         }
         return builder.lever(
-                        number[assembly.lever().body()],
-                        assembly.lever().turn(),
-                        assembly.lever().press(),
-                        DOWN)
-                .build();
+                number[assembly.lever().body()],
+                assembly.lever().turn(),
+                assembly.lever().press(),
+                DOWN);
     }
 
     private static void addSlide(MechanismBuilder builder, SlideJoint slide, int[] number) {

@@ -125,8 +125,10 @@ final class TimeStepper {
         System.arraycopy(velocity, 0, startVelocity, 0, n);
         start = time;
         forces.keep();
-        double speed = Moves.size(velocity);
-        double most = speed > 0 ? Math.min(wanted, mechanism.longestMove / speed) : wanted;
+        double most = wanted;
+        for (int j = 0; j < mechanism.joints.length; j++) {
+            most = Math.min(most, mechanism.joints[j].safeStep(rows, mechanism.firstRow[j], velocity));
+        }
         double gap = attempt(most);
         if (gap < -OVERRUN) {
             land(most, gap);

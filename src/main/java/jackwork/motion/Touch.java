@@ -10,7 +10,7 @@ final class Touch extends Joint {
     /** Places of one pair that can bear at the same time. */
     private static final int MOST = 4;
     /** Gaps wider than this are not looked at, mm. */
-    private static final double RANGE = 6;
+    private static final double RANGE = 3;
     /** Deeper than this is not a touch but the far side of a thin part, mm. */
     private static final double DEEPEST = 1.5;
     /** Places closer together than this (mm) with nearly the same normal are one. */
@@ -53,6 +53,27 @@ final class Touch extends Joint {
     @Override
     double longestMove() {
         return DEEPEST / 2;
+    }
+
+    @Override
+    double safeStep(Rows rows, int row, double[] velocity) {
+        double apart = Math.hypot(rows.x(a) - rows.x(b), rows.y(a) - rows.y(b));
+        double gap = Math.max(RANGE, apart - shapeA.reach - shapeB.reach);
+        for (int k = 0; k < rows(); k++) {
+            gap = Math.min(gap, rows.gap[row + k]);
+        }
+        double turning = spin(velocity, a) * shapeA.turningReach + spin(velocity, b) * shapeB.turningReach;
+        double speed = Math.hypot(speed(velocity, a, 0) - speed(velocity, b, 0), speed(velocity, a, 1) - speed(velocity, b, 1))
+                + turning;
+        return (Math.max(0, gap) + DEEPEST / 2) / Math.max(speed, 1e-9);
+    }
+
+    private static double speed(double[] velocity, int body, int axis) {
+        return body == Mechanism.GROUND ? 0 : velocity[3 * body + axis];
+    }
+
+    private static double spin(double[] velocity, int body) {
+        return body == Mechanism.GROUND ? 0 : Math.abs(velocity[3 * body + 2]);
     }
 
     @Override
@@ -101,7 +122,7 @@ final class Touch extends Joint {
             double cy = rows.y(p) + rows.armY(p, ofP.x[i], ofP.y[i]);
             double ownX = rows.ownX(q, cx - rows.x(q), cy - rows.y(q));
             double ownY = rows.ownY(q, cx - rows.x(q), cy - rows.y(q));
-            if (Math.hypot(ownX, ownY) <= ofQ.reach + ofP.radius + RANGE) {
+            if (ofQ.isNear(ownX, ownY, ofP.radius + RANGE)) {
                 features(rows, ownX, ownY, cx, cy, q, ofQ, radius, ofP.radius, tag + (i << 10), withCorners);
             }
         }
@@ -119,24 +140,45 @@ final class Touch extends Joint {
             double ownRadius,
             int tag,
             boolean withCorners) {
-        int n = of.x.length;
-        for (int j = 0; j < n; j++) {
-            int k = j + 1 < n ? j + 1 : 0;
-            double ex = of.x[k] - of.x[j];
-            double ey = of.y[k] - of.y[j];
-            double fx = x - of.x[j];
-            double fy = y - of.y[j];
-            double length = Math.sqrt(ex * ex + ey * ey);
-            double along = fx * ex + fy * ey;
-            if (length > 0 && along >= 0 && along <= length * length) {
-                double distance = (fx * ey - fy * ex) / length;
-                if (distance > -DEEPEST && distance - radius < RANGE) {
-                    offer(rows, distance - radius, ey / length, -ex / length, cx, cy, q, ownRadius, tag + 2 * j);
-                }
-            } else if (withCorners && of.standsOut[j] && (along < 0 || n == 1) && behind(of, j, x, y)) {
-                double distance = Math.hypot(fx, fy);
-                if (distance > 0 && distance - radius < RANGE) {
-                    offer(rows, distance - radius, fx / distance, fy / distance, cx, cy, q, ownRadius, tag + 2 * j + 1);
+        double far = radius + RANGE;
+        for (int chunk = 0; chunk < of.chunks; chunk++) {
+            if (!of.isNear(chunk, x, y, far)) {
+                continue;
+            }
+            int end = Math.min(of.x.length, (chunk + 1) * TouchShape.CHUNK);
+            for (int j = chunk * TouchShape.CHUNK; j < end; j++) {
+                double fx = x - of.x[j];
+                double fy = y - of.y[j];
+                double along = fx * of.alongX[j] + fy * of.alongY[j];
+                if (of.length[j] > 0 && along >= 0 && along <= of.length[j]) {
+                    double distance = fx * of.alongY[j] - fy * of.alongX[j];
+                    if (distance > -DEEPEST && distance < far) {
+                        offer(
+                                rows,
+                                distance - radius,
+                                of.alongY[j],
+                                -of.alongX[j],
+                                cx,
+                                cy,
+                                q,
+                                ownRadius,
+                                tag + 2 * j);
+                    }
+                } else if (withCorners && (along < 0 || of.length[j] == 0) && of.standsOut[j] && behind(of, j, x, y)) {
+                    double square = fx * fx + fy * fy;
+                    if (square > 0 && square < far * far) {
+                        double distance = Math.sqrt(square);
+                        offer(
+                                rows,
+                                distance - radius,
+                                fx / distance,
+                                fy / distance,
+                                cx,
+                                cy,
+                                q,
+                                ownRadius,
+                                tag + 2 * j + 1);
+                    }
                 }
             }
         }
@@ -145,10 +187,8 @@ final class Touch extends Joint {
     /** Whether a point lies beyond the end of the side that comes to corner j: there the corner is nearest. */
     private static boolean behind(TouchShape of, int j, double x, double y) {
         int n = of.x.length;
-        int i = (j + n - 1) % n;
-        double ex = of.x[j] - of.x[i];
-        double ey = of.y[j] - of.y[i];
-        return n == 1 || (x - of.x[j]) * ex + (y - of.y[j]) * ey > 0;
+        int i = j == 0 ? n - 1 : j - 1;
+        return n == 1 || (x - of.x[j]) * of.alongX[i] + (y - of.y[j]) * of.alongY[i] > 0;
     }
 
     /** Offers a place: normal in q's frame, out of q. Rows push A along the normal, so it is turned for q = A. */

@@ -1,6 +1,7 @@
 package jackwork.motion;
 
 import jackwork.geometry.Point;
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -14,8 +15,25 @@ final class TouchShape {
     final double radius;
     /** Whether a corner stands out: only those can touch first, [corners]. */
     final boolean[] standsOut;
+    /** Unit vector of the side from each corner to the next, and its length, [corners]; a disc's points at itself. */
+    final double[] alongX;
+
+    final double[] alongY;
+    final double[] length;
+    /** Sides in a row that share one box. */
+    static final int CHUNK = 8;
+
+    final int chunks;
+    /** Box about each chunk's sides, then one about all, [chunks + 1]. */
+    private final double[] lowX;
+
+    private final double[] highX;
+    private final double[] lowY;
+    private final double[] highY;
     /** Farthest point from the body's centre, radius included, mm. */
     final double reach;
+    /** How far out turning about the body's centre moves it, mm: nothing for a disc about that. */
+    final double turningReach;
 
     private TouchShape(double[] x, double[] y, double radius) {
         this.x = x;
@@ -30,7 +48,33 @@ final class TouchShape {
             standsOut[i] = x.length == 1 || turn > 0;
             far = Math.max(far, Math.hypot(x[i], y[i]));
         }
+        int n = x.length;
+        this.alongX = new double[n];
+        this.alongY = new double[n];
+        this.length = new double[n];
+        this.chunks = (n + CHUNK - 1) / CHUNK;
+        this.lowX = new double[chunks + 1];
+        this.highX = new double[chunks + 1];
+        this.lowY = new double[chunks + 1];
+        this.highY = new double[chunks + 1];
+        Arrays.fill(lowX, Double.POSITIVE_INFINITY);
+        Arrays.fill(lowY, Double.POSITIVE_INFINITY);
+        Arrays.fill(highX, Double.NEGATIVE_INFINITY);
+        Arrays.fill(highY, Double.NEGATIVE_INFINITY);
+        for (int j = 0; j < n; j++) {
+            int k = (j + 1) % n;
+            length[j] = Math.hypot(x[k] - x[j], y[k] - y[j]);
+            alongX[j] = length[j] > 0 ? (x[k] - x[j]) / length[j] : 1;
+            alongY[j] = length[j] > 0 ? (y[k] - y[j]) / length[j] : 0;
+            for (int box : new int[] {j / CHUNK, chunks}) {
+                lowX[box] = Math.min(lowX[box], Math.min(x[j], x[k]));
+                highX[box] = Math.max(highX[box], Math.max(x[j], x[k]));
+                lowY[box] = Math.min(lowY[box], Math.min(y[j], y[k]));
+                highY[box] = Math.max(highY[box], Math.max(y[j], y[k]));
+            }
+        }
         this.reach = far + radius;
+        this.turningReach = far;
     }
 
     static TouchShape disc(Point centre, double radius) {
@@ -51,6 +95,16 @@ final class TouchShape {
             y[i] = corner.y();
         }
         return new TouchShape(x, y, 0);
+    }
+
+    /** Whether a point may lie within {@code far} of a chunk's sides. */
+    boolean isNear(int chunk, double px, double py, double far) {
+        return px > lowX[chunk] - far && px < highX[chunk] + far && py > lowY[chunk] - far && py < highY[chunk] + far;
+    }
+
+    /** Whether a point may lie within {@code far} of it. */
+    boolean isNear(double px, double py, double far) {
+        return isNear(chunks, px, py, far);
     }
 
     boolean isDisc() {

@@ -6,9 +6,11 @@ import jackwork.stock.FrictionPair;
 /**
  * The coin works at rest, in the common frame.
  *
+ * @param slotAt middle of its opening
  * @param slotLength opening for the coin's diameter, mm
  * @param slotWidth opening for the coin's thickness, mm
  * @param bucket number of the body that tips
+ * @param layer in which the coin works
  * @param pivot where it tips
  * @param tip angle to its stop, rad, signed: the way the coin's weight turns it
  * @param heel one point of the floor
@@ -26,9 +28,11 @@ import jackwork.stock.FrictionPair;
  * @param kicker of the lever
  */
 public record CoinWorks(
+        Point slotAt,
         double slotLength,
         double slotWidth,
         int bucket,
+        int layer,
         Point pivot,
         double tip,
         Point heel,
@@ -47,9 +51,11 @@ public record CoinWorks(
 
     CoinWorks rubbing(FrictionPair pair, FrictionPair other) {
         return new CoinWorks(
+                slotAt,
                 slotLength,
                 slotWidth,
                 bucket,
+                layer,
                 pivot,
                 tip,
                 heel,

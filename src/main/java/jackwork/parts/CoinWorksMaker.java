@@ -56,9 +56,11 @@ final class CoinWorksMaker {
                 .surface();
         FrictionPair bearing = Friction.between(design.workshop(), rodSurface, wood);
         return new CoinWorks(
+                design.inBox(entry.slot().at(), ""),
                 entry.slot().length(),
                 entry.slot().width(),
                 body,
+                Named.in(box.parts(), bucket.part()).layer(),
                 pivot,
                 sense * Math.toRadians(bucket.tip()),
                 heel,

@@ -1,0 +1,208 @@
+package jackwork.motion;
+
+import java.util.EnumMap;
+import java.util.Map;
+import java.util.function.BooleanSupplier;
+import jackwork.geometry.Point;
+import jackwork.parts.Assembly;
+import jackwork.parts.CoinWorks;
+import jackwork.parts.Lever;
+
+/**
+ * One whole cycle in time: a coin is let go in the slot, falls, tips the bucket; the finger presses, the figure acts,
+ * the kicker throws the coin; let go, all comes back and locks; and a second press without a coin is held.
+ */
+public final class CoinCycle {
+
+    /** Follows a run: called at its beginning and after every step. */
+    public interface Watcher {
+
+        /**
+         * @param time s
+         * @param pose x, y (mm) and angle (rad) of each of the mechanism's bodies; the stepper's own, do not keep
+         */
+        void at(double time, double[] pose);
+    }
+
+    /** Longest step, s: falling a millisecond changes a coin's speed by 10 mm/s. */
+    public static final double STEP = 1e-3;
+    /** How long each stage is waited for, s. */
+    private static final double PATIENCE = 1.5;
+    /** The visitor presses so long after the lever is free, and holds it down so long, s. */
+    private static final double REACTION = 0.2;
+
+    private static final double HOLD = 0.15;
+    private static final double SECOND_PRESS = 0.25;
+    /** Stroke at which the lever counts as down, and as back. */
+    private static final double DOWN = 0.98;
+
+    private static final double BACK = 0.02;
+    /** A catch that overlaps by this share of what it does at rest has locked. */
+    private static final double LOCKED = 0.8;
+
+    private final CycleScene scene;
+    private final Press press;
+    private final TimeStepper stepper;
+    private final double step;
+    private final Watcher watcher;
+    private final Map<CycleStage, Double> times = new EnumMap<>(CycleStage.class);
+    private final Map<CycleStage, Double> nearest = new EnumMap<>(CycleStage.class);
+    private final double overlapAtRest;
+    private double lowest;
+
+    private CoinCycle(CycleScene scene, CoinDrop drop, Press press, double step, Watcher watcher) {
+        this.scene = scene;
+        this.press = press;
+        this.step = step;
+        this.watcher = watcher;
+        this.stepper = new TimeStepper(scene.mechanism, step);
+        double[] velocity = new double[scene.mechanism.coordinates()];
+        velocity[3 * scene.coin + 1] = -drop.speed();
+        double[] pose = scene.mechanism.drawnPose();
+        stepper.begin(pose, velocity);
+        this.overlapAtRest = overlap();
+        this.lowest = scene.assembly.bodies().stream()
+                .filter(body -> body.equals(scene.assembly.body(scene.assembly.coinWorks().bucket())))
+                .flatMap(body -> body.parts().stream())
+                .flatMap(part -> part.drawn().outer().stream())
+                .mapToDouble(Point::y)
+                .min()
+                .orElse(0);
+    }
+
+    /** @param tilt of the table in the mechanism's plane, rad, counter-clockwise */
+    public static CycleResult run(Assembly assembly, CoinDrop drop, Press press, double tilt) {
+        return run(assembly, drop, press, tilt, STEP, (time, pose) -> {});
+    }
+
+    /** @param step longest, s */
+    public static CycleResult run(
+            Assembly assembly, CoinDrop drop, Press press, double tilt, double step, Watcher watcher) {
+        return new CoinCycle(CycleScene.of(assembly, drop, tilt), drop, press, step, watcher).run();
+    }
+
+    private CycleResult run() {
+        watcher.at(0, stepper.pose());
+        boolean computed = drop() && first() && back() && second();
+        return new CycleResult(times, nearest, stepper.isComputed() || computed, stepper.attempts());
+    }
+
+    private boolean drop() {
+        double freed = waitFor(CycleStage.FREES, PATIENCE, () -> {
+            near(CycleStage.LANDS, touchesBucket() ? 1 : 0);
+            near(CycleStage.FREES, 1 - overlap() / overlapAtRest);
+            return overlap() < 0;
+        });
+        return !Double.isNaN(freed) && passTime(REACTION);
+    }
+
+    private boolean first() {
+        stepper.finger(Finger.push(1e6 * press.force(), press.speed()));
+        double down = waitFor(CycleStage.ACTS, PATIENCE, () -> {
+            near(CycleStage.ACTS, stroke() / DOWN);
+            return stroke() >= DOWN;
+        });
+        return !Double.isNaN(down) && passTime(HOLD);
+    }
+
+    private boolean back() {
+        stepper.finger(Finger.OFF);
+        double thrown = times.containsKey(CycleStage.THROWN)
+                ? 0
+                : waitFor(CycleStage.THROWN, PATIENCE, () -> times.containsKey(CycleStage.THROWN));
+        if (Double.isNaN(thrown)) {
+            return false;
+        }
+        double back = waitFor(CycleStage.RETURNS, PATIENCE, () -> {
+            near(CycleStage.RETURNS, (1 - stroke()) / (1 - BACK));
+            return stroke() <= BACK;
+        });
+        if (Double.isNaN(back)) {
+            return false;
+        }
+        double locked = waitFor(CycleStage.LOCKS, PATIENCE, () -> {
+            near(CycleStage.LOCKS, overlap() / overlapAtRest / LOCKED);
+            return overlap() >= LOCKED * overlapAtRest && stroke() <= BACK;
+        });
+        return !Double.isNaN(locked) && passTime(HOLD);
+    }
+
+    private boolean second() {
+        stepper.finger(Finger.push(1e6 * press.force(), press.speed()));
+        double end = stepper.time() + SECOND_PRESS;
+        double most = 0;
+        while (stepper.isComputed() && stepper.time() < end) {
+            advance();
+            most = Math.max(most, stroke());
+        }
+        boolean held = overlap() > 0 && most < 0.5;
+        near(CycleStage.REFUSES, held ? 1 : 1 - most);
+        if (held) {
+            times.put(CycleStage.REFUSES, stepper.time());
+        }
+        return held;
+    }
+
+    /** Runs until something is so; returns the time, or NaN when patience ends. */
+    private double waitFor(CycleStage stage, double patience, BooleanSupplier reached) {
+        double end = stepper.time() + patience;
+        while (stepper.isComputed() && stepper.time() < end) {
+            if (reached.getAsBoolean()) {
+                times.putIfAbsent(stage, stepper.time());
+                return stepper.time();
+            }
+            advance();
+        }
+        return Double.NaN;
+    }
+
+    private boolean passTime(double seconds) {
+        double end = stepper.time() + seconds;
+        while (stepper.isComputed() && stepper.time() < end) {
+            advance();
+        }
+        return stepper.isComputed();
+    }
+
+    private void advance() {
+        stepper.step(step);
+        watcher.at(stepper.time(), stepper.pose());
+        if (touchesBucket()) {
+            times.putIfAbsent(CycleStage.LANDS, stepper.time());
+        }
+        double fallen = (scene.mechanism.bodies[scene.coin].centreY() - stepper.pose()[3 * scene.coin + 1])
+                / (scene.mechanism.bodies[scene.coin].centreY() - lowest);
+        if (times.containsKey(CycleStage.FREES)) {
+            near(CycleStage.THROWN, fallen);
+            if (fallen > 1) {
+                times.putIfAbsent(CycleStage.THROWN, stepper.time());
+            }
+        }
+    }
+
+    private void near(CycleStage stage, double share) {
+        nearest.merge(stage, share, Math::max);
+    }
+
+    private boolean touchesBucket() {
+        for (int r = scene.firstCoinOnBucket; r < scene.endCoinOnBucket; r++) {
+            if (stepper.bears(r)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private double stroke() {
+        return stepper.pose()[3 * scene.lever + 2] / scene.assembly.lever().turn();
+    }
+
+    /** By how much the strut stands beneath the tooth, mm; negative when it is out of its way. */
+    private double overlap() {
+        CoinWorks works = scene.assembly.coinWorks();
+        Lever lever = scene.assembly.lever();
+        Point strut = works.strut().turnedAbout(works.pivot(), stepper.pose()[3 * scene.bucket + 2]);
+        double side = Math.signum(works.strut().distance(lever.pivot()) - works.tooth().distance(lever.pivot()));
+        return side * (strut.distance(lever.pivot()) - works.tooth().distance(lever.pivot()));
+    }
+}

@@ -1,0 +1,37 @@
+package jackwork.motion;
+
+import java.util.EnumMap;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * What came of one cycle.
+ *
+ * @param times at which each stage was reached, s from letting go; stages not reached are absent
+ * @param nearest how near each stage that was looked for came, in its own measure: 1 and more is reached
+ * @param computed false when the run left the stepper's bounds: then nothing of it counts
+ * @param attempts steps that it took
+ */
+public record CycleResult(
+        Map<CycleStage, Double> times, Map<CycleStage, Double> nearest, boolean computed, int attempts) {
+
+    public CycleResult {
+        times = new EnumMap<>(times);
+        nearest = new EnumMap<>(nearest);
+    }
+
+    /** Whether every stage was reached. */
+    public boolean passes() {
+        return computed && firstMissed().isEmpty();
+    }
+
+    /** The first stage that was not reached: the cause. */
+    public Optional<CycleStage> firstMissed() {
+        for (CycleStage stage : CycleStage.values()) {
+            if (!times.containsKey(stage)) {
+                return Optional.of(stage);
+            }
+        }
+        return Optional.empty();
+    }
+}
