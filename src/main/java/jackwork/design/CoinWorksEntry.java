@@ -18,8 +18,7 @@ public record CoinWorksEntry(
      * @param width opening across it, mm: the coin's thickness passes here
      */
     public record Slot(
-            Place at,
-            @Unit("mm") double length, @Unit("mm") double width) {}
+            Place at, @Unit("mm") double length, @Unit("mm") double width) {}
 
     /**
      * @param part any part of the body that tips

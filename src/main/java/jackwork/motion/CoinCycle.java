@@ -1,12 +1,12 @@
 package jackwork.motion;
 
-import java.util.EnumMap;
-import java.util.Map;
-import java.util.function.BooleanSupplier;
 import jackwork.geometry.Point;
 import jackwork.parts.Assembly;
 import jackwork.parts.CoinWorks;
 import jackwork.parts.Lever;
+import java.util.EnumMap;
+import java.util.Map;
+import java.util.function.BooleanSupplier;
 
 /**
  * One whole cycle in time: a coin is let go in the slot, falls, tips the bucket; the finger presses, the figure acts,
@@ -62,7 +62,8 @@ public final class CoinCycle {
         stepper.begin(pose, velocity);
         this.overlapAtRest = overlap();
         this.lowest = scene.assembly.bodies().stream()
-                .filter(body -> body.equals(scene.assembly.body(scene.assembly.coinWorks().bucket())))
+                .filter(body -> body.equals(
+                        scene.assembly.body(scene.assembly.coinWorks().bucket())))
                 .flatMap(body -> body.parts().stream())
                 .flatMap(part -> part.drawn().outer().stream())
                 .mapToDouble(Point::y)
@@ -83,8 +84,16 @@ public final class CoinCycle {
 
     private CycleResult run() {
         watcher.at(0, stepper.pose());
-        boolean computed = drop() && first() && back() && second();
-        return new CycleResult(times, nearest, stepper.isComputed() || computed, stepper.attempts());
+        boolean unused = drop() && first() && back() && second();
+
+        return new CycleResult(
+                times,
+                nearest,
+                stepper.isComputed(),
+                stepper.closure(),
+                stepper.residual(),
+                stepper.energyFromNowhere(),
+                stepper.attempts());
     }
 
     private boolean drop() {
@@ -202,7 +211,8 @@ public final class CoinCycle {
         CoinWorks works = scene.assembly.coinWorks();
         Lever lever = scene.assembly.lever();
         Point strut = works.strut().turnedAbout(works.pivot(), stepper.pose()[3 * scene.bucket + 2]);
-        double side = Math.signum(works.strut().distance(lever.pivot()) - works.tooth().distance(lever.pivot()));
+        double side = Math.signum(
+                works.strut().distance(lever.pivot()) - works.tooth().distance(lever.pivot()));
         return side * (strut.distance(lever.pivot()) - works.tooth().distance(lever.pivot()));
     }
 }

@@ -10,10 +10,19 @@ import java.util.Optional;
  * @param times at which each stage was reached, s from letting go; stages not reached are absent
  * @param nearest how near each stage that was looked for came, in its own measure: 1 and more is reached
  * @param computed false when the run left the stepper's bounds: then nothing of it counts
+ * @param closure largest miss of a joint before projection, mm
+ * @param residual largest miss of the complementarity, as a share of its scale
+ * @param energyFromNowhere most energy that neither finger nor height gave, as a share of the most exchanged
  * @param attempts steps that it took
  */
 public record CycleResult(
-        Map<CycleStage, Double> times, Map<CycleStage, Double> nearest, boolean computed, int attempts) {
+        Map<CycleStage, Double> times,
+        Map<CycleStage, Double> nearest,
+        boolean computed,
+        double closure,
+        double residual,
+        double energyFromNowhere,
+        int attempts) {
 
     public CycleResult {
         times = new EnumMap<>(times);

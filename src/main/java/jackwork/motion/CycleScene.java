@@ -1,10 +1,10 @@
 package jackwork.motion;
 
-import java.util.List;
 import jackwork.geometry.Point;
 import jackwork.parts.Assembly;
 import jackwork.parts.CoinWorks;
 import jackwork.parts.Part;
+import java.util.List;
 
 /**
  * Lever, figure, bucket and coin as one mechanism: the coin touches all that lies in its own layer, the lever's tooth
@@ -70,8 +70,7 @@ final class CycleScene {
         for (Part part : beside) {
             int body = number[assembly.bodyOf(part.name())];
             String name = body == bucket ? ON_BUCKET : "coin on " + part.name();
-            builder.touchDisc(
-                    name, coin, start, drop.radius(), body, outline(part), drop.friction(), drop.rebound());
+            builder.touchDisc(name, coin, start, drop.radius(), body, outline(part), drop.friction(), drop.rebound());
         }
         for (Part ofLever : beside) {
             for (Part ofBucket : beside) {

@@ -19,10 +19,13 @@ final class TimeStepper {
     /** A gap may be this far below 0 before the step is shortened, mm. */
     private static final double OVERRUN = 1e-7;
     /**
-     * Bounds on a run that counts: closure mm; miss of the complementarity as a share of its scale; energy that came
+     * Bounds on a run that counts: closure of joints mm; overlap of what touches before it is set apart, mm, which
+     * comes where a touch goes round a corner within a step; miss of the complementarity as a share of its scale; energy that came
      * from nowhere as a share of the most that has been exchanged.
      */
     private static final double MOST_CLOSURE = 1e-3;
+
+    private static final double MOST_OVERLAP = 0.05;
 
     private static final double MOST_MISS = 1e-3;
     private static final double MOST_GAIN = 0.02;
@@ -51,7 +54,9 @@ final class TimeStepper {
     /** Most energy that was kinetic, went into height and springs, or came from the finger so far, µN·mm. */
     private double exchanged;
 
+    private double fromNowhere;
     private double closure;
+    private double overlap;
     private double residual;
     private int blows;
     private int attempts;
@@ -84,6 +89,7 @@ final class TimeStepper {
         System.arraycopy(fromVelocity, 0, velocity, 0, n);
         time = 0;
         closure = 0;
+        overlap = 0;
         residual = 0;
         blows = 0;
         attempts = 0;
@@ -93,6 +99,7 @@ final class TimeStepper {
         rows.at(pose);
         energyAtStart = energy();
         exchanged = kinetic();
+        fromNowhere = 0;
     }
 
     void finger(Finger next) {
@@ -195,6 +202,7 @@ final class TimeStepper {
             rows.at(pose);
             projector.clear();
             double miss = 0;
+            double deep = 0;
             least = Double.POSITIVE_INFINITY;
             for (int r = 0; r < rows.count; r++) {
                 boolean bears = forces.bears(r);
@@ -204,16 +212,17 @@ final class TimeStepper {
                 } else if (bears && rows.gap[r] < 0) {
                     // Only ever apart: a bearing row that has opened is left to close by itself.
                     projector.add(r);
-                    miss = Math.max(miss, -rows.gap[r]);
+                    deep = Math.max(deep, -rows.gap[r]);
                 } else if (!bears) {
                     least = Math.min(least, rows.gap[r]);
                 }
             }
             if (k == 0) {
                 closure = Math.max(closure, miss);
+                overlap = Math.max(overlap, deep);
             }
             projector.factor();
-            if (miss <= 1e-11) {
+            if (Math.max(miss, deep) <= 1e-11) {
                 break;
             }
             for (int i = 0; i < projector.size(); i++) {
@@ -239,7 +248,11 @@ final class TimeStepper {
         for (int i = 0; i < n; i++) {
             finite &= Double.isFinite(pose[i]) && Double.isFinite(velocity[i]);
         }
-        computed = finite && closure <= MOST_CLOSURE && residual <= MOST_MISS && !gainsFromNowhere();
+        computed = finite
+                && closure <= MOST_CLOSURE
+                && overlap <= MOST_OVERLAP
+                && residual <= MOST_MISS
+                && !gainsFromNowhere();
     }
 
     private boolean gainsFromNowhere() {
@@ -248,7 +261,10 @@ final class TimeStepper {
         double work = forces.fingerWork();
         exchanged = Math.max(exchanged, Math.max(kinetic, Math.abs(gained - kinetic)));
         exchanged = Math.max(exchanged, Math.abs(work));
-        return gained - work > MOST_GAIN * exchanged;
+        if (exchanged > 0) {
+            fromNowhere = Math.max(fromNowhere, (gained - work) / exchanged);
+        }
+        return fromNowhere > MOST_GAIN;
     }
 
     // What came of it.
@@ -305,9 +321,19 @@ final class TimeStepper {
         return closure;
     }
 
+    /** Largest overlap of what touches before it was set apart so far, mm. */
+    double overlap() {
+        return overlap;
+    }
+
     /** Largest miss of the complementarity so far, as a share of its scale. */
     double residual() {
         return residual;
+    }
+
+    /** Most energy so far that came from nowhere, as a share of the most exchanged. */
+    double energyFromNowhere() {
+        return fromNowhere;
     }
 
     int blows() {

@@ -13,6 +13,8 @@ final class Touch extends Joint {
     private static final double RANGE = 3;
     /** Deeper than this is not a touch but the far side of a thin part, mm. */
     private static final double DEEPEST = 1.5;
+    /** Sides that a corner is behind by so much more than by another are none that it touches, mm. */
+    private static final double SAME_DEPTH = 0.01;
     /** Places closer together than this (mm) with nearly the same normal are one. */
     private static final double SAME_PLACE = 1.0;
 
@@ -63,8 +65,9 @@ final class Touch extends Joint {
             gap = Math.min(gap, rows.gap[row + k]);
         }
         double turning = spin(velocity, a) * shapeA.turningReach + spin(velocity, b) * shapeB.turningReach;
-        double speed = Math.hypot(speed(velocity, a, 0) - speed(velocity, b, 0), speed(velocity, a, 1) - speed(velocity, b, 1))
-                + turning;
+        double speed =
+                Math.hypot(speed(velocity, a, 0) - speed(velocity, b, 0), speed(velocity, a, 1) - speed(velocity, b, 1))
+                        + turning;
         return (Math.max(0, gap) + DEEPEST / 2) / Math.max(speed, 1e-9);
     }
 
@@ -141,6 +144,7 @@ final class Touch extends Joint {
             int tag,
             boolean withCorners) {
         double far = radius + RANGE;
+        double deepest = radius > 0 ? -DEEPEST : deepest(of, x, y);
         for (int chunk = 0; chunk < of.chunks; chunk++) {
             if (!of.isNear(chunk, x, y, far)) {
                 continue;
@@ -152,17 +156,8 @@ final class Touch extends Joint {
                 double along = fx * of.alongX[j] + fy * of.alongY[j];
                 if (of.length[j] > 0 && along >= 0 && along <= of.length[j]) {
                     double distance = fx * of.alongY[j] - fy * of.alongX[j];
-                    if (distance > -DEEPEST && distance < far) {
-                        offer(
-                                rows,
-                                distance - radius,
-                                of.alongY[j],
-                                -of.alongX[j],
-                                cx,
-                                cy,
-                                q,
-                                ownRadius,
-                                tag + 2 * j);
+                    if (distance > deepest && distance < far) {
+                        offer(rows, distance - radius, of.alongY[j], -of.alongX[j], cx, cy, q, ownRadius, tag + 2 * j);
                     }
                 } else if (withCorners && (along < 0 || of.length[j] == 0) && of.standsOut[j] && behind(of, j, x, y)) {
                     double square = fx * fx + fy * fy;
@@ -182,6 +177,35 @@ final class Touch extends Joint {
                 }
             }
         }
+    }
+
+    /**
+     * A corner that has come in lies behind two sides of an outstanding corner, but has come in through one: that which
+     * it is least behind. And one that is outside may still lie behind a side's line.
+     *
+     * @return what a distance from a side must exceed to count
+     */
+    private static double deepest(TouchShape of, double x, double y) {
+        double shallowest = Double.NEGATIVE_INFINITY;
+        for (int chunk = 0; chunk < of.chunks; chunk++) {
+            if (!of.isNear(chunk, x, y, DEEPEST)) {
+                continue;
+            }
+            int end = Math.min(of.x.length, (chunk + 1) * TouchShape.CHUNK);
+            for (int j = chunk * TouchShape.CHUNK; j < end; j++) {
+                double fx = x - of.x[j];
+                double fy = y - of.y[j];
+                double along = fx * of.alongX[j] + fy * of.alongY[j];
+                double distance = fx * of.alongY[j] - fy * of.alongX[j];
+                if (along >= 0 && along <= of.length[j] && distance <= 0 && distance > shallowest) {
+                    shallowest = distance;
+                }
+            }
+        }
+        if (shallowest < -SAME_DEPTH && !of.contains(x, y)) {
+            shallowest = 0;
+        }
+        return Math.max(-DEEPEST, shallowest - SAME_DEPTH);
     }
 
     /** Whether a point lies beyond the end of the side that comes to corner j: there the corner is nearest. */

@@ -107,6 +107,18 @@ final class TouchShape {
         return isNear(chunks, px, py, far);
     }
 
+    /** Whether a point lies inside the polygon, by the sides that a ray to the right crosses. */
+    boolean contains(double px, double py) {
+        boolean inside = false;
+        for (int j = 0; j < x.length; j++) {
+            int k = j + 1 < x.length ? j + 1 : 0;
+            if (y[j] > py != y[k] > py && px < x[j] + (py - y[j]) / (y[k] - y[j]) * (x[k] - x[j])) {
+                inside = !inside;
+            }
+        }
+        return inside;
+    }
+
     boolean isDisc() {
         return x.length == 1;
     }
