@@ -1,8 +1,6 @@
 /**
- * Virtual builds and tuning: a design built a thousand times, each with its own errors of size,
- * friction and hand. Nothing stands here yet; {@code check} states spreads to first order meanwhile.
- *
- * <p>Units as in {@code motion}. May import {@code check} and below, no sibling.
+ * Virtual builds: every uncertain number drawn at once, the whole cycle run with each coin, and what came of a
+ * thousand of them: how many pass, why the others fail, what matters, what to change.
  */
 @NullMarked
 package jackwork.builds;

@@ -41,9 +41,9 @@ final class CoinSeat {
         return works.toe().plus(along(works).times(place)).plus(up(works).times(radius));
     }
 
-    /** Centre of the coin when it stands just over the lip's corner, bucket not tipped. */
+    /** Centre of the coin when it stands plumb over the lip's corner, bucket tipped: past it, its weight takes it out. */
     static Point overLip(CoinWorks works, double radius) {
-        return works.lip().plus(up(works).times(radius));
+        return tipped(works, works.lip(), 1).plus(new Point(0, radius));
     }
 
     /** A point of the bucket when it has tipped by a share of its tip. */

@@ -9,7 +9,7 @@ import java.util.List;
 
 /**
  * The kicker's sweep carries each coin over the lip: somewhere on the press its tip comes closer
- * than a coin's radius to the place where the coin's centre stands over the lip's corner. Geometry
+ * than a coin's radius to the place where the coin's centre stands plumb over the tipped lip's corner. Geometry
  * of a slow push; speed only helps.
  */
 final class CoinThrownClear implements Question {
@@ -25,7 +25,7 @@ final class CoinThrownClear implements Question {
     private static double past(Assembly assembly, Coin coin) {
         CoinWorks works = assembly.coinWorks();
         Lever lever = assembly.lever();
-        Point over = CoinSeat.tipped(works, CoinSeat.overLip(works, coin.radius()), 1);
+        Point over = CoinSeat.overLip(works, coin.radius());
         double nearest = Double.POSITIVE_INFINITY;
         for (int i = 0; i <= CoinSeat.STEPS; i++) {
             Point tip = works.kicker().turnedAbout(lever.pivot(), lever.turn() * i / CoinSeat.STEPS);

@@ -1,5 +1,8 @@
 package jackwork.design;
 
+import jackwork.stock.Uncertain;
+import org.jspecify.annotations.Nullable;
+
 /**
  * The coin works of a box, seen from the side: the coin lies in the plane of the mechanism.
  *
@@ -30,6 +33,8 @@ public record CoinWorksEntry(
      * @param bearing length of its bearing along the pin, mm
      * @param clearance diametral clearance on the pin, mm
      * @param sideGap free space to the nearest part on either side, mm
+     * @param rebound share of a coin's approach speed that comes back from its floor, when that is lined; as wood when
+     *     absent
      */
     public record Bucket(
             String part,
@@ -40,7 +45,8 @@ public record CoinWorksEntry(
             Place lip,
             @Unit("mm") double bearing,
             @Unit("mm") double clearance,
-            @Unit("mm") double sideGap) {}
+            @Unit("mm") double sideGap,
+            @Unit("1") @Nullable Uncertain rebound) {}
 
     /**
      * @param tooth the lever's edge that comes to stand on the strut: the end nearest the strut's way out

@@ -1,8 +1,10 @@
 package jackwork.design;
 
+import jackwork.stock.Basis;
 import jackwork.stock.Uncertain;
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 
 /**
  * {@code workshop.yaml}: machines, stock and the workshop's own numbers.
@@ -22,7 +24,8 @@ public record WorkshopFile(
         Map<String, CordEntry> cords,
         Fits fits,
         List<FrictionEntry> friction,
-        Finger finger) {
+        Finger finger,
+        @Nullable Handling handling) {
 
     /**
      * @param bed width and height that it can cut, mm
@@ -74,6 +77,48 @@ public record WorkshopFile(
      */
     public record FrictionEntry(
             List<String> between, @Unit("1") Uncertain coefficient) {}
+
+    /** How coins are dropped and levers pressed here; what the workshop does not say is guessed. */
+    public Handling handlingOrGuess() {
+        return handling == null ? Handling.GUESS : handling;
+    }
+
+    /**
+     * What happens to a piece in use, and what it is made of that the drawings do not say.
+     *
+     * @param pressSpeed of the finger on the lever, mm/s
+     * @param dropSpeed of the coin when it is let go, mm/s
+     * @param tilt of the table in the mechanism's plane, degrees
+     * @param rebound share of a coin's approach speed that comes back from wood
+     * @param coinMass of coins in circulation as a share of a new one's
+     * @param moisture of the wood, percent of its dry mass
+     * @param finish paint or varnish on both faces together, g/m²
+     * @param presses that a piece has behind it
+     */
+    public record Handling(
+            @Unit("mm/s") Uncertain pressSpeed,
+            @Unit("mm/s") Uncertain dropSpeed,
+            @Unit("deg") Uncertain tilt,
+            @Unit("1") Uncertain rebound,
+            @Unit("1") Uncertain coinMass,
+            @Unit("%") Uncertain moisture,
+            @Unit("g/m²") Uncertain finish,
+            @Unit("1") Uncertain presses) {
+
+        static final Handling GUESS = new Handling(
+                guess(150, 60, 300, "mm/s"),
+                guess(60, 0, 150, "mm/s"),
+                guess(0, -1.5, 1.5, "deg"),
+                guess(0.3, 0.2, 0.4, "1"),
+                guess(0.995, 0.98, 1.005, "1"),
+                guess(8, 5, 12, "%"),
+                guess(60, 0, 120, "g/m²"),
+                guess(1000, 0, 10000, "1"));
+
+        private static Uncertain guess(double value, double low, double high, String unit) {
+            return new Uncertain(value, low, high, unit, Basis.GUESS, "common practice, no source");
+        }
+    }
 
     /**
      * @param comfortable most force that a visitor should need, N

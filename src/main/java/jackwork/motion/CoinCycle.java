@@ -27,7 +27,7 @@ public final class CoinCycle {
     /** Longest step, s: falling a millisecond changes a coin's speed by 10 mm/s. */
     public static final double STEP = 1e-3;
     /** How long each stage is waited for, s. */
-    private static final double PATIENCE = 1.5;
+    static final double PATIENCE = 1.5;
     /** The visitor presses so long after the lever is free, and holds it down so long, s. */
     private static final double REACTION = 0.2;
 
@@ -71,15 +71,27 @@ public final class CoinCycle {
                 .orElse(0);
     }
 
-    /** @param tilt of the table in the mechanism's plane, rad, counter-clockwise */
-    public static CycleResult run(Assembly assembly, CoinDrop drop, Press press, double tilt) {
-        return run(assembly, drop, press, tilt, STEP, (time, pose) -> {});
+    /**
+     * @param kerf by which every part is smaller than drawn, mm, half of it all round
+     * @param tilt of the table in the mechanism's plane, rad, counter-clockwise
+     */
+    public static CycleResult run(
+            Assembly assembly, double kerf, CoinDrop drop, Press press, double tilt, Watcher watcher) {
+        return run(assembly, kerf, drop, press, tilt, STEP, watcher);
     }
 
     /** @param step longest, s */
-    public static CycleResult run(
-            Assembly assembly, CoinDrop drop, Press press, double tilt, double step, Watcher watcher) {
-        return new CoinCycle(CycleScene.of(assembly, drop, tilt), drop, press, step, watcher).run();
+    static CycleResult run(
+            Assembly assembly, double kerf, CoinDrop drop, Press press, double tilt, double step, Watcher watcher) {
+        return new CoinCycle(CycleScene.of(assembly, kerf, drop, tilt), drop, press, step, watcher).run();
+    }
+
+    /** Names of the mechanism's bodies in the order in which a watcher gets their poses. */
+    public static java.util.List<String> bodies(Assembly assembly, CoinDrop drop) {
+        Mechanism mechanism = CycleScene.of(assembly, 0, drop, 0).mechanism;
+        return java.util.stream.IntStream.range(0, mechanism.bodyCount())
+                .mapToObj(mechanism::bodyName)
+                .toList();
     }
 
     private CycleResult run() {

@@ -9,5 +9,6 @@ package jackwork.motion;
  * @param speed downward when it is let go, mm/s
  * @param friction on wood
  * @param rebound share of the approach speed that comes back from wood
+ * @param bucketRebound likewise from the bucket
  */
-public record CoinDrop(double mass, double radius, double offset, double speed, double friction, double rebound) {}
+public record CoinDrop(double mass, double radius, double offset, double speed, double friction, double rebound, double bucketRebound) {}

@@ -34,6 +34,18 @@ public record CycleResult(
         return computed && firstMissed().isEmpty();
     }
 
+    /** Share of its time that the stage which took longest had left. */
+    public double timeLeft() {
+        double slowest = 0;
+        double before = 0;
+        for (CycleStage stage : CycleStage.values()) {
+            double at = times.getOrDefault(stage, before);
+            slowest = Math.max(slowest, at - before);
+            before = Math.max(before, at);
+        }
+        return 1 - slowest / CoinCycle.PATIENCE;
+    }
+
     /** The first stage that was not reached: the cause. */
     public Optional<CycleStage> firstMissed() {
         for (CycleStage stage : CycleStage.values()) {

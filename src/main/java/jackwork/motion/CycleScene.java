@@ -48,9 +48,10 @@ final class CycleScene {
     private static final String ON_BUCKET = "coin on bucket";
 
     /**
+     * @param kerf by which every part is smaller than drawn, mm, half of it all round
      * @param tilt of the table in the mechanism's plane, rad, counter-clockwise
      */
-    static CycleScene of(Assembly assembly, CoinDrop drop, double tilt) {
+    static CycleScene of(Assembly assembly, double kerf, CoinDrop drop, double tilt) {
         int[] number = new int[assembly.bodies().size()];
         MechanismBuilder builder = MechanismCompiler.builder(assembly, number, true);
         // A table that leans left brings everything left: gravity turns the other way.
@@ -70,7 +71,7 @@ final class CycleScene {
         for (Part part : beside) {
             int body = number[assembly.bodyOf(part.name())];
             String name = body == bucket ? ON_BUCKET : "coin on " + part.name();
-            builder.touchDisc(name, coin, start, drop.radius(), body, outline(part), drop.friction(), drop.rebound());
+            builder.touchDisc(name, coin, start, drop.radius(), body, outline(part, kerf), drop.friction(), body == bucket ? drop.bucketRebound() : drop.rebound());
         }
         for (Part ofLever : beside) {
             for (Part ofBucket : beside) {
@@ -79,9 +80,9 @@ final class CycleScene {
                     builder.touch(
                             ofLever.name() + " on " + ofBucket.name(),
                             lever,
-                            outline(ofLever),
+                            outline(ofLever, kerf),
                             bucket,
-                            outline(ofBucket),
+                            outline(ofBucket, kerf),
                             rubbing,
                             WOOD_ON_WOOD);
                 }
@@ -90,7 +91,7 @@ final class CycleScene {
         return new CycleScene(assembly, builder.build(), number, coin);
     }
 
-    private static List<Point> outline(Part part) {
-        return part.drawn().outerWithin(OUTLINE);
+    private static List<Point> outline(Part part, double kerf) {
+        return part.drawn().offset(-kerf / 2).outerWithin(OUTLINE);
     }
 }

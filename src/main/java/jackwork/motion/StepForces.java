@@ -32,6 +32,8 @@ final class StepForces {
     private final double[] rowImpulse;
     private final double[] axisImpulse;
     private final boolean[] bearing;
+    private final boolean[] closed;
+    private final long[] middleFeature;
     /** Size of the joint reaction that bears on each axis, [axes]. */
     private final double[] bound;
     /** Size of the force that each following axis follows, [axes]. */
@@ -59,6 +61,8 @@ final class StepForces {
         this.rowImpulse = new double[rows.count];
         this.axisImpulse = new double[rows.axes];
         this.bearing = new boolean[rows.count];
+        this.closed = new boolean[rows.count];
+        this.middleFeature = new long[rows.count];
         this.bound = new double[rows.axes];
         this.followed = new double[rows.axes];
         this.offset = new double[rows.count + rows.axes + 1];
@@ -190,14 +194,52 @@ final class StepForces {
         return rows.gap[row] - 0.5 * h * rows.rate(row, start);
     }
 
+    /**
+     * Which row stood for what a row stands for now, in the middle of the step. Places of a touch change rows; one that
+     * was not there yet goes on from one that bore and is no more, as where a disc rolls over a corner.
+     *
+     * @return the row, −1 when there was none
+     */
+    int inTheMiddle(int row) {
+        int joint = mechanism.jointOfRow[row];
+        if (!mechanism.pushesOnly[row] || !(mechanism.joints[joint] instanceof Touch)) {
+            return row;
+        }
+        int first = mechanism.firstRow[joint];
+        int end = first + mechanism.joints[joint].rows();
+        for (int r = first; r < end; r++) {
+            if (middleFeature[r] == rows.feature[row]) {
+                return r;
+            }
+        }
+        for (int r = first; r < end; r++) {
+            boolean gone = bearing[r];
+            for (int k = first; k < end && gone; k++) {
+                gone = rows.feature[k] != middleFeature[r];
+            }
+            if (gone) {
+                return r;
+            }
+        }
+        return -1;
+    }
+
+    /** Whether a row that pushes was closed at the start of the step. */
+    boolean wasClosed(int row) {
+        return closed[row];
+    }
+
     private void gatherPushes(double h) {
         leastGap = Double.POSITIVE_INFINITY;
+        Arrays.fill(closed, false);
+        System.arraycopy(rows.feature, 0, middleFeature, 0, middleFeature.length);
         for (int r = 0; r < rows.count; r++) {
             if (rubbed[r]) {
                 contacts.addRow(r, Complementarity.Kind.HOLD);
             } else if (mechanism.pushesOnly[r] && rows.gap[r] < Double.POSITIVE_INFINITY) {
                 double gap = gapAtStart(r, h);
                 if (gap <= TimeStepper.CLOSED) {
+                    closed[r] = true;
                     contacts.addRow(r, Complementarity.Kind.PUSH);
                 } else {
                     leastGap = Math.min(leastGap, gap);

@@ -205,7 +205,8 @@ final class TimeStepper {
             double deep = 0;
             least = Double.POSITIVE_INFINITY;
             for (int r = 0; r < rows.count; r++) {
-                boolean bears = forces.bears(r);
+                int was = forces.inTheMiddle(r);
+                boolean bears = was >= 0 && forces.bears(was);
                 if (!mechanism.pushesOnly[r]) {
                     projector.add(r);
                     miss = Math.max(miss, Math.abs(rows.gap[r]));
@@ -213,7 +214,7 @@ final class TimeStepper {
                     // Only ever apart: a bearing row that has opened is left to close by itself.
                     projector.add(r);
                     deep = Math.max(deep, -rows.gap[r]);
-                } else if (!bears) {
+                } else if (!bears && (was < 0 || !forces.wasClosed(was))) {
                     least = Math.min(least, rows.gap[r]);
                 }
             }
@@ -233,7 +234,8 @@ final class TimeStepper {
         }
         projector.clear();
         for (int r = 0; r < rows.count; r++) {
-            if (!mechanism.pushesOnly[r] || (forces.bears(r) && rows.gap[r] <= CLOSED)) {
+            int was = forces.inTheMiddle(r);
+            if (!mechanism.pushesOnly[r] || (was >= 0 && forces.bears(was) && rows.gap[r] <= CLOSED)) {
                 projector.add(r);
             }
         }

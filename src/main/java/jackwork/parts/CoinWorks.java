@@ -2,6 +2,7 @@ package jackwork.parts;
 
 import jackwork.geometry.Point;
 import jackwork.stock.FrictionPair;
+import jackwork.stock.Uncertain;
 
 /**
  * The coin works at rest, in the common frame.
@@ -21,8 +22,10 @@ import jackwork.stock.FrictionPair;
  * @param clearance diametral clearance on the rod, mm
  * @param sideGap free space on either side, mm
  * @param reach from the pivot to the bucket's farthest point, mm
+ * @param rebound share of a coin's approach speed that comes back from the bucket
  * @param bearingFriction rod against bucket
  * @param catchFriction tooth against strut
+ * @param coinFriction coin against what it falls on
  * @param tooth of the lever
  * @param strut of the bucket
  * @param kicker of the lever
@@ -43,8 +46,10 @@ public record CoinWorks(
         double clearance,
         double sideGap,
         double reach,
+        Uncertain rebound,
         FrictionPair bearingFriction,
         FrictionPair catchFriction,
+        FrictionPair coinFriction,
         Point tooth,
         Point strut,
         Point kicker) {
@@ -66,8 +71,10 @@ public record CoinWorks(
                 clearance,
                 sideGap,
                 reach,
+                rebound,
                 bearingFriction.equals(pair) ? other : bearingFriction,
                 catchFriction.equals(pair) ? other : catchFriction,
+                coinFriction.equals(pair) ? other : coinFriction,
                 tooth,
                 strut,
                 kicker);

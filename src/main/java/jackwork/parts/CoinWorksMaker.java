@@ -71,8 +71,12 @@ final class CoinWorksMaker {
                 bucket.clearance(),
                 bucket.sideGap(),
                 reach,
+                bucket.rebound() == null
+                        ? design.workshop().handlingOrGuess().rebound()
+                        : bucket.rebound(),
                 bearing,
                 Friction.between(design.workshop(), leverSurface, wood),
+                Friction.between(design.workshop(), "coin", wood),
                 design.inBox(entry.holds().tooth(), ""),
                 design.inBox(entry.holds().strut(), ""),
                 design.inBox(entry.kicker(), ""));

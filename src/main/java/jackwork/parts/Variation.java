@@ -60,6 +60,21 @@ public record Variation(String name, Uncertain number, BiFunction<Assembly, Doub
         return new ArrayList<>(all.values());
     }
 
+    /** Friction in the coin works, which lever and figure do not feel. */
+    public static List<Variation> ofCoinWorks(Assembly assembly) {
+        Map<String, Variation> all = new LinkedHashMap<>();
+        addFriction(all, assembly.coinWorks().catchFriction());
+        addFriction(all, assembly.coinWorks().coinFriction());
+        return new ArrayList<>(all.values());
+    }
+
+    /** The assembly with all its wood heavier or lighter. */
+    public static Assembly heavier(Assembly assembly, java.util.function.ToDoubleFunction<Part> factor) {
+        return parts(assembly, part -> part.of(
+                part.thickness(),
+                dense(part.kind(), part.kind().density().value() * factor.applyAsDouble(part))));
+    }
+
     private static void put(Map<String, Variation> all, Variation variation) {
         all.putIfAbsent(variation.name(), variation);
     }

@@ -1,0 +1,124 @@
+package jackwork.builds;
+
+import jackwork.stock.Coin;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.EnumMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.hipparchus.stat.correlation.SpearmansCorrelation;
+
+/**
+ * What came of all builds.
+ *
+ * @param passes builds in which every coin passes
+ * @param notComputed builds of which some run left the stepper's bounds: no passes, no failures
+ * @param rate share of all builds that pass
+ * @param interval of that share
+ * @param passesByCoin by the coin's code
+ * @param causes of the builds that fail, most frequent first
+ * @param matters what moves the margin, most first
+ * @param unknowns how many numbers were drawn
+ * @param guesses how many of those are guesses
+ */
+public record BuildReport(
+        long seed,
+        int builds,
+        int passes,
+        int notComputed,
+        double rate,
+        Interval interval,
+        Map<String, Integer> passesByCoin,
+        Map<Cause, Integer> causes,
+        List<Matter> matters,
+        int unknowns,
+        int guesses,
+        List<BuildResult> results) {
+
+    private static final int MOST_MATTERS = 6;
+
+    /**
+     * @param correlation Spearman's rank correlation of the number with the build's margin, −1 to 1
+     */
+    public record Matter(String name, double correlation, boolean guess) {}
+
+    static BuildReport of(
+            long seed, List<Coin> coins, List<Unknown> unknowns, double[][] quantiles, List<BuildResult> results) {
+        Map<String, Integer> byCoin = new LinkedHashMap<>();
+        Map<Cause, Integer> causes = new EnumMap<>(Cause.class);
+        int passes = 0;
+        int notComputed = 0;
+        for (Coin coin : coins) {
+            byCoin.put(coin.code(), 0);
+        }
+        for (BuildResult result : results) {
+            for (BuildResult.Trial trial : result.coins()) {
+                byCoin.merge(trial.coin(), trial.passes() ? 1 : 0, Integer::sum);
+            }
+            if (!result.isComputed()) {
+                notComputed++;
+            } else if (result.passes()) {
+                passes++;
+            }
+            result.cause().ifPresent(cause -> causes.merge(cause, 1, Integer::sum));
+        }
+        Map<Cause, Integer> sorted = new LinkedHashMap<>();
+        causes.entrySet().stream()
+                .sorted(Map.Entry.<Cause, Integer>comparingByValue()
+                        .reversed()
+                        .thenComparing(Map.Entry::getKey))
+                .forEach(entry -> sorted.put(entry.getKey(), entry.getValue()));
+        int guesses = (int) unknowns.stream().filter(Unknown::isGuess).count();
+        return new BuildReport(
+                seed,
+                results.size(),
+                passes,
+                notComputed,
+                (double) passes / results.size(),
+                Interval.of(results, BuildRun.REPLICATES),
+                byCoin,
+                sorted,
+                matters(unknowns, quantiles, results),
+                unknowns.size(),
+                guesses,
+                List.copyOf(results));
+    }
+
+    private static List<Matter> matters(List<Unknown> unknowns, double[][] quantiles, List<BuildResult> results) {
+        List<Matter> matters = new ArrayList<>();
+        double[] margin = results.stream().mapToDouble(BuildResult::margin).toArray();
+        double first = margin[0];
+        boolean varies = java.util.Arrays.stream(margin).anyMatch(m -> m != first);
+        if (results.size() < 3 || !varies) {
+            return matters;
+        }
+        double[] number = new double[margin.length];
+        for (int d = 0; d < unknowns.size(); d++) {
+            for (int i = 0; i < margin.length; i++) {
+                number[i] = quantiles[i][d];
+            }
+            double correlation = new SpearmansCorrelation().correlation(number, margin);
+            matters.add(new Matter(
+                    unknowns.get(d).name(), correlation, unknowns.get(d).isGuess()));
+        }
+        matters.sort(Comparator.comparingDouble((Matter m) -> -Math.abs(m.correlation())));
+        return List.copyOf(matters.subList(0, Math.min(MOST_MATTERS, matters.size())));
+    }
+
+    /** The whole in a sentence that never leaves out what it rests on. */
+    public String words() {
+        return String.format(
+                java.util.Locale.ROOT,
+                "%d of %d builds pass with every coin: %.1f %% (95 %% interval %.1f to %.1f %%), under these spreads,"
+                        + " of which %d of %d are guesses%s",
+                passes,
+                builds,
+                100 * rate,
+                100 * interval.low(),
+                100 * interval.high(),
+                guesses,
+                unknowns,
+                notComputed == 0 ? "" : "; " + notComputed + " could not be computed and count as none");
+    }
+}

@@ -1,0 +1,113 @@
+package jackwork.builds;
+
+import jackwork.motion.CoinCycle;
+import jackwork.parts.Assembly;
+import jackwork.stock.Coin;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.IntConsumer;
+
+/**
+ * Draws builds and tries them. Seeded; the same numbers whatever the number of threads, since each build's numbers
+ * hang on the seed and its own number alone.
+ */
+public final class BuildRun {
+
+    /** Independent Latin hypercubes: their means' scatter gives the interval. */
+    static final int REPLICATES = 10;
+
+    private final Assembly assembly;
+    private final List<Coin> coins;
+    private final List<Unknown> unknowns;
+    private final double[][] quantiles;
+    private final int builds;
+    private final long seed;
+    private final AtomicBoolean cancelled = new AtomicBoolean();
+
+    /** @param builds at least {@value #REPLICATES}; taken up to a multiple of that */
+    public BuildRun(Assembly assembly, List<Coin> coins, int builds, long seed) {
+        this.assembly = assembly;
+        this.coins = List.copyOf(coins);
+        this.unknowns = Unknowns.of(assembly);
+        int each = Math.max(1, (builds + REPLICATES - 1) / REPLICATES);
+        this.builds = each * REPLICATES;
+        this.seed = seed;
+        this.quantiles = new double[this.builds][];
+        for (int r = 0; r < REPLICATES; r++) {
+            double[][] sample = LatinHypercube.sample(each, unknowns.size(), seed * 1_000_003L + r);
+            for (int i = 0; i < each; i++) {
+                // Interleaved, so that the first builds of a run come from all replicates.
+                quantiles[i * REPLICATES + r] = sample[i];
+            }
+        }
+    }
+
+    public int size() {
+        return builds;
+    }
+
+    /**
+     * @param progress told how many builds are done, from any thread
+     * @throws InterruptedException when the thread is interrupted, or {@link #cancel} was called
+     */
+    public BuildReport run(int threads, IntConsumer progress) throws InterruptedException {
+        AtomicInteger done = new AtomicInteger();
+        ExecutorService pool = Executors.newFixedThreadPool(threads);
+        try {
+            List<Future<BuildResult>> waiting = new ArrayList<>();
+            for (int i = 0; i < builds; i++) {
+                int number = i;
+                waiting.add(pool.submit(() -> {
+                    if (cancelled.get()) {
+                        throw new InterruptedException();
+                    }
+                    BuildResult result = BuildTrial.run(number, build(number), coins);
+                    progress.accept(done.incrementAndGet());
+                    return result;
+                }));
+            }
+            List<BuildResult> results = new ArrayList<>();
+            for (Future<BuildResult> future : waiting) {
+                results.add(future.get());
+            }
+            return BuildReport.of(seed, coins, unknowns, quantiles, results);
+        } catch (java.util.concurrent.ExecutionException e) {
+            if (e.getCause() instanceof InterruptedException stopped) {
+                throw stopped;
+            }
+            throw new IllegalStateException("a virtual build failed to run", e.getCause());
+        } finally {
+            pool.shutdownNow();
+        }
+    }
+
+    /** Stops a run from another thread. */
+    public void cancel() {
+        cancelled.set(true);
+    }
+
+    /** The piece that a build's number stands for. */
+    private Build build(int number) {
+        Build build = new Build(assembly);
+        for (int d = 0; d < unknowns.size(); d++) {
+            Unknown unknown = unknowns.get(d);
+            unknown.put().accept(build, unknown.at(quantiles[number][d]));
+        }
+        return build;
+    }
+
+    /** Runs one build with one coin again, watched. */
+    public BuildResult.Trial replay(int number, Coin coin, CoinCycle.Watcher watcher) {
+        return BuildTrial.trial(build(number), coin, watcher);
+    }
+
+    /** The assembly of a build, as it came out. */
+    public Assembly assemblyOf(int number) {
+        return build(number).assembly;
+    }
+}

@@ -1,0 +1,81 @@
+package jackwork.builds;
+
+import jackwork.motion.CoinCycle;
+import jackwork.motion.CoinDrop;
+import jackwork.motion.CycleResult;
+import jackwork.motion.CycleStage;
+import jackwork.motion.Press;
+import jackwork.parts.CoinWorks;
+import jackwork.stock.Coin;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Tries a build with every coin: what fails out of the plane first, then the whole cycle. */
+final class BuildTrial {
+
+    private static final CoinCycle.Watcher NOBODY = (time, pose) -> {};
+
+    private BuildTrial() {}
+
+    static BuildResult run(int number, Build build, List<Coin> coins) {
+        List<BuildResult.Trial> trials = new ArrayList<>();
+        for (Coin coin : coins) {
+            trials.add(trial(build, coin, NOBODY));
+        }
+        return new BuildResult(number, List.copyOf(trials));
+    }
+
+    static BuildResult.Trial trial(Build build, Coin coin, CoinCycle.Watcher watcher) {
+        CoinWorks works = build.assembly.coinWorks();
+        double play = Math.min(
+                works.slotWidth() + build.kerf - coin.thickness(), works.slotLength() + build.kerf - coin.diameter());
+        if (play <= 0) {
+            return fails(coin, Cause.SLOT, play / coin.thickness());
+        }
+        if (build.clearance <= 0) {
+            return fails(coin, Cause.BEARING, build.clearance);
+        }
+        double shift = build.clearance / works.bearing() * works.reach();
+        double twist = 1 - shift / works.sideGap();
+        if (twist <= 0) {
+            return fails(coin, Cause.TWIST, twist);
+        }
+        CycleResult cycle = CoinCycle.run(
+                build.assembly, build.kerf, drop(build, coin), press(build), Math.toRadians(build.tilt), watcher);
+        Optional<Cause> cause = cycle.computed() ? cycle.firstMissed().map(Cause::of) : Optional.empty();
+        return new BuildResult.Trial(
+                coin.code(), cause, cycle.computed(), Math.min(margin(cycle), cycle.passes() ? twist : 0));
+    }
+
+    private static BuildResult.Trial fails(Coin coin, Cause cause, double lack) {
+        return new BuildResult.Trial(coin.code(), Optional.of(cause), true, -CycleStage.values().length + lack);
+    }
+
+    private static CoinDrop drop(Build build, Coin coin) {
+        double play = build.assembly.coinWorks().slotLength() - coin.diameter();
+        return new CoinDrop(
+                coin.mass() * build.coinMass,
+                coin.radius(),
+                build.offset * play / 2,
+                build.dropSpeed,
+                build.assembly.coinWorks().coinFriction().coefficient().value(),
+                build.rebound,
+                build.bucketRebound);
+    }
+
+    private static Press press(Build build) {
+        return new Press(build.pressForce, build.pressSpeed);
+    }
+
+    /** Passed: the share of its time left to the slowest stage. Failed: stages missed, less how near the first came. */
+    private static double margin(CycleResult cycle) {
+        Optional<CycleStage> missed = cycle.firstMissed();
+        if (missed.isEmpty()) {
+            return cycle.timeLeft();
+        }
+        int stages = CycleStage.values().length - missed.get().ordinal();
+        double near = cycle.nearest().getOrDefault(missed.get(), 0.0);
+        return -stages + Math.max(0, Math.min(1, near));
+    }
+}

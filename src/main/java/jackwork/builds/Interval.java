@@ -1,0 +1,43 @@
+package jackwork.builds;
+
+import java.util.List;
+import org.hipparchus.distribution.continuous.TDistribution;
+import org.hipparchus.stat.interval.BinomialProportion;
+import org.hipparchus.stat.interval.ConfidenceInterval;
+
+/**
+ * Of a pass rate, at 95 %: from the scatter of independent replicates (Student), at least as wide as where all agree:
+ * then as for plain random draws (Clopper and Pearson), which a Latin hypercube does not do worse than.
+ */
+public record Interval(double low, double high) {
+
+    private static final double CONFIDENCE = 0.95;
+
+    static Interval of(List<BuildResult> results, int replicates) {
+        int passes = 0;
+        int[] passed = new int[replicates];
+        int each = results.size() / replicates;
+        for (BuildResult result : results) {
+            if (result.passes()) {
+                passes++;
+                passed[result.number() % replicates]++;
+            }
+        }
+        double rate = (double) passes / results.size();
+        double squares = 0;
+        boolean alike = true;
+        for (int p : passed) {
+            double off = (double) p / each - rate;
+            squares += off * off;
+            alike &= p == passed[0];
+        }
+        double error = Math.sqrt(squares / (replicates - 1) / replicates);
+        if (alike) {
+            ConfidenceInterval plain =
+                    BinomialProportion.getClopperPearsonInterval(results.size(), rate, CONFIDENCE);
+            return new Interval(plain.getLowerBound(), plain.getUpperBound());
+        }
+        double t = new TDistribution(replicates - 1).inverseCumulativeProbability(0.5 + CONFIDENCE / 2);
+        return new Interval(Math.max(0, rate - t * error), Math.min(1, rate + t * error));
+    }
+}
