@@ -15,9 +15,11 @@ final class Build {
     double kerf;
     /** Diametral clearance of the bucket on its rod. */
     double clearance;
+
     double coinMass;
     /** Where the coin is let go, from one end of the slot's play (−1) to the other (+1). */
     double offset;
+
     double dropSpeed;
     double rebound;
     double bucketRebound;

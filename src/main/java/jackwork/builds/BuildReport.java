@@ -65,9 +65,7 @@ public record BuildReport(
         }
         Map<Cause, Integer> sorted = new LinkedHashMap<>();
         causes.entrySet().stream()
-                .sorted(Map.Entry.<Cause, Integer>comparingByValue()
-                        .reversed()
-                        .thenComparing(Map.Entry::getKey))
+                .sorted(Map.Entry.<Cause, Integer>comparingByValue().reversed().thenComparing(Map.Entry::getKey))
                 .forEach(entry -> sorted.put(entry.getKey(), entry.getValue()));
         int guesses = (int) unknowns.stream().filter(Unknown::isGuess).count();
         return new BuildReport(

@@ -1,9 +1,8 @@
 package jackwork.builds;
 
 import java.util.List;
+import org.hipparchus.distribution.continuous.BetaDistribution;
 import org.hipparchus.distribution.continuous.TDistribution;
-import org.hipparchus.stat.interval.BinomialProportion;
-import org.hipparchus.stat.interval.ConfidenceInterval;
 
 /**
  * Of a pass rate, at 95 %: from the scatter of independent replicates (Student), at least as wide as where all agree:
@@ -33,11 +32,20 @@ public record Interval(double low, double high) {
         }
         double error = Math.sqrt(squares / (replicates - 1) / replicates);
         if (alike) {
-            ConfidenceInterval plain =
-                    BinomialProportion.getClopperPearsonInterval(results.size(), rate, CONFIDENCE);
-            return new Interval(plain.getLowerBound(), plain.getUpperBound());
+            return plain(passes, results.size());
         }
         double t = new TDistribution(replicates - 1).inverseCumulativeProbability(0.5 + CONFIDENCE / 2);
         return new Interval(Math.max(0, rate - t * error), Math.min(1, rate + t * error));
+    }
+
+    /** Clopper and Pearson's interval of plain random draws (Biometrika 26, 1934). */
+    static Interval plain(int passes, int tries) {
+        double tail = (1 - CONFIDENCE) / 2;
+        double low =
+                passes == 0 ? 0 : new BetaDistribution(passes, tries - passes + 1.0).inverseCumulativeProbability(tail);
+        double high = passes == tries
+                ? 1
+                : new BetaDistribution(passes + 1.0, tries - passes).inverseCumulativeProbability(1 - tail);
+        return new Interval(low, high);
     }
 }

@@ -38,7 +38,10 @@ final class Unknowns {
         double fit = workshop.fits().running().value();
         add(all, Unknown.of("kerf", workshop.laser().kerf(), (build, v) -> build.kerf += v - kerf));
         add(all, Unknown.of("running fit", workshop.fits().running(), (build, v) -> build.clearance += v - fit));
-        add(all, Unknown.of("wear, presses", handling.presses(), (build, v) -> build.clearance += Math.max(0, v) * WEARS));
+        add(
+                all,
+                Unknown.of(
+                        "wear, presses", handling.presses(), (build, v) -> build.clearance += Math.max(0, v) * WEARS));
         add(all, Unknown.of("moisture of the wood", handling.moisture(), (build, v) -> {
             double factor = 1 + HEAVIER * (v - handling.moisture().value());
             build.assembly = Variation.heavier(build.assembly, part -> factor);
@@ -50,13 +53,26 @@ final class Unknowns {
         add(all, Unknown.of("mass of coins in use", handling.coinMass(), (build, v) -> build.coinMass = v));
         add(all, Unknown.even("place of the drop", -1, 1, (build, v) -> build.offset = v));
         add(all, Unknown.of("speed of the drop", handling.dropSpeed(), (build, v) -> build.dropSpeed = Math.max(0, v)));
-        add(all, Unknown.of("rebound of the coin", handling.rebound(), (build, v) ->
-                build.rebound = Math.max(0, Math.min(0.95, v))));
-        add(all, Unknown.of("rebound from the bucket", assembly.coinWorks().rebound(), (build, v) ->
-                build.bucketRebound = Math.max(0, Math.min(0.95, v))));
-        add(all, Unknown.of("strength of the press", workshop.finger().comfortable(), (build, v) -> build.pressForce = v));
-        add(all, Unknown.of("speed of the press", handling.pressSpeed(), (build, v) ->
-                build.pressSpeed = Math.max(20, v)));
+        add(
+                all,
+                Unknown.of(
+                        "rebound of the coin",
+                        handling.rebound(),
+                        (build, v) -> build.rebound = Math.max(0, Math.min(0.95, v))));
+        add(
+                all,
+                Unknown.of(
+                        "rebound from the bucket",
+                        assembly.coinWorks().rebound(),
+                        (build, v) -> build.bucketRebound = Math.max(0, Math.min(0.95, v))));
+        add(
+                all,
+                Unknown.of(
+                        "strength of the press", workshop.finger().comfortable(), (build, v) -> build.pressForce = v));
+        add(
+                all,
+                Unknown.of(
+                        "speed of the press", handling.pressSpeed(), (build, v) -> build.pressSpeed = Math.max(20, v)));
         add(all, Unknown.of("tilt of the table", handling.tilt(), (build, v) -> build.tilt = v));
         return List.copyOf(all.values());
     }

@@ -24,15 +24,15 @@ public final class CoinCycle {
         void at(double time, double[] pose);
     }
 
-    /** Longest step, s: falling a millisecond changes a coin's speed by 10 mm/s. */
-    public static final double STEP = 1e-3;
+    /** Longest step, s: between events the error goes with its square. */
+    public static final double STEP = 2e-3;
     /** How long each stage is waited for, s. */
     static final double PATIENCE = 1.5;
     /** The visitor presses so long after the lever is free, and holds it down so long, s. */
-    private static final double REACTION = 0.2;
+    private static final double REACTION = 0.15;
 
-    private static final double HOLD = 0.15;
-    private static final double SECOND_PRESS = 0.25;
+    private static final double HOLD = 0.1;
+    private static final double SECOND_PRESS = 0.2;
     /** Stroke at which the lever counts as down, and as back. */
     private static final double DOWN = 0.98;
 

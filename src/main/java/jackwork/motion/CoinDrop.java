@@ -11,4 +11,11 @@ package jackwork.motion;
  * @param rebound share of the approach speed that comes back from wood
  * @param bucketRebound likewise from the bucket
  */
-public record CoinDrop(double mass, double radius, double offset, double speed, double friction, double rebound, double bucketRebound) {}
+public record CoinDrop(
+        double mass,
+        double radius,
+        double offset,
+        double speed,
+        double friction,
+        double rebound,
+        double bucketRebound) {}

@@ -71,7 +71,15 @@ final class CycleScene {
         for (Part part : beside) {
             int body = number[assembly.bodyOf(part.name())];
             String name = body == bucket ? ON_BUCKET : "coin on " + part.name();
-            builder.touchDisc(name, coin, start, drop.radius(), body, outline(part, kerf), drop.friction(), body == bucket ? drop.bucketRebound() : drop.rebound());
+            builder.touchDisc(
+                    name,
+                    coin,
+                    start,
+                    drop.radius(),
+                    body,
+                    outline(part, kerf),
+                    drop.friction(),
+                    body == bucket ? drop.bucketRebound() : drop.rebound());
         }
         for (Part ofLever : beside) {
             for (Part ofBucket : beside) {

@@ -34,6 +34,8 @@ final class StepForces {
     private final boolean[] bearing;
     private final boolean[] closed;
     private final long[] middleFeature;
+    private final double[] startGap;
+    private final long[] startFeature;
     /** Size of the joint reaction that bears on each axis, [axes]. */
     private final double[] bound;
     /** Size of the force that each following axis follows, [axes]. */
@@ -63,6 +65,8 @@ final class StepForces {
         this.bearing = new boolean[rows.count];
         this.closed = new boolean[rows.count];
         this.middleFeature = new long[rows.count];
+        this.startGap = new double[rows.count];
+        this.startFeature = new long[rows.count];
         this.bound = new double[rows.axes];
         this.followed = new double[rows.axes];
         this.offset = new double[rows.count + rows.axes + 1];
@@ -190,7 +194,24 @@ final class StepForces {
         joints.factor();
     }
 
+    /** Remembers the gaps at the start of a step, while the rows are there. */
+    void noteStart() {
+        System.arraycopy(rows.gap, 0, startGap, 0, startGap.length);
+        System.arraycopy(rows.feature, 0, startFeature, 0, startFeature.length);
+    }
+
+    /** Gap at the start of what a row stands for in the middle; of a place that was not seen then, by its rate. */
     private double gapAtStart(int row, double h) {
+        int joint = mechanism.jointOfRow[row];
+        if (!(mechanism.joints[joint] instanceof Touch)) {
+            return startGap[row];
+        }
+        int first = mechanism.firstRow[joint];
+        for (int r = first; r < first + mechanism.joints[joint].rows(); r++) {
+            if (startFeature[r] == rows.feature[row]) {
+                return startGap[r];
+            }
+        }
         return rows.gap[row] - 0.5 * h * rows.rate(row, start);
     }
 

@@ -17,7 +17,7 @@ final class TimeStepper {
     /** Gaps up to this are closed, mm. */
     static final double CLOSED = 1e-5;
     /** A gap may be this far below 0 before the step is shortened, mm. */
-    private static final double OVERRUN = 1e-7;
+    private static final double OVERRUN = 4e-6;
     /**
      * Bounds on a run that counts: closure of joints mm; overlap of what touches before it is set apart, mm, which
      * comes where a touch goes round a corner within a step; miss of the complementarity as a share of its scale; energy that came
@@ -29,6 +29,9 @@ final class TimeStepper {
 
     private static final double MOST_MISS = 1e-3;
     private static final double MOST_GAIN = 0.02;
+    /** Steps are not shortened further for accuracy's sake, s. */
+    private static final double SHORTEST = 1e-5;
+
     private static final int PROJECTIONS = 4;
     private static final int LANDINGS = 40;
 
@@ -55,6 +58,9 @@ final class TimeStepper {
     private double exchanged;
 
     private double fromNowhere;
+    private double stepClosure;
+    private double stepOverlap;
+    private double stepResidual;
     private double closure;
     private double overlap;
     private double residual;
@@ -132,19 +138,33 @@ final class TimeStepper {
         System.arraycopy(velocity, 0, startVelocity, 0, n);
         start = time;
         forces.keep();
+        forces.noteStart();
         double most = wanted;
         for (int j = 0; j < mechanism.joints.length; j++) {
             most = Math.min(most, mechanism.joints[j].safeStep(rows, mechanism.firstRow[j], velocity));
         }
         double gap = attempt(most);
+        while (isCoarse() && most > SHORTEST) {
+            most /= 2;
+            forces.restore();
+            gap = attempt(most);
+        }
         if (gap < -OVERRUN) {
             land(most, gap);
         }
+        closure = Math.max(closure, stepClosure);
+        overlap = Math.max(overlap, stepOverlap);
+        residual = Math.max(residual, stepResidual);
         if (blow.strike(pose, velocity, Math.max(lastStep, 0.1 * longest), finger)) {
             blows++;
             residual = Math.max(residual, blow.residual());
         }
         note();
+    }
+
+    /** Whether the last attempt strained the joints so much that a shorter step must do. */
+    private boolean isCoarse() {
+        return stepClosure > MOST_CLOSURE / 2 || stepOverlap > MOST_OVERLAP / 2;
     }
 
     /** Illinois' method on the step length for the least gap; ends at most a hair beyond the touch. */
@@ -187,7 +207,7 @@ final class TimeStepper {
         }
         rows.at(middle);
         loads.force(rows, load);
-        residual = Math.max(residual, forces.solve(h, load, velocity, finger));
+        stepResidual = forces.solve(h, load, velocity, finger);
         for (int i = 0; i < n; i++) {
             pose[i] += 0.5 * h * (startVelocity[i] + velocity[i]);
         }
@@ -219,8 +239,8 @@ final class TimeStepper {
                 }
             }
             if (k == 0) {
-                closure = Math.max(closure, miss);
-                overlap = Math.max(overlap, deep);
+                stepClosure = miss;
+                stepOverlap = deep;
             }
             projector.factor();
             if (Math.max(miss, deep) <= 1e-11) {

@@ -117,7 +117,28 @@ final class Touch extends Joint {
     /** Corners of {@code p} against sides of {@code q}; and against its corners when {@code withCorners}. */
     private void corners(Rows rows, int p, TouchShape ofP, int q, TouchShape ofQ, int tag, boolean withCorners) {
         double radius = ofP.radius + ofQ.radius;
-        for (int i = 0; i < ofP.x.length; i++) {
+        for (int chunk = 0; chunk < ofP.chunks; chunk++) {
+            double middleX = rows.x(p) + rows.armX(p, ofP.middleX[chunk], ofP.middleY[chunk]) - rows.x(q);
+            double middleY = rows.y(p) + rows.armY(p, ofP.middleX[chunk], ofP.middleY[chunk]) - rows.y(q);
+            double around = ofP.around[chunk] + radius + RANGE;
+            if (ofQ.isNear(rows.ownX(q, middleX, middleY), rows.ownY(q, middleX, middleY), around)) {
+                chunkOfCorners(rows, p, ofP, chunk, q, ofQ, radius, tag, withCorners);
+            }
+        }
+    }
+
+    private void chunkOfCorners(
+            Rows rows,
+            int p,
+            TouchShape ofP,
+            int chunk,
+            int q,
+            TouchShape ofQ,
+            double radius,
+            int tag,
+            boolean withCorners) {
+        int end = Math.min(ofP.x.length, (chunk + 1) * TouchShape.CHUNK);
+        for (int i = chunk * TouchShape.CHUNK; i < end; i++) {
             if (!ofP.standsOut[i]) {
                 continue;
             }

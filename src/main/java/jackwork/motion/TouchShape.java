@@ -27,6 +27,11 @@ final class TouchShape {
     /** Box about each chunk's sides, then one about all, [chunks + 1]. */
     private final double[] lowX;
 
+    /** A circle about each chunk's sides, [chunks]. */
+    final double[] middleX;
+
+    final double[] middleY;
+    final double[] around;
     private final double[] highX;
     private final double[] lowY;
     private final double[] highY;
@@ -73,6 +78,14 @@ final class TouchShape {
                 highY[box] = Math.max(highY[box], Math.max(y[j], y[k]));
             }
         }
+        this.middleX = new double[chunks];
+        this.middleY = new double[chunks];
+        this.around = new double[chunks];
+        for (int chunk = 0; chunk < chunks; chunk++) {
+            middleX[chunk] = (lowX[chunk] + highX[chunk]) / 2;
+            middleY[chunk] = (lowY[chunk] + highY[chunk]) / 2;
+            around[chunk] = Math.hypot(highX[chunk] - lowX[chunk], highY[chunk] - lowY[chunk]) / 2;
+        }
         this.reach = far + radius;
         this.turningReach = far;
     }
@@ -104,7 +117,15 @@ final class TouchShape {
 
     /** Whether a point may lie within {@code far} of it. */
     boolean isNear(double px, double py, double far) {
-        return isNear(chunks, px, py, far);
+        if (!isNear(chunks, px, py, far)) {
+            return false;
+        }
+        for (int chunk = 0; chunk < chunks; chunk++) {
+            if (isNear(chunk, px, py, far)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** Whether a point lies inside the polygon, by the sides that a ray to the right crosses. */

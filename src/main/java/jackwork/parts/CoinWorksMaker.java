@@ -71,9 +71,7 @@ final class CoinWorksMaker {
                 bucket.clearance(),
                 bucket.sideGap(),
                 reach,
-                bucket.rebound() == null
-                        ? design.workshop().handlingOrGuess().rebound()
-                        : bucket.rebound(),
+                bucket.rebound() == null ? design.workshop().handlingOrGuess().rebound() : bucket.rebound(),
                 bearing,
                 Friction.between(design.workshop(), leverSurface, wood),
                 Friction.between(design.workshop(), "coin", wood),

@@ -70,9 +70,11 @@ public record Variation(String name, Uncertain number, BiFunction<Assembly, Doub
 
     /** The assembly with all its wood heavier or lighter. */
     public static Assembly heavier(Assembly assembly, java.util.function.ToDoubleFunction<Part> factor) {
-        return parts(assembly, part -> part.of(
-                part.thickness(),
-                dense(part.kind(), part.kind().density().value() * factor.applyAsDouble(part))));
+        return parts(
+                assembly,
+                part -> part.of(
+                        part.thickness(),
+                        dense(part.kind(), part.kind().density().value() * factor.applyAsDouble(part))));
     }
 
     private static void put(Map<String, Variation> all, Variation variation) {
