@@ -1,17 +1,28 @@
 package jackwork.app;
 
+import jackwork.builds.BuildReport;
+import jackwork.builds.BuildRun;
 import jackwork.check.Finding;
 import jackwork.check.Questions;
 import jackwork.check.Status;
 import jackwork.check.Subject;
+import jackwork.check.Where;
 import jackwork.design.Design;
 import jackwork.make.FitsSheet;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /** A design with the answers to every question asked of it, from all rooms, worst first. */
-public record DesignCheck(Design design, Subject subject, List<Finding> findings) {
+public record DesignCheck(
+        Design design,
+        Subject subject,
+        List<Finding> findings,
+        @Nullable BuildReport builds) {
+
+    /** Share of pieces that must work with every coin. */
+    private static final double WANTED = 0.99;
 
     /** @throws jackwork.motion.MechanismException when the lever does not decide where every part is */
     public static DesignCheck of(Design design) {
@@ -19,7 +30,43 @@ public record DesignCheck(Design design, Subject subject, List<Finding> findings
         List<Finding> findings = new ArrayList<>(Questions.ask(subject));
         findings.addAll(FitsSheet.ask(subject.assembly()));
         findings.sort(Comparator.comparing(Finding::status).reversed());
-        return new DesignCheck(design, subject, List.copyOf(findings));
+        return new DesignCheck(design, subject, List.copyOf(findings), null);
+    }
+
+    /** Virtual builds of the design, ready to run. */
+    public static BuildRun builds(Subject subject, int builds, long seed) {
+        return new BuildRun(subject.assembly(), subject.coins(), builds, seed);
+    }
+
+    /** The same with virtual builds, and a finding of what came of them. */
+    public DesignCheck with(BuildReport report) {
+        List<Finding> all = new ArrayList<>(findings);
+        all.add(finding(report));
+        all.sort(Comparator.comparing(Finding::status).reversed());
+        return new DesignCheck(design, subject, List.copyOf(all), report);
+    }
+
+    private static Finding finding(BuildReport report) {
+        Status status = report.interval().high() < WANTED
+                ? Status.FAIL
+                : report.rate() < WANTED ? Status.DOUBTFUL : Status.PASS;
+        String cause = report.causes().keySet().stream()
+                .findFirst()
+                .map(first -> "Most often " + first.words() + ": look at one with `jackwork replay`.")
+                .orElse("");
+        return new Finding(
+                "builds",
+                "Do 99 of 100 pieces work with every coin?",
+                status,
+                report.rate(),
+                WANTED,
+                report.rate() - WANTED,
+                "1",
+                new Where(null, null, null),
+                report.words(),
+                status == Status.PASS ? "" : cause,
+                "passes / builds = " + report.passes() + " / " + report.builds(),
+                List.of());
     }
 
     /** {@code works}, {@code doubtful} or {@code fails}: the worst of the findings. */

@@ -1,5 +1,6 @@
 package jackwork.app;
 
+import jackwork.builds.BuildReport;
 import jackwork.check.CoinSlotPlay;
 import jackwork.check.CoinTrips;
 import jackwork.check.Finding;
@@ -18,6 +19,8 @@ import tools.jackson.databind.node.ObjectNode;
 final class ReportJson {
 
     private static final int FORMAT_VERSION = 1;
+    /** Numbers of failing builds that are listed. */
+    private static final int MOST_FAILING = 50;
 
     private ReportJson() {}
 
@@ -34,8 +37,50 @@ final class ReportJson {
         motion.set("returning", direction(check, stroke, stroke.returnPose(), stroke.returnForce()));
         ArrayNode coins = report.putArray("coins");
         check.subject().coins().forEach(coin -> coins.add(coin(check, coin)));
-        report.putNull("builds");
+        BuildReport builds = check.builds();
+        if (builds == null) {
+            report.putNull("builds");
+        } else {
+            report.set("builds", builds(builds));
+        }
         return report;
+    }
+
+    private static ObjectNode builds(BuildReport builds) {
+        ObjectNode node = Json.object();
+        node.put("words", builds.words());
+        node.put("seed", builds.seed());
+        node.put("builds", builds.builds());
+        node.put("passes", builds.passes());
+        node.put("notComputed", builds.notComputed());
+        Json.put(node, "rate", builds.rate(), 6);
+        ObjectNode interval = node.putObject("interval95");
+        Json.put(interval, "low", builds.interval().low(), 6);
+        Json.put(interval, "high", builds.interval().high(), 6);
+        ObjectNode coins = node.putObject("passesByCoin");
+        builds.passesByCoin().forEach(coins::put);
+        ArrayNode causes = node.putArray("causes");
+        builds.causes()
+                .forEach((cause, count) -> causes.addObject()
+                        .put("cause", cause.name().toLowerCase(java.util.Locale.ROOT))
+                        .put("words", cause.words())
+                        .put("builds", count));
+        ArrayNode failing = node.putArray("failing");
+        builds.results().stream()
+                .filter(result -> !result.passes())
+                .limit(MOST_FAILING)
+                .forEach(result -> failing.add(result.number()));
+        ObjectNode matters = node.putObject("matters");
+        matters.put("measure", "Spearman's rank correlation with the build's margin");
+        ArrayNode numbers = matters.putArray("numbers");
+        for (BuildReport.Matter matter : builds.matters()) {
+            ObjectNode entry = numbers.addObject().put("name", matter.name());
+            Json.put(entry, "correlation", matter.correlation(), 3);
+            entry.put("guess", matter.guess());
+        }
+        node.put("numbersDrawn", builds.unknowns());
+        node.put("guesses", builds.guesses());
+        return node;
     }
 
     private static ObjectNode finding(Finding finding) {

@@ -1,6 +1,8 @@
 package jackwork.cli;
 
 import jackwork.app.DesignCheck;
+import jackwork.builds.BuildReport;
+import jackwork.builds.BuildRun;
 import jackwork.check.Finding;
 import jackwork.check.Ground;
 import jackwork.check.Status;
@@ -27,19 +29,44 @@ final class CheckCommand implements Callable<Integer> {
             description = "coins to ask about, instead of the design's own: EUR-1,EUR-2")
     private List<String> coins = List.of();
 
+    @Option(names = "--builds", paramLabel = "N", description = "try so many virtual builds as well, 10 to 100000")
+    private int builds;
+
+    @Option(names = "--seed", paramLabel = "S", description = "of the virtual builds; 1 when absent")
+    private long seed = 1;
+
+    @Option(names = "--threads", paramLabel = "T", description = "for the virtual builds; all cores when absent")
+    private int threads = Runtime.getRuntime().availableProcessors();
+
     @Option(names = "--json", description = "one JSON object on stdout")
     private boolean json;
 
     @Override
-    public Integer call() {
+    public Integer call() throws InterruptedException {
+        if (builds != 0 && (builds < 10 || builds > 100_000)) {
+            throw new BadInputException("--builds reads " + builds + ", expected 10 to 100000");
+        }
+        if (threads < 1 || threads > 256) {
+            throw new BadInputException("--threads reads " + threads + ", expected 1 to 256");
+        }
         Design read = DesignReader.read(design);
         DesignCheck check = DesignCheck.of(coins.isEmpty() ? read : read.withCoins(coins));
+        if (builds > 0) {
+            BuildRun run = DesignCheck.builds(check.subject(), builds, seed);
+            check = check.with(run.run(threads, done -> progress(done, run.size())));
+        }
         if (json) {
             System.out.print(check.json());
         } else {
             print(check);
         }
         return check.fails() ? Outcome.FAILS : Outcome.FINE;
+    }
+
+    private static void progress(int done, int all) {
+        if (done % Math.max(1, all / 20) == 0) {
+            System.err.println("  " + done + " of " + all + " builds");
+        }
     }
 
     private static void print(DesignCheck check) {
@@ -56,6 +83,28 @@ final class CheckCommand implements Callable<Integer> {
                 System.out.println("    rests on " + grounds(finding.restsOn()));
             }
         }
+        BuildReport report = check.builds();
+        if (report != null) {
+            print(report);
+        }
+    }
+
+    private static void print(BuildReport report) {
+        System.out.println();
+        System.out.println("Virtual builds: " + report.words() + ".");
+        report.passesByCoin()
+                .forEach((coin, passes) ->
+                        System.out.println("    " + coin + " passes in " + passes + " of " + report.builds()));
+        report.causes().forEach((cause, count) -> System.out.println("    in " + count + ": " + cause.words()));
+        report.results().stream()
+                .filter(result -> !result.passes())
+                .findFirst()
+                .ifPresent(result -> System.out.println("    the first that fails is build " + result.number()));
+        report.matters()
+                .forEach(matter -> System.out.println("    what matters: " + matter.name() + " ("
+                        + String.format(java.util.Locale.ROOT, "%+.2f", matter.correlation())
+                        + (matter.guess() ? ", a guess)" : ")")));
+        System.out.println("    (Spearman's rank correlation of each number with the build's margin)");
     }
 
     private static String mark(Status status) {

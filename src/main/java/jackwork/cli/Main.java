@@ -18,6 +18,7 @@ import picocli.CommandLine.Spec;
             OpenCommand.class,
             CheckCommand.class,
             PackCommand.class,
+            ReplayCommand.class,
             NewCommand.class,
             MechanismCommand.class,
             CoinsCommand.class,

@@ -28,7 +28,7 @@ public final class CoinCycle {
     public static final double STEP = 2e-3;
     /** How long each stage is waited for, s. */
     static final double PATIENCE = 1.5;
-    /** The visitor presses so long after the lever is free, and holds it down so long, s. */
+    /** The visitor presses so long after the lever came free, and holds it down so long, s. */
     private static final double REACTION = 0.15;
 
     private static final double HOLD = 0.1;
@@ -108,13 +108,24 @@ public final class CoinCycle {
                 stepper.attempts());
     }
 
+    /** The lever is free when it stays so as long as a visitor takes to press: a coin that bounces out does not do. */
     private boolean drop() {
-        double freed = waitFor(CycleStage.FREES, PATIENCE, () -> {
-            near(CycleStage.LANDS, touchesBucket() ? 1 : 0);
-            near(CycleStage.FREES, 1 - overlap() / overlapAtRest);
-            return overlap() < 0;
-        });
-        return !Double.isNaN(freed) && passTime(REACTION);
+        double end = stepper.time() + PATIENCE;
+        double freed = Double.NaN;
+        while (stepper.isComputed() && stepper.time() < end) {
+            if (overlap() >= 0) {
+                freed = Double.NaN;
+            } else if (Double.isNaN(freed)) {
+                freed = stepper.time();
+            } else if (stepper.time() - freed >= REACTION) {
+                times.put(CycleStage.FREES, freed);
+                return true;
+            }
+            advance();
+        }
+        near(CycleStage.LANDS, times.containsKey(CycleStage.LANDS) ? 1 : 0);
+        near(CycleStage.FREES, Math.min(1, 1 - overlap() / overlapAtRest));
+        return false;
     }
 
     private boolean first() {

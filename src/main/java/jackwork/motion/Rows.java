@@ -55,6 +55,8 @@ final class Rows {
     private final double[] dy;
     private final double[] dAngle;
     private double[] pose;
+    /** Pose at which everything was evaluated last. */
+    private final double[] evaluated;
 
     Rows(Mechanism mechanism) {
         this.mechanism = mechanism;
@@ -74,6 +76,7 @@ final class Rows {
         this.start = new int[count + axes];
         this.used = new int[count + axes];
         this.pose = mechanism.drawnPose();
+        this.evaluated = new double[pose.length];
         int capacity = 0;
         for (int j = 0; j < mechanism.joints.length; j++) {
             Joint joint = mechanism.joints[j];
@@ -98,11 +101,16 @@ final class Rows {
     void forget() {
         Arrays.fill(feature, -1);
         Arrays.fill(parameter, Double.NaN);
+        Arrays.fill(evaluated, Double.POSITIVE_INFINITY);
     }
 
     /** Evaluates every joint at a pose; all other calls refer to the pose last given here. */
     void at(double[] q) {
         pose = q;
+        if (Arrays.equals(q, evaluated)) {
+            return;
+        }
+        System.arraycopy(q, 0, evaluated, 0, q.length);
         for (int i = 0; i < cos.length; i++) {
             double angle = q[3 * i + 2];
             cos[i] = Math.cos(angle);

@@ -32,6 +32,9 @@ final class TimeStepper {
     /** Steps are not shortened further for accuracy's sake, s. */
     private static final double SHORTEST = 1e-5;
 
+    /** Joints that miss by no more need no projection, mm. */
+    private static final double CLOSE_ENOUGH = 1e-10;
+
     private static final int PROJECTIONS = 4;
     private static final int LANDINGS = 40;
 
@@ -242,10 +245,10 @@ final class TimeStepper {
                 stepClosure = miss;
                 stepOverlap = deep;
             }
-            projector.factor();
-            if (Math.max(miss, deep) <= 1e-11) {
+            if (Math.max(miss, deep) <= CLOSE_ENOUGH) {
                 break;
             }
+            projector.factor();
             for (int i = 0; i < projector.size(); i++) {
                 correction[i] = -rows.gap[projector.row(i)];
             }
