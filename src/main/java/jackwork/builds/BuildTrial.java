@@ -8,6 +8,7 @@ import jackwork.motion.Press;
 import jackwork.parts.CoinWorks;
 import jackwork.stock.Coin;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 
@@ -74,7 +75,9 @@ final class BuildTrial {
         if (missed.isEmpty()) {
             return cycle.timeLeft();
         }
-        int stages = CycleStage.values().length - missed.get().ordinal();
+        long stages = Arrays.stream(CycleStage.values())
+                .filter(stage -> stage.compareTo(missed.get()) >= 0)
+                .count();
         double near = cycle.nearest().getOrDefault(missed.get(), 0.0);
         return -stages + Math.max(0, Math.min(1, near));
     }

@@ -56,10 +56,8 @@ public final class Replay implements CoinCycle.Watcher {
         StringBuilder out = new StringBuilder();
         out.append(String.format(
                 Locale.ROOT,
-                "<?xml version=\"1.0\" encoding=\"UTF-8\"?>%n<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"%.0f\""
-                        + " height=\"%.0f\" viewBox=\"0 0 %.2f %.2f\">%n",
-                4 * width,
-                4 * height,
+                "<?xml version=\"1.0\" encoding=\"UTF-8\"?>%n<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"100%%\""
+                        + " height=\"100%%\" viewBox=\"0 0 %.2f %.2f\">%n",
                 width,
                 height));
         out.append("<title>")
@@ -68,7 +66,7 @@ public final class Replay implements CoinCycle.Watcher {
         out.append(String.format(
                 Locale.ROOT,
                 "<text x=\"4\" y=\"6\" font-size=\"4\" font-family=\"sans-serif\" fill=\"#333\">%s</text>%n",
-                escaped(caption)));
+                escaped(caption + ", " + (int) SLOWER + " times slower")));
         out.append(String.format(
                 Locale.ROOT,
                 "<g transform=\"translate(%.3f %.3f) scale(1 -1)\" stroke=\"#3b352c\" stroke-width=\"0.25\" stroke-linejoin=\"round\">%n",

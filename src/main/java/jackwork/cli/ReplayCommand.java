@@ -64,7 +64,7 @@ final class ReplayCommand implements Callable<Integer> {
         for (Coin next : coins) {
             Replay replay = new Replay(run.assemblyOf(build), next);
             BuildResult.Trial result = run.replay(build, next, replay);
-            if (shown == null || (trial.passes() && !result.passes())) {
+            if (shown == null || trial == null || (trial.passes() && !result.passes())) {
                 shown = replay;
                 trial = result;
             }

@@ -1,0 +1,86 @@
+package jackwork.builds;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import jackwork.design.Design;
+import jackwork.design.DesignReader;
+import jackwork.parts.Assembler;
+import jackwork.stock.Coin;
+import jackwork.stock.Coins;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.atomic.AtomicInteger;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Virtual builds of the demo and of its spoiled copies. */
+class BuildRunTest {
+
+    private static BuildRun run(String design, int builds, long seed) {
+        Design read = DesignReader.read(Path.of("demo/" + design));
+        List<Coin> coins = new ArrayList<>();
+        read.file()
+                .coins()
+                .forEach(code -> coins.add(Coins.catalogue().find(code).orElseThrow()));
+        return new BuildRun(Assembler.assemble(read), coins, builds, seed);
+    }
+
+    @Test
+    void theSameWithOneThreadOrTwo() throws InterruptedException {
+        BuildReport one = run("heron", 10, 3).run(1, done -> {});
+        BuildReport two = run("heron", 10, 3).run(2, done -> {});
+        assertThat(two).isEqualTo(one);
+        assertThat(run("heron", 10, 4).run(2, done -> {})).isNotEqualTo(one);
+    }
+
+    @Test
+    void theHeronWorks() throws InterruptedException {
+        BuildReport report = run("heron", 30, 11).run(2, done -> {});
+        assertThat(report.causes()).isEmpty();
+        assertThat(report.notComputed()).isZero();
+        assertThat(report.passes()).isEqualTo(30);
+        assertThat(report.interval().low()).isBetween(0.85, 0.95);
+        assertThat(report.words()).contains("under these spreads, of which 16 of 20 are guesses");
+    }
+
+    /** Each spoiled copy fails in most of its builds, and mainly by what was spoiled. */
+    @ParameterizedTest
+    @CsvSource({"bucket-twists, TWIST", "counterweight-heavy, FREES", "kicker-short, THROWN"})
+    void spoiledCopiesFailByTheirCause(String design, Cause cause) throws InterruptedException {
+        BuildReport report = run("spoiled/" + design, 20, 7).run(2, done -> {});
+        assertThat(report.passes()).isLessThan(10);
+        assertThat(report.causes().entrySet().iterator().next().getKey()).isEqualTo(cause);
+        int failing = report.builds() - report.passes() - report.notComputed();
+        assertThat(report.causes().get(cause)).isGreaterThan(2 * failing / 3);
+    }
+
+    @Test
+    void aRunCanBeStopped() {
+        BuildRun run = run("heron", 1000, 1);
+        AtomicInteger seen = new AtomicInteger();
+        org.assertj.core.api.Assertions.assertThatThrownBy(() -> run.run(2, done -> {
+                    seen.incrementAndGet();
+                    run.cancel();
+                }))
+                .isInstanceOf(InterruptedException.class);
+        assertThat(seen.get()).isLessThan(10);
+    }
+
+    /** What replay shows is what the run found. */
+    @Test
+    void replayIsTheSameBuild() throws InterruptedException {
+        BuildRun run = run("spoiled/kicker-short", 10, 7);
+        BuildReport report = run.run(2, done -> {});
+        Coin coin = Coins.catalogue().find("EUR-0.20").orElseThrow();
+        for (BuildResult result : report.results()) {
+            Replay replay = new Replay(run.assemblyOf(result.number()), coin);
+            assertThat(run.replay(result.number(), coin, replay))
+                    .isEqualTo(result.coins().get(0));
+            assertThat(replay.svg("EUR-0.20 & <none>"))
+                    .contains("animateTransform")
+                    .contains("&amp; &lt;none&gt;");
+        }
+    }
+}
