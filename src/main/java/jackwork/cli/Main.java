@@ -19,6 +19,7 @@ import picocli.CommandLine.Spec;
             CheckCommand.class,
             PackCommand.class,
             ReplayCommand.class,
+            TuneCommand.class,
             NewCommand.class,
             MechanismCommand.class,
             CoinsCommand.class,

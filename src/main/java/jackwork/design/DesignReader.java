@@ -41,7 +41,30 @@ public final class DesignReader {
                 .orElseThrow(() -> DesignException.of(
                         folder.toString(),
                         "no workshop.yaml here or in a folder above; a design belongs to a workshop"));
-        return new DesignReader(workshop).read(folder, file);
+        DesignReader reader = new DesignReader(workshop);
+        return reader.read(folder, YamlFile.read(file, reader.problems));
+    }
+
+    /**
+     * A design as it would be with another text of its {@code design.yaml}; nothing is written.
+     *
+     * @throws DesignException as {@link #read(Path)}
+     */
+    public static Design read(Path design, String text) {
+        Path file = Files.isDirectory(design) ? design.resolve(FILE) : design;
+        Path folder = parent(file);
+        Path workshop = WorkshopReader.folderOf(folder)
+                .orElseThrow(() -> DesignException.of(
+                        folder.toString(),
+                        "no workshop.yaml here or in a folder above; a design belongs to a workshop"));
+        DesignReader reader = new DesignReader(workshop);
+        return reader.read(folder, YamlFile.parse(FILE, text, reader.problems));
+    }
+
+    /** The text of a design's {@code design.yaml}. */
+    public static String text(Path design) {
+        Path file = Files.isDirectory(design) ? design.resolve(FILE) : design;
+        return YamlFile.text(file, FILE);
     }
 
     private static Path parent(Path file) {
@@ -49,9 +72,8 @@ public final class DesignReader {
         return parent == null ? file : parent;
     }
 
-    private Design read(Path folder, Path path) {
+    private Design read(Path folder, YamlFile designYaml) {
         WorkshopFile workshop = WorkshopReader.read(workshopFolder);
-        YamlFile designYaml = YamlFile.read(path, problems);
         DesignFile design = new Binder(designYaml).bind(DesignFile.class);
         if (design == null) {
             throw new DesignException(problems);

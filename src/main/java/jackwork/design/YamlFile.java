@@ -42,6 +42,11 @@ final class YamlFile {
     /** @param problems collects what is wrong with this and other files of the same design */
     static YamlFile read(Path path, List<Problem> problems) {
         String name = path.getFileName().toString();
+        return parse(name, text(path, name), problems);
+    }
+
+    /** The same from text that is in hand. */
+    static YamlFile parse(String name, String text, List<Problem> problems) {
         LoadSettings settings = LoadSettings.builder()
                 .setLabel(name)
                 .setCodePointLimit(MOST_BYTES)
@@ -49,7 +54,7 @@ final class YamlFile {
                 .setAllowRecursiveKeys(false)
                 .build();
         try {
-            Optional<Node> root = new Compose(settings).composeString(text(path, name));
+            Optional<Node> root = new Compose(settings).composeString(text);
             return new YamlFile(
                     name,
                     root.orElseThrow(() -> DesignException.of(name, "is empty; expected keys and values")),
@@ -66,7 +71,7 @@ final class YamlFile {
         }
     }
 
-    private static String text(Path path, String name) {
+    static String text(Path path, String name) {
         try {
             if (!Files.isRegularFile(path)) {
                 throw DesignException.of(path.toString(), "no such file");

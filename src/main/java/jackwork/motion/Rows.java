@@ -107,10 +107,11 @@ final class Rows {
     /** Evaluates every joint at a pose; all other calls refer to the pose last given here. */
     void at(double[] q) {
         pose = q;
-        if (Arrays.equals(q, evaluated)) {
+        int n = evaluated.length;
+        if (Arrays.equals(q, 0, n, evaluated, 0, n)) {
             return;
         }
-        System.arraycopy(q, 0, evaluated, 0, q.length);
+        System.arraycopy(q, 0, evaluated, 0, n);
         for (int i = 0; i < cos.length; i++) {
             double angle = q[3 * i + 2];
             cos[i] = Math.cos(angle);

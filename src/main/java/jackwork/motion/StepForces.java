@@ -203,15 +203,17 @@ final class StepForces {
     /** Gap at the start of what a row stands for in the middle; of a place that was not seen then, by its rate. */
     private double gapAtStart(int row, double h) {
         int joint = mechanism.jointOfRow[row];
-        if (!(mechanism.joints[joint] instanceof Touch)) {
-            return startGap[row];
-        }
+        boolean touch = mechanism.joints[joint] instanceof Touch;
         int first = mechanism.firstRow[joint];
-        for (int r = first; r < first + mechanism.joints[joint].rows(); r++) {
+        for (int r = first; touch && r < first + mechanism.joints[joint].rows(); r++) {
             if (startFeature[r] == rows.feature[row]) {
                 return startGap[r];
             }
         }
+        return gapBackFromMiddle(row, h);
+    }
+
+    private double gapBackFromMiddle(int row, double h) {
         return rows.gap[row] - 0.5 * h * rows.rate(row, start);
     }
 
@@ -295,7 +297,7 @@ final class StepForces {
             if (contacts.isFinger(i)) {
                 problem.offset[i] = end - contacts.fingerTarget();
             } else if (problem.kind[i] == Complementarity.Kind.PUSH) {
-                problem.offset[i] = end + begin + 2 * Math.max(0, gapAtStart(contacts.member[i], h)) / h;
+                problem.offset[i] = end + begin + 2 * Math.max(0, gapBackFromMiddle(contacts.member[i], h)) / h;
             } else if (problem.kind[i] == Complementarity.Kind.HOLD || Math.abs(begin) < STILL) {
                 problem.offset[i] = end + begin;
             } else {

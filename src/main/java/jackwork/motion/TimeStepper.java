@@ -17,7 +17,7 @@ final class TimeStepper {
     /** Gaps up to this are closed, mm. */
     static final double CLOSED = 1e-5;
     /** A gap may be this far below 0 before the step is shortened, mm. */
-    private static final double OVERRUN = 4e-6;
+    private static final double OVERRUN = 5e-7;
     /**
      * Bounds on a run that counts: closure of joints mm; overlap of what touches before it is set apart, mm, which
      * comes where a touch goes round a corner within a step; miss of the complementarity as a share of its scale; energy that came
@@ -167,7 +167,7 @@ final class TimeStepper {
 
     /** Whether the last attempt strained the joints so much that a shorter step must do. */
     private boolean isCoarse() {
-        return stepClosure > MOST_CLOSURE / 2 || stepOverlap > MOST_OVERLAP / 2;
+        return stepClosure > MOST_CLOSURE / 2 || stepOverlap > MOST_OVERLAP / 2 || stepResidual > MOST_MISS / 2;
     }
 
     /** Illinois' method on the step length for the least gap; ends at most a hair beyond the touch. */

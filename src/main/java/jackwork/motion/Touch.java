@@ -146,7 +146,7 @@ final class Touch extends Joint {
             double cy = rows.y(p) + rows.armY(p, ofP.x[i], ofP.y[i]);
             double ownX = rows.ownX(q, cx - rows.x(q), cy - rows.y(q));
             double ownY = rows.ownY(q, cx - rows.x(q), cy - rows.y(q));
-            if (ofQ.isNear(ownX, ownY, ofP.radius + RANGE)) {
+            if (ofQ.isNear(ownX, ownY, radius + RANGE)) {
                 features(rows, ownX, ownY, cx, cy, q, ofQ, radius, ofP.radius, tag + (i << 10), withCorners);
             }
         }

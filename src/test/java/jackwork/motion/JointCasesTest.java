@@ -24,7 +24,7 @@ class JointCasesTest {
 
     private static final int SAMPLES = 21;
     private static final double STROKES_A_SECOND = 0.5;
-    /** s; at shorter ones the peer's slack pulley jumps now and then. */
+    /** s */
     private static final double PEER_STEP = 2e-4;
 
     private static JointCases cases;

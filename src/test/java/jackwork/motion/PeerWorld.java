@@ -48,6 +48,8 @@ final class PeerWorld {
     private final List<Body> bodies = new ArrayList<>();
     private final List<Body> turned = new ArrayList<>();
     private final List<Double> moments = new ArrayList<>();
+    private final double[] torques = new double[9];
+    private int steps;
     private final Assembly assembly;
     private final double step;
     private RevoluteJoint<Body> motor;
@@ -216,12 +218,18 @@ final class PeerWorld {
                 turned.get(k).applyTorque(moments.get(k));
             }
             world.step(1, step);
+            torques[steps++ % torques.length] = motor.getMotorTorque(1 / step);
         }
     }
 
-    /** Of the motor over the last step, N·mm; counter-clockwise on the lever. */
+    /**
+     * Of the motor, N·mm; counter-clockwise on the lever. The median of the last steps, since the peer's slack pulley
+     * jumps now and then.
+     */
     double motorTorque() {
-        return motor.getMotorTorque(1 / step) * UNIT * UNIT / MICRO;
+        double[] sorted = torques.clone();
+        java.util.Arrays.sort(sorted);
+        return sorted[sorted.length / 2] * UNIT * UNIT / MICRO;
     }
 
     /** Where the centre of one of the assembly's bodies is, mm. */

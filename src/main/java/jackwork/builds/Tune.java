@@ -1,0 +1,174 @@
+package jackwork.builds;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Consumer;
+import jackwork.design.Design;
+import jackwork.design.DesignEdit;
+import jackwork.design.DesignException;
+import jackwork.design.DesignReader;
+import jackwork.motion.MechanismException;
+import jackwork.parts.Assembler;
+import jackwork.parts.PartException;
+import jackwork.stock.Coin;
+import jackwork.stock.Coins;
+import org.hipparchus.analysis.MultivariateFunction;
+import org.hipparchus.optim.InitialGuess;
+import org.hipparchus.optim.MaxEval;
+import org.hipparchus.optim.SimpleBounds;
+import org.hipparchus.optim.SimpleValueChecker;
+import org.hipparchus.optim.nonlinear.scalar.GoalType;
+import org.hipparchus.optim.nonlinear.scalar.ObjectiveFunction;
+import org.hipparchus.optim.nonlinear.scalar.noderiv.CMAESOptimizer;
+import org.hipparchus.random.Well19937c;
+
+/**
+ * Varies what the maker leaves free to raise the worst margins over the spreads (design centring): the mean of the
+ * worst quarter of a few builds, always the same ones. One number is looked for on a grid, then more finely about
+ * the best; several by CMA-ES (Hansen), from a general library. The answer is tried on fresh builds.
+ */
+public final class Tune {
+
+    /** Builds by which proposals are compared. */
+    private static final int COMPARED = 20;
+
+    private static final int GRID = 8;
+    private static final int REFINED = 4;
+    private static final int MOST_EVALUATIONS = 60;
+    private static final double WORTHLESS = -100;
+
+    private final Path design;
+    private final String text;
+    private final List<FreeNumber> free;
+    private final long seed;
+    private final int threads;
+    private final Consumer<String> progress;
+    private final Map<Map<String, Double>, Double> known = new LinkedHashMap<>();
+
+    /** @param progress told each proposal and how it does */
+    public Tune(Path design, List<FreeNumber> free, long seed, int threads, Consumer<String> progress) {
+        this.design = design;
+        this.text = DesignReader.text(design);
+        this.free = List.copyOf(free);
+        this.seed = seed;
+        this.threads = threads;
+        this.progress = progress;
+    }
+
+    /**
+     * What tuning proposes.
+     *
+     * @param numbers by path
+     * @param text of the design file with them
+     */
+    public record Proposal(Map<String, Double> numbers, String text, BuildReport before, BuildReport after) {}
+
+    /**
+     * @param builds on which before and after are told
+     * @throws DesignException when the design as it stands, or with a free number within its limits, cannot be read
+     */
+    public Proposal run(int builds) throws InterruptedException {
+        DesignReader.read(design, DesignEdit.with(text, numbers(middle())));
+        Map<String, Double> best = free.size() == 1 ? alongOne() : among();
+        String proposed = DesignEdit.with(text, best);
+        return new Proposal(best, proposed, report(text, builds, seed + 1), report(proposed, builds, seed + 1));
+    }
+
+    private double[] middle() {
+        return free.stream().mapToDouble(f -> (f.low() + f.high()) / 2).toArray();
+    }
+
+    private Map<String, Double> numbers(double[] values) {
+        Map<String, Double> numbers = new LinkedHashMap<>();
+        for (int i = 0; i < values.length; i++) {
+            numbers.put(free.get(i).path(), free.get(i).at(values[i]));
+        }
+        return numbers;
+    }
+
+    private Map<String, Double> alongOne() {
+        FreeNumber only = free.get(0);
+        double best = only.low();
+        double step = (only.high() - only.low()) / GRID;
+        for (int i = 0; i <= GRID; i++) {
+            best = better(best, only.low() + i * step);
+        }
+        for (int i = 0; i < REFINED && !only.isCount(); i++) {
+            step /= 2;
+            double from = best;
+            best = better(best, from - step);
+            best = better(best, from + step);
+        }
+        return numbers(new double[] {best});
+    }
+
+    private double better(double best, double next) {
+        return worth(new double[] {next}) > worth(new double[] {best}) ? next : best;
+    }
+
+    private Map<String, Double> among() {
+        int n = free.size();
+        double[] low = free.stream().mapToDouble(FreeNumber::low).toArray();
+        double[] high = free.stream().mapToDouble(FreeNumber::high).toArray();
+        double[] third = new double[n];
+        for (int i = 0; i < n; i++) {
+            third[i] = (high[i] - low[i]) / 3;
+        }
+        CMAESOptimizer optimizer = new CMAESOptimizer(
+                MOST_EVALUATIONS, 1, true, 0, 1, new Well19937c(seed), false, new SimpleValueChecker(1e-3, 1e-3));
+        MultivariateFunction worth = this::worth;
+        try {
+            optimizer.optimize(
+                    new MaxEval(MOST_EVALUATIONS),
+                    new ObjectiveFunction(worth),
+                    GoalType.MAXIMIZE,
+                    new InitialGuess(middle()),
+                    new SimpleBounds(low, high),
+                    new CMAESOptimizer.Sigma(third),
+                    new CMAESOptimizer.PopulationSize(4 + (int) (3 * Math.log(n))));
+        } catch (org.hipparchus.exception.MathIllegalStateException e) {
+            progress.accept("stopped after " + known.size() + " proposals");
+        }
+        return known.entrySet().stream()
+                .max(Map.Entry.comparingByValue())
+                .map(Map.Entry::getKey)
+                .orElseThrow();
+    }
+
+    /** Mean of the worst quarter of the margins. */
+    private double worth(double[] values) {
+        Map<String, Double> numbers = numbers(values);
+        Double already = known.get(numbers);
+        if (already != null) {
+            return already;
+        }
+        double worth = WORTHLESS;
+        try {
+            BuildReport report = report(DesignEdit.with(text, numbers), COMPARED, seed);
+            double[] margins = report.results().stream()
+                    .mapToDouble(BuildResult::margin)
+                    .sorted()
+                    .limit(COMPARED / 4)
+                    .toArray();
+            worth = java.util.Arrays.stream(margins).average().orElse(WORTHLESS);
+            progress.accept(numbers + ": " + report.passes() + " of " + report.builds() + " pass, worst margins "
+                    + DesignEdit.words(worth));
+        } catch (DesignException | MechanismException | PartException e) {
+            progress.accept(numbers + ": " + e.getMessage());
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        }
+        known.put(numbers, worth);
+        return worth;
+    }
+
+    private BuildReport report(String designText, int builds, long from) throws InterruptedException {
+        Design read = DesignReader.read(design, designText);
+        List<Coin> coins = new ArrayList<>();
+        read.file().coins().forEach(code -> coins.add(Coins.catalogue().find(code).orElseThrow()));
+        return new BuildRun(Assembler.assemble(read), coins, builds, from).run(threads, done -> {});
+    }
+}
