@@ -1,11 +1,5 @@
 package jackwork.builds;
 
-import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Map;
-import java.util.function.Consumer;
 import jackwork.design.Design;
 import jackwork.design.DesignEdit;
 import jackwork.design.DesignException;
@@ -15,6 +9,12 @@ import jackwork.parts.Assembler;
 import jackwork.parts.PartException;
 import jackwork.stock.Coin;
 import jackwork.stock.Coins;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Consumer;
 import org.hipparchus.analysis.MultivariateFunction;
 import org.hipparchus.optim.InitialGuess;
 import org.hipparchus.optim.MaxEval;
@@ -168,7 +168,9 @@ public final class Tune {
     private BuildReport report(String designText, int builds, long from) throws InterruptedException {
         Design read = DesignReader.read(design, designText);
         List<Coin> coins = new ArrayList<>();
-        read.file().coins().forEach(code -> coins.add(Coins.catalogue().find(code).orElseThrow()));
+        read.file()
+                .coins()
+                .forEach(code -> coins.add(Coins.catalogue().find(code).orElseThrow()));
         return new BuildRun(Assembler.assemble(read), coins, builds, from).run(threads, done -> {});
     }
 }

@@ -54,12 +54,15 @@ final class TuneCommand implements Callable<Integer> {
             numbers.add(number(word));
         }
         int threads = Runtime.getRuntime().availableProcessors();
-        Tune.Proposal proposal = new Tune(design, numbers, seed, threads, line -> System.err.println("  " + line)).run(builds);
+        Tune.Proposal proposal =
+                new Tune(design, numbers, seed, threads, line -> System.err.println("  " + line)).run(builds);
         List<String> changes = proposal.numbers().entrySet().stream()
                 .map(entry -> entry.getKey() + ": " + DesignEdit.words(entry.getValue()))
                 .toList();
-        System.out.println("Set " + String.join(" and ", changes) + ": then " + proposal.after().passes() + " of "
-                + proposal.after().builds() + " builds pass with every coin, where " + proposal.before().passes()
+        System.out.println("Set " + String.join(" and ", changes) + ": then "
+                + proposal.after().passes() + " of "
+                + proposal.after().builds() + " builds pass with every coin, where "
+                + proposal.before().passes()
                 + " of " + proposal.before().builds() + " did.");
         System.out.println("Before: " + proposal.before().words() + ".");
         System.out.println("After:  " + proposal.after().words() + ".");
@@ -79,7 +82,8 @@ final class TuneCommand implements Callable<Integer> {
     private static FreeNumber number(String word) {
         Matcher matcher = FREE.matcher(word);
         if (!matcher.matches()) {
-            throw new BadInputException("--free reads \"" + word + "\", expected a path and limits: box.lever.throw=8..16");
+            throw new BadInputException(
+                    "--free reads \"" + word + "\", expected a path and limits: box.lever.throw=8..16");
         }
         try {
             double low = Double.parseDouble(matcher.group(2));

@@ -53,8 +53,14 @@ public final class DesignEdit {
             return text.substring(0, close) + comma + path + ": " + value + text.substring(close);
         }
         // Before the first entry: what stands behind an entry, a comment say, is its own.
-        int first = index(text, change.getValue().get(0).getKeyNode().getStartMark().orElseThrow());
-        int column = change.getValue().get(0).getKeyNode().getStartMark().orElseThrow().getColumn();
+        int first =
+                index(text, change.getValue().get(0).getKeyNode().getStartMark().orElseThrow());
+        int column = change.getValue()
+                .get(0)
+                .getKeyNode()
+                .getStartMark()
+                .orElseThrow()
+                .getColumn();
         return text.substring(0, first) + path + ": " + value + "\n" + " ".repeat(column) + text.substring(first);
     }
 
