@@ -28,7 +28,7 @@ import org.hipparchus.random.Well19937c;
 /**
  * Varies what the maker leaves free to raise the worst margins over the spreads (design centring): the mean of the
  * worst quarter of a few builds, always the same ones. One number is looked for on a grid, then more finely about
- * the best; several by CMA-ES (Hansen), from a general library. The answer is tried on fresh builds.
+ * the best, or in the middle of those as good; several by CMA-ES (Hansen), from a general library. The answer is tried on fresh builds.
  */
 public final class Tune {
 
@@ -37,6 +37,9 @@ public final class Tune {
 
     private static final int GRID = 8;
     private static final int REFINED = 4;
+    /** Margins that differ by less are as good as each other. */
+    private static final double EQUAL = 0.01;
+
     private static final int MOST_EVALUATIONS = 60;
     private static final double WORTHLESS = -100;
 
@@ -89,20 +92,36 @@ public final class Tune {
         return numbers;
     }
 
+    /** On a grid; where neighbours are as good as the best, their middle, else more finely about the best. */
     private Map<String, Double> alongOne() {
         FreeNumber only = free.get(0);
-        double best = only.low();
         double step = (only.high() - only.low()) / GRID;
+        int best = 0;
         for (int i = 0; i <= GRID; i++) {
-            best = better(best, only.low() + i * step);
+            if (worth(only, i, step) > worth(only, best, step)) {
+                best = i;
+            }
         }
+        int first = best;
+        int last = best;
+        while (last < GRID && worth(only, last + 1, step) > worth(only, best, step) - EQUAL) {
+            last++;
+        }
+        if (last > first) {
+            return numbers(new double[] {only.low() + (first + last) / 2.0 * step});
+        }
+        double value = only.low() + best * step;
         for (int i = 0; i < REFINED && !only.isCount(); i++) {
             step /= 2;
-            double from = best;
-            best = better(best, from - step);
-            best = better(best, from + step);
+            double from = value;
+            value = better(value, from - step);
+            value = better(value, from + step);
         }
-        return numbers(new double[] {best});
+        return numbers(new double[] {value});
+    }
+
+    private double worth(FreeNumber only, int place, double step) {
+        return worth(new double[] {only.low() + place * step});
     }
 
     private double better(double best, double next) {
