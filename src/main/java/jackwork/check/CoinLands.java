@@ -16,7 +16,7 @@ final class CoinLands implements Question {
     private static Finding find(Subject subject, Coin coin) {
         CoinWorks works = subject.assembly().coinWorks();
         double distance = Double.POSITIVE_INFINITY;
-        Point centre = CoinSeat.centre(works, coin.radius());
+        Point centre = CoinSeat.atLip(works, coin.radius());
         for (int i = 0; i <= CoinSeat.STEPS; i++) {
             Point now = CoinSeat.tipped(works, centre, (double) i / CoinSeat.STEPS);
             distance = Math.min(distance, now.distance(works.kicker()));

@@ -9,12 +9,15 @@ import jackwork.stock.Coin;
 
 /**
  * A coin lying in the bucket, and the moments about the bucket's pivot. The coin is a disc in the
- * mechanism's plane that touches the floor and the lip's corner.
+ * mechanism's plane that touches the floor, and the lip's corner or the waiting kicker: where the floor leads it.
  */
 final class CoinSeat {
 
     /** Steps over the tip and the stroke: both are smooth, so the ends and this many between show the least. */
     static final int STEPS = 60;
+
+    /** A kicker farther from the coin than this share of its radius does not hold it. */
+    private static final double LEANS = 1e-9;
 
     private CoinSeat() {}
 
@@ -31,8 +34,36 @@ final class CoinSeat {
         return left.y() > 0 ? left : left.times(-1);
     }
 
-    /** Centre of the coin at rest in the bucket, mm, bucket not tipped. */
-    static Point centre(CoinWorks works, double radius) {
+    /** Centre of the coin at rest in the bucket, mm, when that has tipped by a share of its tip. */
+    static Point centre(CoinWorks works, double radius, double share) {
+        Point atLip = tipped(works, atLip(works, radius), share);
+        Point down = along(works).turned(works.tip() * share);
+        if (down.y() <= 0) {
+            return atLip;
+        }
+        // The floor falls away from the lip: the coin rolls to the rise, the kicker, or the floor's end short of them.
+        Point toe = tipped(works, works.toe(), share);
+        Point base = toe.plus(up(works).turned(works.tip() * share).times(radius));
+        double way =
+                Math.min(way(base, down, radius, works.kicker()), works.toe().distance(works.heel()));
+        Point rise = works.rise();
+        if (rise != null) {
+            way = Math.min(way, way(base, down, radius, tipped(works, rise, share)));
+        }
+        double least = Math.max(base.minus(atLip).dot(down), way);
+        return base.minus(down.times(least));
+    }
+
+    /** How far a disc rolls from above the toe, away from the lip, until it meets a point. */
+    private static double way(Point base, Point down, double radius, Point met) {
+        Point from = base.minus(met);
+        double half = from.dot(down);
+        double inside = half * half - from.dot(from) + radius * radius;
+        return inside < 0 ? Double.POSITIVE_INFINITY : half - Math.sqrt(inside);
+    }
+
+    /** Centre of the coin where it touches floor and lip, mm, bucket not tipped. */
+    static Point atLip(CoinWorks works, double radius) {
         Point toLip = works.lip().minus(works.toe());
         double height = toLip.dot(up(works));
         // The disc touches the floor (centre r above it) and the corner (distance r).
@@ -51,10 +82,22 @@ final class CoinSeat {
         return point.turnedAbout(works.pivot(), works.tip() * share);
     }
 
-    /** The coin's moment toward tipping, N·mm, at a share of the tip. */
+    /**
+     * The coin's moment toward tipping, N·mm, at a share of the tip. Leaning on the kicker, without friction, it gives
+     * that a part of its weight: floor N and kicker F hold it, {@code N n + F k + m g = 0}.
+     */
     static double coinMoment(CoinWorks works, Coin coin, double share) {
-        Point centre = tipped(works, centre(works, coin.radius()), share);
-        return works.sense() * (works.pivot().x() - centre.x()) * weight(coin.mass());
+        Point centre = centre(works, coin.radius(), share);
+        double weight = weight(coin.mass());
+        Point arm = centre.minus(works.pivot());
+        Point fromKicker = centre.minus(works.kicker());
+        if (fromKicker.length() > coin.radius() * (1 + LEANS)) {
+            return -works.sense() * arm.x() * weight;
+        }
+        Point floor = up(works).turned(works.tip() * share);
+        Point kicker = fromKicker.times(1 / fromKicker.length());
+        double onFloor = weight * kicker.x() / (kicker.x() * floor.y() - kicker.y() * floor.x());
+        return -works.sense() * onFloor * arm.cross(floor);
     }
 
     /** The empty bucket's own moment against tipping, N·mm, at a share of the tip. */

@@ -28,6 +28,7 @@ public record CoinWorksEntry(
      * @param pin the pin it tips on
      * @param tip how far it tips before its stop, degrees, without sign
      * @param heel a point of the floor's line, at the kicker's end
+     * @param rise the corner at the heel's end over which a coin does not roll; none when absent
      * @param toe the floor's end at the foot of the lip
      * @param lip the corner over which the coin leaves
      * @param bearing length of its bearing along the pin, mm
@@ -41,6 +42,7 @@ public record CoinWorksEntry(
             String pin,
             @Unit("deg") double tip,
             Place heel,
+            @Nullable Place rise,
             Place toe,
             Place lip,
             @Unit("mm") double bearing,

@@ -209,6 +209,9 @@ final class References {
         known(path + ".part", bucket.part(), box.parts().keySet(), "a part of the box", boxYaml);
         known(path + ".pin", bucket.pin(), box.pins().keySet(), "a pin of the box", boxYaml);
         place(path + ".heel", bucket.heel(), "", boxDrawing, boxYaml);
+        if (bucket.rise() != null) {
+            place(path + ".rise", bucket.rise(), "", boxDrawing, boxYaml);
+        }
         place(path + ".toe", bucket.toe(), "", boxDrawing, boxYaml);
         place(path + ".lip", bucket.lip(), "", boxDrawing, boxYaml);
         place("coin-works.catch.tooth", works.holds().tooth(), "", boxDrawing, boxYaml);

@@ -86,6 +86,21 @@ public final class CoinCycle {
         return new CoinCycle(CycleScene.of(assembly, kerf, drop, tilt), drop, press, step, watcher).run();
     }
 
+    /**
+     * Whether a coin laid in the bucket at rest, lever waiting, tips it out of the lever's way.
+     *
+     * @param seat where its centre is laid
+     */
+    public static boolean tips(Assembly assembly, CoinDrop drop, Point seat) {
+        CoinCycle cycle =
+                new CoinCycle(CycleScene.of(assembly, 0, drop, 0), drop, new Press(0, 0), STEP, (t, pose) -> {});
+        double[] pose = cycle.scene.mechanism.drawnPose();
+        pose[3 * cycle.scene.coin] = seat.x();
+        pose[3 * cycle.scene.coin + 1] = seat.y();
+        cycle.stepper.begin(pose, new double[pose.length]);
+        return cycle.drop();
+    }
+
     /** Names of the mechanism's bodies in the order in which a watcher gets their poses. */
     public static java.util.List<String> bodies(Assembly assembly, CoinDrop drop) {
         Mechanism mechanism = CycleScene.of(assembly, 0, drop, 0).mechanism;

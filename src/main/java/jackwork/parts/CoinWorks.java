@@ -3,6 +3,7 @@ package jackwork.parts;
 import jackwork.geometry.Point;
 import jackwork.stock.FrictionPair;
 import jackwork.stock.Uncertain;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The coin works at rest, in the common frame.
@@ -15,6 +16,7 @@ import jackwork.stock.Uncertain;
  * @param pivot where it tips
  * @param tip angle to its stop, rad, signed: the way the coin's weight turns it
  * @param heel one point of the floor
+ * @param rise the corner at the heel's end over which a coin does not roll; null when there is none
  * @param toe the floor's end at the lip's foot
  * @param lip the corner over which the coin leaves
  * @param rodRadius of the pivot's rod, mm
@@ -39,6 +41,7 @@ public record CoinWorks(
         Point pivot,
         double tip,
         Point heel,
+        @Nullable Point rise,
         Point toe,
         Point lip,
         double rodRadius,
@@ -64,6 +67,7 @@ public record CoinWorks(
                 pivot,
                 tip,
                 heel,
+                rise,
                 toe,
                 lip,
                 rodRadius,

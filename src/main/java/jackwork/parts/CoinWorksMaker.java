@@ -64,6 +64,7 @@ final class CoinWorksMaker {
                 pivot,
                 sense * Math.toRadians(bucket.tip()),
                 heel,
+                bucket.rise() == null ? null : design.inBox(bucket.rise(), ""),
                 toe,
                 design.inBox(bucket.lip(), ""),
                 Named.in(design.workshop().rods(), pin.rod()).diameter().value() / 2,

@@ -130,8 +130,7 @@ class HandWorkedSheetTest {
                 .orElseThrow();
         for (int third = 0; third < 3; third++) {
             double share = third / 2.0;
-            Point centre =
-                    CoinSeat.tipped(assembly.coinWorks(), CoinSeat.centre(assembly.coinWorks(), euro.radius()), share);
+            Point centre = CoinSeat.centre(assembly.coinWorks(), euro.radius(), share);
             assertThat(centre.x()).isCloseTo(sheet.get("coin centre").get(third)[0], within(6e-4));
             assertThat(centre.y()).isCloseTo(sheet.get("coin centre").get(third)[1], within(6e-4));
             assertThat(CoinSeat.coinMoment(assembly.coinWorks(), euro, share))
