@@ -1,12 +1,15 @@
 package jackwork.app;
 
 import jackwork.builds.BuildReport;
+import jackwork.builds.BuildRun;
 import jackwork.check.CoinSlotPlay;
 import jackwork.check.CoinTrips;
 import jackwork.check.Finding;
 import jackwork.check.Ground;
 import jackwork.check.Where;
 import jackwork.geometry.Point;
+import jackwork.motion.CycleResult;
+import jackwork.motion.CycleStage;
 import jackwork.motion.Mechanism;
 import jackwork.motion.StrokeResult;
 import jackwork.parts.Body;
@@ -44,6 +47,23 @@ final class ReportJson {
             report.set("builds", builds(builds));
         }
         return report;
+    }
+
+    /** The design as numbered, its coin let go in the middle of the slot. */
+    private static ObjectNode cycle(CycleResult cycle) {
+        ObjectNode node = Json.object();
+        node.put("passes", cycle.passes());
+        node.put("computed", cycle.computed());
+        ArrayNode stages = node.putArray("stages");
+        for (CycleStage stage : CycleStage.values()) {
+            ObjectNode entry = stages.addObject().put("stage", stage.name().toLowerCase(java.util.Locale.ROOT));
+            Json.put(entry, "atS", cycle.times().get(stage), 5);
+            Json.put(entry, "nearest", cycle.nearest().get(stage), 4);
+        }
+        Json.put(node, "closureMm", cycle.closure(), 9);
+        Json.put(node, "residual", cycle.residual(), 9);
+        Json.put(node, "energyFromNowhere", cycle.energyFromNowhere(), 9);
+        return node;
     }
 
     private static ObjectNode builds(BuildReport builds) {
@@ -171,7 +191,11 @@ final class ReportJson {
         node.put("trips", balance.surplus() > 0);
         Json.put(node, "tripMomentNmm", balance.tripMoment(), 6);
         Json.put(node, "needMomentNmm", balance.needMoment(), 6);
-        node.putNull("cycle");
+        if (check.builds() == null) {
+            node.putNull("cycle");
+        } else {
+            node.set("cycle", cycle(BuildRun.nominal(check.subject().assembly(), coin)));
+        }
         return node;
     }
 }

@@ -1,6 +1,7 @@
 package jackwork.builds;
 
 import jackwork.motion.CoinCycle;
+import jackwork.motion.CycleResult;
 import jackwork.parts.Assembly;
 import jackwork.stock.Coin;
 import java.util.ArrayList;
@@ -104,6 +105,11 @@ public final class BuildRun {
     /** Runs one build with one coin again, watched. */
     public BuildResult.Trial replay(int number, Coin coin, CoinCycle.Watcher watcher) {
         return BuildTrial.trial(build(number), coin, watcher);
+    }
+
+    /** The cycle of the design as numbered, without any spread. */
+    public static CycleResult nominal(Assembly assembly, Coin coin) {
+        return BuildTrial.cycle(new Build(assembly), coin, (time, pose) -> {});
     }
 
     /** The assembly of a build, as it came out. */

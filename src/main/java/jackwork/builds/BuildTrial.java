@@ -42,11 +42,15 @@ final class BuildTrial {
         if (twist <= 0) {
             return fails(coin, Cause.TWIST, twist);
         }
-        CycleResult cycle = CoinCycle.run(
-                build.assembly, build.kerf, drop(build, coin), press(build), Math.toRadians(build.tilt), watcher);
+        CycleResult cycle = cycle(build, coin, watcher);
         Optional<Cause> cause = cycle.computed() ? cycle.firstMissed().map(Cause::of) : Optional.empty();
         return new BuildResult.Trial(
                 coin.code(), cause, cycle.computed(), Math.min(margin(cycle), cycle.passes() ? twist : 0));
+    }
+
+    static CycleResult cycle(Build build, Coin coin, CoinCycle.Watcher watcher) {
+        return CoinCycle.run(
+                build.assembly, build.kerf, drop(build, coin), press(build), Math.toRadians(build.tilt), watcher);
     }
 
     private static BuildResult.Trial fails(Coin coin, Cause cause, double lack) {

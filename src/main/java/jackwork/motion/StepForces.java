@@ -32,10 +32,9 @@ final class StepForces {
     private final double[] rowImpulse;
     private final double[] axisImpulse;
     private final boolean[] bearing;
-    private final boolean[] closed;
-    private final long[] middleFeature;
-    private final double[] startGap;
-    private final long[] startFeature;
+    /** What rows stand for at start, middle and end of the step. */
+    final StepPlaces places;
+
     /** Size of the joint reaction that bears on each axis, [axes]. */
     private final double[] bound;
     /** Size of the force that each following axis follows, [axes]. */
@@ -63,10 +62,7 @@ final class StepForces {
         this.rowImpulse = new double[rows.count];
         this.axisImpulse = new double[rows.axes];
         this.bearing = new boolean[rows.count];
-        this.closed = new boolean[rows.count];
-        this.middleFeature = new long[rows.count];
-        this.startGap = new double[rows.count];
-        this.startFeature = new long[rows.count];
+        this.places = new StepPlaces(mechanism, rows, bearing);
         this.bound = new double[rows.axes];
         this.followed = new double[rows.axes];
         this.offset = new double[rows.count + rows.axes + 1];
@@ -194,75 +190,16 @@ final class StepForces {
         joints.factor();
     }
 
-    /** Remembers the gaps at the start of a step, while the rows are there. */
-    void noteStart() {
-        System.arraycopy(rows.gap, 0, startGap, 0, startGap.length);
-        System.arraycopy(rows.feature, 0, startFeature, 0, startFeature.length);
-    }
-
-    /** Gap at the start of what a row stands for in the middle; of a place that was not seen then, by its rate. */
-    private double gapAtStart(int row, double h) {
-        int joint = mechanism.jointOfRow[row];
-        boolean touch = mechanism.joints[joint] instanceof Touch;
-        int first = mechanism.firstRow[joint];
-        for (int r = first; touch && r < first + mechanism.joints[joint].rows(); r++) {
-            if (startFeature[r] == rows.feature[row]) {
-                return startGap[r];
-            }
-        }
-        return gapBackFromMiddle(row, h);
-    }
-
-    private double gapBackFromMiddle(int row, double h) {
-        return rows.gap[row] - 0.5 * h * rows.rate(row, start);
-    }
-
-    /**
-     * Which row stood for what a row stands for now, in the middle of the step. Places of a touch change rows; one that
-     * was not there yet goes on from one that bore and is no more, as where a disc rolls over a corner.
-     *
-     * @return the row, −1 when there was none
-     */
-    int inTheMiddle(int row) {
-        int joint = mechanism.jointOfRow[row];
-        if (!mechanism.pushesOnly[row] || !(mechanism.joints[joint] instanceof Touch)) {
-            return row;
-        }
-        int first = mechanism.firstRow[joint];
-        int end = first + mechanism.joints[joint].rows();
-        for (int r = first; r < end; r++) {
-            if (middleFeature[r] == rows.feature[row]) {
-                return r;
-            }
-        }
-        for (int r = first; r < end; r++) {
-            boolean gone = bearing[r];
-            for (int k = first; k < end && gone; k++) {
-                gone = rows.feature[k] != middleFeature[r];
-            }
-            if (gone) {
-                return r;
-            }
-        }
-        return -1;
-    }
-
-    /** Whether a row that pushes was closed at the start of the step. */
-    boolean wasClosed(int row) {
-        return closed[row];
-    }
-
     private void gatherPushes(double h) {
         leastGap = Double.POSITIVE_INFINITY;
-        Arrays.fill(closed, false);
-        System.arraycopy(rows.feature, 0, middleFeature, 0, middleFeature.length);
+        places.noteMiddle();
         for (int r = 0; r < rows.count; r++) {
             if (rubbed[r]) {
                 contacts.addRow(r, Complementarity.Kind.HOLD);
             } else if (mechanism.pushesOnly[r] && rows.gap[r] < Double.POSITIVE_INFINITY) {
-                double gap = gapAtStart(r, h);
+                double gap = places.gapAtStart(r, h, start);
                 if (gap <= TimeStepper.CLOSED) {
-                    closed[r] = true;
+                    places.noteClosed(r);
                     contacts.addRow(r, Complementarity.Kind.PUSH);
                 } else {
                     leastGap = Math.min(leastGap, gap);
@@ -297,7 +234,8 @@ final class StepForces {
             if (contacts.isFinger(i)) {
                 problem.offset[i] = end - contacts.fingerTarget();
             } else if (problem.kind[i] == Complementarity.Kind.PUSH) {
-                problem.offset[i] = end + begin + 2 * Math.max(0, gapBackFromMiddle(contacts.member[i], h)) / h;
+                problem.offset[i] =
+                        end + begin + 2 * Math.max(0, places.gapBackFromMiddle(contacts.member[i], h, start)) / h;
             } else if (problem.kind[i] == Complementarity.Kind.HOLD || Math.abs(begin) < STILL) {
                 problem.offset[i] = end + begin;
             } else {

@@ -141,7 +141,7 @@ final class TimeStepper {
         System.arraycopy(velocity, 0, startVelocity, 0, n);
         start = time;
         forces.keep();
-        forces.noteStart();
+        forces.places.noteStart();
         double most = wanted;
         for (int j = 0; j < mechanism.joints.length; j++) {
             most = Math.min(most, mechanism.joints[j].safeStep(rows, mechanism.firstRow[j], velocity));
@@ -228,7 +228,7 @@ final class TimeStepper {
             double deep = 0;
             least = Double.POSITIVE_INFINITY;
             for (int r = 0; r < rows.count; r++) {
-                int was = forces.inTheMiddle(r);
+                int was = forces.places.inTheMiddle(r);
                 boolean bears = was >= 0 && forces.bears(was);
                 if (!mechanism.pushesOnly[r]) {
                     projector.add(r);
@@ -237,7 +237,7 @@ final class TimeStepper {
                     // Only ever apart: a bearing row that has opened is left to close by itself.
                     projector.add(r);
                     deep = Math.max(deep, -rows.gap[r]);
-                } else if (!bears && (was < 0 || !forces.wasClosed(was))) {
+                } else if (!bears && (was < 0 || !forces.places.wasClosed(was))) {
                     least = Math.min(least, rows.gap[r]);
                 }
             }
@@ -257,7 +257,7 @@ final class TimeStepper {
         }
         projector.clear();
         for (int r = 0; r < rows.count; r++) {
-            int was = forces.inTheMiddle(r);
+            int was = forces.places.inTheMiddle(r);
             if (!mechanism.pushesOnly[r] || (was >= 0 && forces.bears(was) && rows.gap[r] <= CLOSED)) {
                 projector.add(r);
             }

@@ -77,6 +77,77 @@ class MainTest {
     }
 
     @Test
+    void buildsAreInTheReportAndTheSameWithAnyThreads() {
+        Ran ran = run("check", "demo/heron", "--builds", "10", "--seed", "7", "--threads", "2", "--json");
+        assertThat(ran.exit()).isZero();
+        assertThat(ran.err()).contains("10 of 10 builds");
+        JsonNode report = JsonMapper.shared().readTree(ran.out());
+        assertThat(report.at("/builds/passes").asInt()).isGreaterThanOrEqualTo(9);
+        assertThat(report.at("/builds/words").asString()).contains("under these spreads");
+        assertThat(report.at("/builds/matters/numbers").size()).isEqualTo(6);
+        assertThat(report.at("/coins/2/cycle/passes").asBoolean()).isTrue();
+        assertThat(report.at("/coins/2/cycle/stages/6/stage").asString()).isEqualTo("refuses");
+        assertThat(run("check", "demo/heron", "--builds", "10", "--seed", "7", "--threads", "1", "--json")
+                        .out())
+                .isEqualTo(ran.out());
+    }
+
+    @Test
+    void replayDrawsABuild(@TempDir Path folder) throws IOException {
+        Path out = folder.resolve("seen.svg");
+        Ran ran = run(
+                "replay",
+                "demo/spoiled/kicker-short",
+                "--build",
+                "0",
+                "--builds",
+                "20",
+                "--seed",
+                "7",
+                "-o",
+                out.toString());
+        assertThat(ran.exit()).isZero();
+        assertThat(ran.out()).contains("the coin is not thrown into the box");
+        assertThat(Files.readString(out))
+                .startsWith("<?xml")
+                .contains("<animateTransform")
+                .endsWith("</svg>\n");
+        assertThat(run("replay", "demo/heron", "--build", "99", "--builds", "20")
+                        .err())
+                .contains("--build reads 99, expected 0 to 19");
+        assertThat(run("replay", "demo/heron", "--build", "0", "--coin", "EUR-3")
+                        .err())
+                .contains("EUR-3");
+    }
+
+    @Test
+    void tuneProposesAndAppliesOneNumber(@TempDir Path folder) throws IOException {
+        Path design = DemoCopy.at(folder.resolve("workshop")).resolve("spoiled/counterweight-heavy");
+        String before = Files.readString(design.resolve("design.yaml"));
+        Ran ran = run(
+                "tune",
+                design.toString(),
+                "--free",
+                "box.weights.counterweight.count=2..3",
+                "--builds",
+                "10",
+                "--apply");
+        assertThat(ran.exit()).isZero();
+        assertThat(ran.out())
+                .matches("(?s)Set box.weights.counterweight.count: [23]: then 10 of 10 builds pass with every coin.*");
+        assertThat(Files.readString(design.resolve("design.yaml")))
+                .isIn(
+                        before.replace("counterweight.count: 4", "counterweight.count: 2"),
+                        before.replace("counterweight.count: 4", "counterweight.count: 3"));
+        assertThat(run("tune", design.toString(), "--free", "box.lever.throw=9").err())
+                .contains("expected a path and limits");
+        assertThat(run("tune", design.toString(), "--free", "box.lever.throww=8..9")
+                        .err())
+                .contains("throww");
+        assertThat(run("check", "demo/heron", "--builds", "3").err()).contains("--builds reads 3");
+    }
+
+    @Test
     void theSpoiledHeronFailsAndNamesTheStroke() {
         Ran ran = run("check", "demo/spoiled/heron-hangs-up");
         assertThat(ran.exit()).isEqualTo(1);

@@ -1,0 +1,110 @@
+package jackwork.motion;
+
+import java.util.Arrays;
+
+/**
+ * What rows stand for at the start, in the middle and at the end of a step: places of a touch change rows between
+ * them. One per thread; allocates nothing after construction.
+ */
+final class StepPlaces {
+
+    private final Mechanism mechanism;
+    private final Rows rows;
+    /** Rows that bore at the end of the last solve, shared with the forces, [rows]. */
+    private final boolean[] bearing;
+
+    private final boolean[] closed;
+    private final long[] middleFeature;
+    private final double[] startGap;
+    private final long[] startFeature;
+
+    StepPlaces(Mechanism mechanism, Rows rows, boolean[] bearing) {
+        this.mechanism = mechanism;
+        this.rows = rows;
+        this.bearing = bearing;
+        this.closed = new boolean[rows.count];
+        this.middleFeature = new long[rows.count];
+        this.startGap = new double[rows.count];
+        this.startFeature = new long[rows.count];
+    }
+
+    /** Remembers the gaps at the start of a step, while the rows are there. */
+    void noteStart() {
+        System.arraycopy(rows.gap, 0, startGap, 0, startGap.length);
+        System.arraycopy(rows.feature, 0, startFeature, 0, startFeature.length);
+    }
+
+    /** Remembers what the rows stand for in the middle, while they are there; none counts as closed yet. */
+    void noteMiddle() {
+        Arrays.fill(closed, false);
+        System.arraycopy(rows.feature, 0, middleFeature, 0, middleFeature.length);
+    }
+
+    void noteClosed(int row) {
+        closed[row] = true;
+    }
+
+    /** Whether a row that pushes was closed at the start of the step. */
+    boolean wasClosed(int row) {
+        return closed[row];
+    }
+
+    /**
+     * Gap at the start of what a row stands for in the middle; of a place that was not seen then, by its rate.
+     *
+     * @param velocity at the start
+     */
+    double gapAtStart(int row, double h, double[] velocity) {
+        boolean touch = isTouch(row);
+        for (int r = first(row); touch && r < end(row); r++) {
+            if (startFeature[r] == rows.feature[row]) {
+                return startGap[r];
+            }
+        }
+        return gapBackFromMiddle(row, h, velocity);
+    }
+
+    /** Gap in the middle, taken back by its rate. */
+    double gapBackFromMiddle(int row, double h, double[] velocity) {
+        return rows.gap[row] - 0.5 * h * rows.rate(row, velocity);
+    }
+
+    /**
+     * Which row stood for what a row stands for now, in the middle of the step. One that was not there yet goes on from
+     * one that bore and is no more, as where a disc rolls over a corner.
+     *
+     * @return the row, −1 when there was none
+     */
+    int inTheMiddle(int row) {
+        if (!isTouch(row)) {
+            return row;
+        }
+        for (int r = first(row); r < end(row); r++) {
+            if (middleFeature[r] == rows.feature[row]) {
+                return r;
+            }
+        }
+        for (int r = first(row); r < end(row); r++) {
+            boolean gone = bearing[r];
+            for (int k = first(row); k < end(row) && gone; k++) {
+                gone = rows.feature[k] != middleFeature[r];
+            }
+            if (gone) {
+                return r;
+            }
+        }
+        return -1;
+    }
+
+    private boolean isTouch(int row) {
+        return mechanism.joints[mechanism.jointOfRow[row]] instanceof Touch;
+    }
+
+    private int first(int row) {
+        return mechanism.firstRow[mechanism.jointOfRow[row]];
+    }
+
+    private int end(int row) {
+        return first(row) + mechanism.joints[mechanism.jointOfRow[row]].rows();
+    }
+}
