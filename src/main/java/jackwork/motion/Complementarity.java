@@ -31,8 +31,12 @@ final class Complementarity {
     private static final byte LOW = 3;
 
     private static final int ROUNDS_AT_ONCE = 12;
-    private static final int ROUNDS = 400;
+    private static final int ROUNDS = 80;
     private static final int SWEEPS = 3000;
+    /** After so many sweeps it looks whether the answer is near enough, as a share of the greatest motion. */
+    private static final int LOOKS = 50;
+
+    private static final double NEAR_ENOUGH = 1e-7;
     /** Miss of an answer that counts as fitting, as a share of the greatest motion without forces. */
     private static final double FITS = 1e-9;
 
@@ -284,7 +288,7 @@ final class Complementarity {
                 moved = Math.max(moved, Math.abs(next - force[i]) * own);
                 force[i] = next;
             }
-            if (moved <= 1e-12 * scale()) {
+            if (moved <= 1e-12 * scale() || (sweep % LOOKS == LOOKS - 1 && isNearEnough())) {
                 break;
             }
         }
@@ -293,6 +297,12 @@ final class Complementarity {
             state[i] = stateOf(i);
         }
         measure();
+    }
+
+    private boolean isNearEnough() {
+        move();
+        measure();
+        return residual <= NEAR_ENOUGH * scale();
     }
 
     private byte stateOf(int i) {
