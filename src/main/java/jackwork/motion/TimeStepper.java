@@ -36,7 +36,7 @@ final class TimeStepper {
     private static final double CLOSE_ENOUGH = 1e-10;
 
     private static final int PROJECTIONS = 4;
-    private static final int LANDINGS = 40;
+    private static final int LANDINGS = 12;
 
     private final Mechanism mechanism;
     private final Rows rows;
