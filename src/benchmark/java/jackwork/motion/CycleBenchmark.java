@@ -1,10 +1,10 @@
 package jackwork.motion;
 
-import java.nio.file.Path;
 import jackwork.Compared;
 import jackwork.design.DesignReader;
 import jackwork.parts.Assembler;
 import jackwork.parts.Assembly;
+import java.nio.file.Path;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.Setup;
