@@ -19,7 +19,8 @@ public final class CoinCycle {
 
         /**
          * @param time s
-         * @param pose x, y (mm) and angle (rad) of each of the mechanism's bodies; the stepper's own, do not keep
+         * @param pose x, y (mm) and angle (rad) of each of the assembly's bodies but the ground, in their order, then
+         *     of the coin; the stepper's own, do not keep
          */
         void at(double time, double[] pose);
     }
@@ -48,7 +49,8 @@ public final class CoinCycle {
     private final Map<CycleStage, Double> times = new EnumMap<>(CycleStage.class);
     private final Map<CycleStage, Double> nearest = new EnumMap<>(CycleStage.class);
     private final double overlapAtRest;
-    private double lowest;
+    /** Height of the bucket's lowest point, mm: a coin below it is in the box. */
+    private final double lowest;
 
     private CoinCycle(CycleScene scene, CoinDrop drop, Press press, double step, Watcher watcher) {
         this.scene = scene;
@@ -61,10 +63,7 @@ public final class CoinCycle {
         double[] pose = scene.mechanism.drawnPose();
         stepper.begin(pose, velocity);
         this.overlapAtRest = overlap();
-        this.lowest = scene.assembly.bodies().stream()
-                .filter(body -> body.equals(
-                        scene.assembly.body(scene.assembly.coinWorks().bucket())))
-                .flatMap(body -> body.parts().stream())
+        this.lowest = scene.assembly.body(scene.assembly.coinWorks().bucket()).parts().stream()
                 .flatMap(part -> part.drawn().outer().stream())
                 .mapToDouble(Point::y)
                 .min()
@@ -101,18 +100,11 @@ public final class CoinCycle {
         return cycle.drop();
     }
 
-    /** Names of the mechanism's bodies in the order in which a watcher gets their poses. */
-    public static java.util.List<String> bodies(Assembly assembly, CoinDrop drop) {
-        Mechanism mechanism = CycleScene.of(assembly, 0, drop, 0).mechanism;
-        return java.util.stream.IntStream.range(0, mechanism.bodyCount())
-                .mapToObj(mechanism::bodyName)
-                .toList();
-    }
-
     private CycleResult run() {
         watcher.at(0, stepper.pose());
-        boolean unused = drop() && first() && back() && second();
-
+        if (drop() && first() && back()) {
+            second();
+        }
         return new CycleResult(
                 times,
                 nearest,
@@ -174,7 +166,7 @@ public final class CoinCycle {
         return !Double.isNaN(locked) && passTime(HOLD);
     }
 
-    private boolean second() {
+    private void second() {
         stepper.finger(Finger.push(1e6 * press.force(), press.speed()));
         double end = stepper.time() + SECOND_PRESS;
         double most = 0;
@@ -187,7 +179,6 @@ public final class CoinCycle {
         if (held) {
             times.put(CycleStage.REFUSES, stepper.time());
         }
-        return held;
     }
 
     /** Runs until something is so; returns the time, or NaN when patience ends. */

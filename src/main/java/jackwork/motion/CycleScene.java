@@ -14,8 +14,8 @@ final class CycleScene {
 
     /** Outlines are followed within this, mm. */
     private static final double OUTLINE = 0.05;
-    /** Share of the approach that comes back when wood strikes wood: a guess. */
-    private static final double WOOD_ON_WOOD = 0.3;
+
+    private static final String ON_BUCKET = "coin on bucket";
 
     final Mechanism mechanism;
     final Assembly assembly;
@@ -45,8 +45,6 @@ final class CycleScene {
         this.endCoinOnBucket = end;
     }
 
-    private static final String ON_BUCKET = "coin on bucket";
-
     /**
      * @param kerf by which every part is smaller than drawn, mm, half of it all round
      * @param tilt of the table in the mechanism's plane, rad, counter-clockwise
@@ -54,7 +52,7 @@ final class CycleScene {
     static CycleScene of(Assembly assembly, double kerf, CoinDrop drop, double tilt) {
         int[] number = new int[assembly.bodies().size()];
         MechanismBuilder builder = MechanismCompiler.builder(assembly, number, true);
-        // A table that leans left brings everything left: gravity turns the other way.
+        // A table turned counter-clockwise is lower on its left: seen from it, gravity turns clockwise.
         builder.gravity(new Point(0, -Mechanism.GRAVITY).turned(-tilt));
         CoinWorks works = assembly.coinWorks();
         Point start = works.slotAt().plus(new Point(drop.offset(), 0));
@@ -92,7 +90,7 @@ final class CycleScene {
                             bucket,
                             outline(ofBucket, kerf),
                             rubbing,
-                            WOOD_ON_WOOD);
+                            LinkCompiler.WOOD_ON_WOOD);
                 }
             }
         }

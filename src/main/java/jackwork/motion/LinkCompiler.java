@@ -15,7 +15,7 @@ import jackwork.parts.TouchPair;
 final class LinkCompiler {
 
     /** Share of the approach that comes back when wood strikes wood: a guess, to be measured. */
-    private static final double WOOD_ON_WOOD = 0.3;
+    static final double WOOD_ON_WOOD = 0.3;
 
     private static final double MICRO = 1e6;
 
