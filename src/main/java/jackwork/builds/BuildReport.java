@@ -13,7 +13,7 @@ import org.hipparchus.stat.correlation.SpearmansCorrelation;
  * What came of all builds.
  *
  * @param passes builds in which every coin passes
- * @param notComputed builds of which some run left the stepper's bounds: no passes, no failures
+ * @param notComputed builds in which no coin failed but some run left the stepper's bounds: no passes, no failures
  * @param rate share of all builds that pass
  * @param interval of that share
  * @param passesByCoin by the coin's code
@@ -56,10 +56,10 @@ public record BuildReport(
             for (BuildResult.Trial trial : result.coins()) {
                 byCoin.merge(trial.coin(), trial.passes() ? 1 : 0, Integer::sum);
             }
-            if (!result.isComputed()) {
-                notComputed++;
-            } else if (result.passes()) {
+            if (result.passes()) {
                 passes++;
+            } else if (result.cause().isEmpty()) {
+                notComputed++;
             }
             result.cause().ifPresent(cause -> causes.merge(cause, 1, Integer::sum));
         }

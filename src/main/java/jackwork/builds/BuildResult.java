@@ -30,10 +30,6 @@ public record BuildResult(int number, List<Trial> coins) {
         return coins.stream().allMatch(Trial::passes);
     }
 
-    public boolean isComputed() {
-        return coins.stream().allMatch(Trial::computed);
-    }
-
     /** Of the first coin that fails. */
     public Optional<Cause> cause() {
         return coins.stream().flatMap(trial -> trial.cause().stream()).findFirst();

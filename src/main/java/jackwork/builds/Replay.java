@@ -56,8 +56,8 @@ public final class Replay implements CoinCycle.Watcher {
         StringBuilder out = new StringBuilder();
         out.append(String.format(
                 Locale.ROOT,
-                "<?xml version=\"1.0\" encoding=\"UTF-8\"?>%n<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"100%%\""
-                        + " height=\"100%%\" viewBox=\"0 0 %.2f %.2f\">%n",
+                "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"100%%\""
+                        + " height=\"100%%\" viewBox=\"0 0 %.2f %.2f\">\n",
                 width,
                 height));
         out.append("<title>")
@@ -65,11 +65,11 @@ public final class Replay implements CoinCycle.Watcher {
                 .append("</title>\n<rect width=\"100%\" height=\"100%\" fill=\"#fbfaf6\"/>\n");
         out.append(String.format(
                 Locale.ROOT,
-                "<text x=\"4\" y=\"6\" font-size=\"4\" font-family=\"sans-serif\" fill=\"#333\">%s</text>%n",
+                "<text x=\"4\" y=\"6\" font-size=\"4\" font-family=\"sans-serif\" fill=\"#333\">%s</text>\n",
                 escaped(caption + ", " + (int) SLOWER + " times slower")));
         out.append(String.format(
                 Locale.ROOT,
-                "<g transform=\"translate(%.3f %.3f) scale(1 -1)\" stroke=\"#3b352c\" stroke-width=\"0.25\" stroke-linejoin=\"round\">%n",
+                "<g transform=\"translate(%.3f %.3f) scale(1 -1)\" stroke=\"#3b352c\" stroke-width=\"0.25\" stroke-linejoin=\"round\">\n",
                 MARGIN - all.minX(),
                 all.maxY() + MARGIN + 8));
         for (int layer = lowest(); layer <= highest(); layer++) {

@@ -28,7 +28,8 @@ import org.hipparchus.random.Well19937c;
 /**
  * Varies what the maker leaves free to raise the worst margins over the spreads (design centring): the mean of the
  * worst quarter of a few builds, always the same ones. One number is looked for on a grid, then more finely about
- * the best, or in the middle of those as good; several by CMA-ES (Hansen), from a general library. The answer is tried on fresh builds.
+ * the best, or in the middle of those as good; several by CMA-ES (Hansen), from a general library. The answer is tried
+ * on fresh builds.
  */
 public final class Tune {
 

@@ -12,7 +12,7 @@ import java.util.Map;
 /** Everything that differs from build to build, each drawn once a build. */
 final class Unknowns {
 
-    /** Plywood's mass and thickness against its moisture: shares per percent. Wood Handbook (FPL), from memory. */
+    /** Plywood's mass against its moisture, share per percent: a guess. What it does to thickness is left out. */
     private static final double HEAVIER = 0.0075;
 
     /** Growth of a bearing's clearance, mm a press: a guess. */

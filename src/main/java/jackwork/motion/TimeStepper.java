@@ -20,8 +20,8 @@ final class TimeStepper {
     private static final double OVERRUN = 5e-7;
     /**
      * Bounds on a run that counts: closure of joints mm; overlap of what touches before it is set apart, mm, which
-     * comes where a touch goes round a corner within a step; miss of the complementarity as a share of its scale; energy that came
-     * from nowhere as a share of the most that has been exchanged.
+     * comes where a touch goes round a corner within a step; miss of the complementarity as a share of its scale;
+     * energy that came from nowhere as a share of the most that has been exchanged.
      */
     private static final double MOST_CLOSURE = 1e-3;
 

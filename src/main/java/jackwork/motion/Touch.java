@@ -172,15 +172,15 @@ final class Touch extends Joint {
             }
             int end = Math.min(of.x.length, (chunk + 1) * TouchShape.CHUNK);
             for (int j = chunk * TouchShape.CHUNK; j < end; j++) {
-                double fx = x - of.x[j];
-                double fy = y - of.y[j];
-                double along = fx * of.alongX[j] + fy * of.alongY[j];
+                double along = of.along(j, x, y);
                 if (of.length[j] > 0 && along >= 0 && along <= of.length[j]) {
-                    double distance = fx * of.alongY[j] - fy * of.alongX[j];
+                    double distance = of.out(j, x, y);
                     if (distance > deepest && distance < far) {
                         offer(rows, distance - radius, of.alongY[j], -of.alongX[j], cx, cy, q, ownRadius, tag + 2 * j);
                     }
                 } else if (withCorners && (along < 0 || of.length[j] == 0) && of.standsOut[j] && behind(of, j, x, y)) {
+                    double fx = x - of.x[j];
+                    double fy = y - of.y[j];
                     double square = fx * fx + fy * fy;
                     if (square > 0 && square < far * far) {
                         double distance = Math.sqrt(square);
@@ -214,10 +214,8 @@ final class Touch extends Joint {
             }
             int end = Math.min(of.x.length, (chunk + 1) * TouchShape.CHUNK);
             for (int j = chunk * TouchShape.CHUNK; j < end; j++) {
-                double fx = x - of.x[j];
-                double fy = y - of.y[j];
-                double along = fx * of.alongX[j] + fy * of.alongY[j];
-                double distance = fx * of.alongY[j] - fy * of.alongX[j];
+                double along = of.along(j, x, y);
+                double distance = of.out(j, x, y);
                 if (along >= 0 && along <= of.length[j] && distance <= 0 && distance > shallowest) {
                     shallowest = distance;
                 }
@@ -233,7 +231,7 @@ final class Touch extends Joint {
     private static boolean behind(TouchShape of, int j, double x, double y) {
         int n = of.x.length;
         int i = j == 0 ? n - 1 : j - 1;
-        return n == 1 || (x - of.x[j]) * of.alongX[i] + (y - of.y[j]) * of.alongY[i] > 0;
+        return n == 1 || of.along(i, x, y) > of.length[i];
     }
 
     /** Offers a place: normal in q's frame, out of q. Rows push A along the normal, so it is turned for q = A. */

@@ -110,6 +110,16 @@ final class TouchShape {
         return new TouchShape(x, y, 0);
     }
 
+    /** How far along side j, from its first corner, a point stands, mm. */
+    double along(int j, double px, double py) {
+        return (px - x[j]) * alongX[j] + (py - y[j]) * alongY[j];
+    }
+
+    /** How far out of side j's line a point stands, mm; negative inside. */
+    double out(int j, double px, double py) {
+        return (px - x[j]) * alongY[j] - (py - y[j]) * alongX[j];
+    }
+
     /** Whether a point may lie within {@code far} of a chunk's sides. */
     boolean isNear(int chunk, double px, double py, double far) {
         return px > lowX[chunk] - far && px < highX[chunk] + far && py > lowY[chunk] - far && py < highY[chunk] + far;
