@@ -31,6 +31,6 @@ public class CycleBenchmark {
 
     @Benchmark
     public CycleResult ours() {
-        return CoinCycle.run(heron, 0, EURO, PRESS, 0, (time, pose) -> {});
+        return CoinCycle.run(CycleRig.of(heron, 0, 0), EURO, PRESS, CoinCycle.NOBODY);
     }
 }

@@ -104,12 +104,14 @@ public final class BuildRun {
 
     /** Runs one build with one coin again, watched. */
     public BuildResult.Trial replay(int number, Coin coin, CoinCycle.Watcher watcher) {
-        return BuildTrial.trial(build(number), coin, watcher);
+        Build build = build(number);
+        return BuildTrial.trial(build, BuildTrial.rig(build), coin, watcher);
     }
 
     /** The cycle of the design as numbered, without any spread. */
     public static CycleResult nominal(Assembly assembly, Coin coin) {
-        return BuildTrial.cycle(new Build(assembly), coin, (time, pose) -> {});
+        Build build = new Build(assembly);
+        return BuildTrial.cycle(build, BuildTrial.rig(build), coin, CoinCycle.NOBODY);
     }
 
     /** The assembly of a build, as it came out. */

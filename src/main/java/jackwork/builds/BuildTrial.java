@@ -3,6 +3,7 @@ package jackwork.builds;
 import jackwork.motion.CoinCycle;
 import jackwork.motion.CoinDrop;
 import jackwork.motion.CycleResult;
+import jackwork.motion.CycleRig;
 import jackwork.motion.CycleStage;
 import jackwork.motion.Press;
 import jackwork.parts.CoinWorks;
@@ -15,19 +16,18 @@ import java.util.Optional;
 /** Tries a build with every coin: what fails out of the plane first, then the whole cycle. */
 final class BuildTrial {
 
-    private static final CoinCycle.Watcher NOBODY = (time, pose) -> {};
-
     private BuildTrial() {}
 
     static BuildResult run(int number, Build build, List<Coin> coins) {
         List<BuildResult.Trial> trials = new ArrayList<>();
+        CycleRig rig = rig(build);
         for (Coin coin : coins) {
-            trials.add(trial(build, coin, NOBODY));
+            trials.add(trial(build, rig, coin, CoinCycle.NOBODY));
         }
         return new BuildResult(number, List.copyOf(trials));
     }
 
-    static BuildResult.Trial trial(Build build, Coin coin, CoinCycle.Watcher watcher) {
+    static BuildResult.Trial trial(Build build, CycleRig rig, Coin coin, CoinCycle.Watcher watcher) {
         CoinWorks works = build.assembly.coinWorks();
         double play = Math.min(
                 works.slotWidth() + build.kerf - coin.thickness(), works.slotLength() + build.kerf - coin.diameter());
@@ -42,15 +42,18 @@ final class BuildTrial {
         if (twist <= 0) {
             return fails(coin, Cause.TWIST, twist);
         }
-        CycleResult cycle = cycle(build, coin, watcher);
+        CycleResult cycle = cycle(build, rig, coin, watcher);
         Optional<Cause> cause = cycle.computed() ? cycle.firstMissed().map(Cause::of) : Optional.empty();
         return new BuildResult.Trial(
                 coin.code(), cause, cycle.computed(), Math.min(margin(cycle), cycle.passes() ? twist : 0));
     }
 
-    static CycleResult cycle(Build build, Coin coin, CoinCycle.Watcher watcher) {
-        return CoinCycle.run(
-                build.assembly, build.kerf, drop(build, coin), press(build), Math.toRadians(build.tilt), watcher);
+    static CycleRig rig(Build build) {
+        return CycleRig.of(build.assembly, build.kerf, Math.toRadians(build.tilt));
+    }
+
+    static CycleResult cycle(Build build, CycleRig rig, Coin coin, CoinCycle.Watcher watcher) {
+        return CoinCycle.run(rig, drop(build, coin), press(build), watcher);
     }
 
     private static BuildResult.Trial fails(Coin coin, Cause cause, double lack) {

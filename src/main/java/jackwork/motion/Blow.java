@@ -57,7 +57,7 @@ final class Blow {
     private double kinetic(double[] v) {
         double sum = 0;
         for (int i = 0; i < v.length; i++) {
-            sum += 0.5 * v[i] * v[i] / mechanism.inverseMass[i];
+            sum += 0.5 * v[i] * v[i] / rows.inverseMass[i];
         }
         return sum;
     }

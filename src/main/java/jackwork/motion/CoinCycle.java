@@ -1,12 +1,11 @@
 package jackwork.motion;
 
 import jackwork.geometry.Point;
-import jackwork.parts.Assembly;
 import jackwork.parts.CoinWorks;
 import jackwork.parts.Lever;
 import java.util.EnumMap;
 import java.util.Map;
-import java.util.function.BooleanSupplier;
+import java.util.function.DoubleSupplier;
 
 /**
  * One whole cycle in time: a coin is let go in the slot, falls, tips the bucket; the finger presses, the figure acts,
@@ -20,10 +19,13 @@ public final class CoinCycle {
         /**
          * @param time s
          * @param pose x, y (mm) and angle (rad) of each of the assembly's bodies but the ground, in their order, then
-         *     of the coin; the stepper's own, do not keep
+         *     of the coin; used again for the next step, do not keep
          */
         void at(double time, double[] pose);
     }
+
+    /** Sees nothing. */
+    public static final Watcher NOBODY = (time, pose) -> {};
 
     /** Longest step, s: between events the error goes with its square. */
     public static final double STEP = 2e-3;
@@ -34,6 +36,8 @@ public final class CoinCycle {
 
     private static final double HOLD = 0.1;
     private static final double SECOND_PRESS = 0.2;
+    /** Times closer together are the same, s. */
+    private static final double INSTANT = 1e-9;
     /** Stroke at which the lever counts as down, and as back. */
     private static final double DOWN = 0.98;
 
@@ -46,6 +50,10 @@ public final class CoinCycle {
     private final TimeStepper stepper;
     private final double step;
     private final Watcher watcher;
+    private final double[] shown;
+    /** When the last step began, s. */
+    private double lastTime;
+
     private final Map<CycleStage, Double> times = new EnumMap<>(CycleStage.class);
     private final Map<CycleStage, Double> nearest = new EnumMap<>(CycleStage.class);
     private final double overlapAtRest;
@@ -57,6 +65,7 @@ public final class CoinCycle {
         this.press = press;
         this.step = step;
         this.watcher = watcher;
+        this.shown = new double[3 * scene.assembly.bodies().size()];
         this.stepper = new TimeStepper(scene.mechanism, step);
         double[] velocity = new double[scene.mechanism.coordinates()];
         velocity[3 * scene.coin + 1] = -drop.speed();
@@ -70,19 +79,13 @@ public final class CoinCycle {
                 .orElse(0);
     }
 
-    /**
-     * @param kerf by which every part is smaller than drawn, mm, half of it all round
-     * @param tilt of the table in the mechanism's plane, rad, counter-clockwise
-     */
-    public static CycleResult run(
-            Assembly assembly, double kerf, CoinDrop drop, Press press, double tilt, Watcher watcher) {
-        return run(assembly, kerf, drop, press, tilt, STEP, watcher);
+    public static CycleResult run(CycleRig rig, CoinDrop drop, Press press, Watcher watcher) {
+        return run(rig, drop, press, STEP, watcher);
     }
 
     /** @param step longest, s */
-    static CycleResult run(
-            Assembly assembly, double kerf, CoinDrop drop, Press press, double tilt, double step, Watcher watcher) {
-        return new CoinCycle(CycleScene.of(assembly, kerf, drop, tilt), drop, press, step, watcher).run();
+    static CycleResult run(CycleRig rig, CoinDrop drop, Press press, double step, Watcher watcher) {
+        return new CoinCycle(CycleScene.of(rig, drop), drop, press, step, watcher).run();
     }
 
     /**
@@ -90,9 +93,8 @@ public final class CoinCycle {
      *
      * @param seat where its centre is laid
      */
-    public static boolean tips(Assembly assembly, CoinDrop drop, Point seat) {
-        CoinCycle cycle =
-                new CoinCycle(CycleScene.of(assembly, 0, drop, 0), drop, new Press(0, 0), STEP, (t, pose) -> {});
+    public static boolean tips(CycleRig rig, CoinDrop drop, Point seat) {
+        CoinCycle cycle = new CoinCycle(CycleScene.of(rig, drop), drop, new Press(0, 0), STEP, NOBODY);
         double[] pose = cycle.scene.mechanism.drawnPose();
         pose[3 * cycle.scene.coin] = seat.x();
         pose[3 * cycle.scene.coin + 1] = seat.y();
@@ -101,7 +103,7 @@ public final class CoinCycle {
     }
 
     private CycleResult run() {
-        watcher.at(0, stepper.pose());
+        show();
         if (drop() && first() && back()) {
             second();
         }
@@ -119,16 +121,20 @@ public final class CoinCycle {
     private boolean drop() {
         double end = stepper.time() + PATIENCE;
         double freed = Double.NaN;
-        while (stepper.isComputed() && stepper.time() < end) {
-            if (overlap() >= 0) {
+        double before = overlap();
+        while (goesOn(end)) {
+            advance(Double.isNaN(freed) ? end : Math.min(end, freed + REACTION));
+            double overlap = overlap();
+            if (overlap >= 0) {
                 freed = Double.NaN;
             } else if (Double.isNaN(freed)) {
-                freed = stepper.time();
-            } else if (stepper.time() - freed >= REACTION) {
+                freed = crossing(before, overlap, 0);
+            }
+            if (stepper.time() - freed >= REACTION - INSTANT) {
                 times.put(CycleStage.FREES, freed);
                 return true;
             }
-            advance();
+            before = overlap;
         }
         near(CycleStage.LANDS, times.containsKey(CycleStage.LANDS) ? 1 : 0);
         near(CycleStage.FREES, Math.min(1, 1 - overlap() / overlapAtRest));
@@ -137,41 +143,23 @@ public final class CoinCycle {
 
     private boolean first() {
         stepper.finger(Finger.push(1e6 * press.force(), press.speed()));
-        double down = waitFor(CycleStage.ACTS, PATIENCE, () -> {
-            near(CycleStage.ACTS, stroke() / DOWN);
-            return stroke() >= DOWN;
-        });
-        return !Double.isNaN(down) && passTime(HOLD);
+        return waitFor(CycleStage.ACTS, this::stroke, DOWN, 1 / DOWN) && holdAfter(CycleStage.ACTS);
     }
 
     private boolean back() {
         stepper.finger(Finger.OFF);
-        double thrown = times.containsKey(CycleStage.THROWN)
-                ? 0
-                : waitFor(CycleStage.THROWN, PATIENCE, () -> times.containsKey(CycleStage.THROWN));
-        if (Double.isNaN(thrown)) {
-            return false;
-        }
-        double back = waitFor(CycleStage.RETURNS, PATIENCE, () -> {
-            near(CycleStage.RETURNS, (1 - stroke()) / (1 - BACK));
-            return stroke() <= BACK;
-        });
-        if (Double.isNaN(back)) {
-            return false;
-        }
-        double locked = waitFor(CycleStage.LOCKS, PATIENCE, () -> {
-            near(CycleStage.LOCKS, overlap() / overlapAtRest / LOCKED);
-            return overlap() >= LOCKED * overlapAtRest && stroke() <= BACK;
-        });
-        return !Double.isNaN(locked) && passTime(HOLD);
+        return (times.containsKey(CycleStage.THROWN) || waitFor(CycleStage.THROWN, this::fallen, 1, 1))
+                && waitFor(CycleStage.RETURNS, () -> 1 - stroke(), 1 - BACK, 1 / (1 - BACK))
+                && waitFor(CycleStage.LOCKS, () -> stroke() <= BACK ? overlap() / overlapAtRest : 0, LOCKED, 1 / LOCKED)
+                && holdAfter(CycleStage.LOCKS);
     }
 
     private void second() {
         stepper.finger(Finger.push(1e6 * press.force(), press.speed()));
         double end = stepper.time() + SECOND_PRESS;
         double most = 0;
-        while (stepper.isComputed() && stepper.time() < end) {
-            advance();
+        while (goesOn(end)) {
+            advance(end);
             most = Math.max(most, stroke());
         }
         boolean held = overlap() > 0 && most < 0.5;
@@ -181,40 +169,78 @@ public final class CoinCycle {
         }
     }
 
-    /** Runs until something is so; returns the time, or NaN when patience ends. */
-    private double waitFor(CycleStage stage, double patience, BooleanSupplier reached) {
-        double end = stepper.time() + patience;
-        while (stepper.isComputed() && stepper.time() < end) {
-            if (reached.getAsBoolean()) {
-                times.putIfAbsent(stage, stepper.time());
-                return stepper.time();
-            }
-            advance();
+    /**
+     * Runs until a measure has grown to a limit, and notes when, between the steps.
+     *
+     * @param share makes it 1 at the limit
+     * @return false when patience ends before
+     */
+    private boolean waitFor(CycleStage stage, DoubleSupplier measure, double limit, double share) {
+        double end = stepper.time() + PATIENCE;
+        double before = measure.getAsDouble();
+        near(stage, before * share);
+        if (before >= limit) {
+            times.putIfAbsent(stage, stepper.time());
+            return true;
         }
-        return Double.NaN;
+        while (goesOn(end)) {
+            advance(end);
+            double now = measure.getAsDouble();
+            near(stage, now * share);
+            if (now >= limit) {
+                times.putIfAbsent(stage, crossing(before, now, limit));
+                return stepper.isComputed();
+            }
+            before = now;
+        }
+        return false;
     }
 
-    private boolean passTime(double seconds) {
-        double end = stepper.time() + seconds;
-        while (stepper.isComputed() && stepper.time() < end) {
-            advance();
+    private boolean holdAfter(CycleStage stage) {
+        double end = times.getOrDefault(stage, stepper.time()) + HOLD;
+        while (goesOn(end)) {
+            advance(end);
         }
         return stepper.isComputed();
     }
 
-    private void advance() {
-        stepper.step(step);
-        watcher.at(stepper.time(), stepper.pose());
+    private boolean goesOn(double end) {
+        return stepper.isComputed() && stepper.time() < end - INSTANT;
+    }
+
+    /** When, within the last step, a measure went through a limit, as if evenly. */
+    private double crossing(double before, double now, double limit) {
+        return lastTime + (limit - before) / (now - before) * (stepper.time() - lastTime);
+    }
+
+    /** One step, none beyond {@code until}. */
+    private void advance(double until) {
+        double before = fallen();
+        lastTime = stepper.time();
+        stepper.step(Math.min(step, until - lastTime));
+        show();
         if (touchesBucket()) {
             times.putIfAbsent(CycleStage.LANDS, stepper.time());
         }
-        double fallen = (scene.mechanism.bodies[scene.coin].centreY() - stepper.pose()[3 * scene.coin + 1])
-                / (scene.mechanism.bodies[scene.coin].centreY() - lowest);
         if (times.containsKey(CycleStage.FREES)) {
+            double fallen = fallen();
             near(CycleStage.THROWN, fallen);
             if (fallen > 1) {
-                times.putIfAbsent(CycleStage.THROWN, stepper.time());
+                times.putIfAbsent(CycleStage.THROWN, before < 1 ? crossing(before, fallen, 1) : stepper.time());
             }
+        }
+    }
+
+    /** How far the coin has come down on its way into the box: 1 when it is below the bucket. */
+    private double fallen() {
+        double start = scene.mechanism.bodies[scene.coin].centreY();
+        return (start - stepper.pose()[3 * scene.coin + 1]) / (start - lowest);
+    }
+
+    private void show() {
+        if (watcher != NOBODY) {
+            scene.spread(stepper.pose(), shown);
+            watcher.at(stepper.time(), shown);
         }
     }
 

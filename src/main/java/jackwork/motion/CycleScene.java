@@ -3,22 +3,22 @@ package jackwork.motion;
 import jackwork.geometry.Point;
 import jackwork.parts.Assembly;
 import jackwork.parts.CoinWorks;
-import jackwork.parts.Part;
-import java.util.List;
+import java.util.function.IntPredicate;
 
 /**
  * Lever, figure, bucket and coin as one mechanism: the coin touches all that lies in its own layer, the lever's tooth
- * the bucket's strut. Lever and bucket have their stops. Immutable.
+ * the bucket's strut. Lever and bucket have their stops. A figure that can be is folded into the lever. Immutable.
  */
 final class CycleScene {
-
-    /** Outlines are followed within this, mm. */
-    private static final double OUTLINE = 0.05;
 
     private static final String ON_BUCKET = "coin on bucket";
 
     final Mechanism mechanism;
     final Assembly assembly;
+    private final CycleRig rig;
+    /** Of each of the assembly's bodies here, {@link Mechanism#GROUND} for the ground and for what is folded. */
+    private final int[] number;
+
     final int lever;
     final int bucket;
     final int coin;
@@ -27,8 +27,10 @@ final class CycleScene {
 
     final int endCoinOnBucket;
 
-    private CycleScene(Assembly assembly, Mechanism mechanism, int[] number, int coin) {
-        this.assembly = assembly;
+    private CycleScene(CycleRig rig, Mechanism mechanism, int[] number, int coin) {
+        this.rig = rig;
+        this.assembly = rig.assembly;
+        this.number = number;
         this.mechanism = mechanism;
         this.lever = number[assembly.lever().body()];
         this.bucket = number[assembly.coinWorks().bucket()];
@@ -45,16 +47,15 @@ final class CycleScene {
         this.endCoinOnBucket = end;
     }
 
-    /**
-     * @param kerf by which every part is smaller than drawn, mm, half of it all round
-     * @param tilt of the table in the mechanism's plane, rad, counter-clockwise
-     */
-    static CycleScene of(Assembly assembly, double kerf, CoinDrop drop, double tilt) {
-        int[] number = new int[assembly.bodies().size()];
-        MechanismBuilder builder = MechanismCompiler.builder(assembly, number, true);
-        // A table turned counter-clockwise is lower on its left: seen from it, gravity turns clockwise.
-        builder.gravity(new Point(0, -Mechanism.GRAVITY).turned(-tilt));
+    static CycleScene of(CycleRig rig, CoinDrop drop) {
+        Assembly assembly = rig.assembly;
         CoinWorks works = assembly.coinWorks();
+        int[] number = new int[assembly.bodies().size()];
+        boolean folds = rig.figure.isPresent();
+        IntPredicate kept = body -> !folds || body == assembly.lever().body() || body == works.bucket();
+        MechanismBuilder builder = MechanismCompiler.builder(assembly, number, kept, true);
+        builder.gravity(rig.gravity);
+        rig.figure.ifPresent(builder::folded);
         Point start = works.slotAt().plus(new Point(drop.offset(), 0));
         int coin = builder.body("coin", drop.mass(), start, drop.mass() * drop.radius() * drop.radius() / 2);
         int lever = number[assembly.lever().body()];
@@ -63,41 +64,43 @@ final class CycleScene {
         builder.stop("lever's rest", lever, Mechanism.GROUND, Math.min(0, turn), Math.max(0, turn));
         builder.stop("bucket's rest", bucket, Mechanism.GROUND, Math.min(0, works.tip()), Math.max(0, works.tip()));
         double rubbing = works.catchFriction().coefficient().value();
-        List<Part> beside = assembly.parts().stream()
-                .filter(part -> part.ofBox() && part.layer() == works.layer())
-                .toList();
-        for (Part part : beside) {
+        rig.outlines.forEach((part, outline) -> {
             int body = number[assembly.bodyOf(part.name())];
             String name = body == bucket ? ON_BUCKET : "coin on " + part.name();
-            builder.touchDisc(
-                    name,
-                    coin,
-                    start,
-                    drop.radius(),
-                    body,
-                    outline(part, kerf),
-                    drop.friction(),
-                    body == bucket ? drop.bucketRebound() : drop.rebound());
-        }
-        for (Part ofLever : beside) {
-            for (Part ofBucket : beside) {
-                if (number[assembly.bodyOf(ofLever.name())] == lever
-                        && number[assembly.bodyOf(ofBucket.name())] == bucket) {
-                    builder.touch(
-                            ofLever.name() + " on " + ofBucket.name(),
-                            lever,
-                            outline(ofLever, kerf),
-                            bucket,
-                            outline(ofBucket, kerf),
-                            rubbing,
-                            LinkCompiler.WOOD_ON_WOOD);
-                }
+            double rebound = body == bucket ? drop.bucketRebound() : drop.rebound();
+            builder.touchDisc(name, coin, start, drop.radius(), body, outline, drop.friction(), rebound);
+        });
+        rig.outlines.forEach((ofLever, leverOutline) -> rig.outlines.forEach((ofBucket, bucketOutline) -> {
+            if (number[assembly.bodyOf(ofLever.name())] == lever
+                    && number[assembly.bodyOf(ofBucket.name())] == bucket) {
+                builder.touch(
+                        ofLever.name() + " on " + ofBucket.name(),
+                        lever,
+                        leverOutline,
+                        bucket,
+                        bucketOutline,
+                        rubbing,
+                        LinkCompiler.WOOD_ON_WOOD);
             }
-        }
-        return new CycleScene(assembly, builder.build(), number, coin);
+        }));
+        return new CycleScene(rig, builder.build(), number, coin);
     }
 
-    private static List<Point> outline(Part part, double kerf) {
-        return part.drawn().offset(-kerf / 2).outerWithin(OUTLINE);
+    /**
+     * Spreads a pose of the scene over the whole piece.
+     *
+     * @param into x, y and angle of each of the assembly's bodies but the ground, in their order, then of the coin
+     */
+    void spread(double[] pose, double[] into) {
+        double stroke = pose[3 * lever + 2];
+        for (int body = 1; body < number.length; body++) {
+            int at = 3 * (body - 1);
+            if (number[body] >= 0) {
+                System.arraycopy(pose, 3 * number[body], into, at, 3);
+            } else {
+                rig.figure.orElseThrow().pose(body, stroke, into, at);
+            }
+        }
+        System.arraycopy(pose, 3 * coin, into, 3 * (number.length - 1), 3);
     }
 }

@@ -28,6 +28,9 @@ final class Loads {
         for (Spring spring : mechanism.springs) {
             spring.addForce(rows, force);
         }
+        if (mechanism.folded != null) {
+            mechanism.folded.addForce(rows, mechanism.drive.body(), force);
+        }
     }
 
     /** Potential energy, µN·mm, from wherever the coordinates are 0. */
@@ -45,6 +48,9 @@ final class Loads {
         }
         for (Spring spring : mechanism.springs) {
             sum += spring.energy(rows);
+        }
+        if (mechanism.folded != null) {
+            sum += mechanism.folded.potential(rows.angle(mechanism.drive.body()));
         }
         return sum;
     }

@@ -1,6 +1,7 @@
 package jackwork.motion;
 
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Bodies and how they are held, ready to be solved. Immutable; made by {@link MechanismBuilder}.
@@ -40,6 +41,9 @@ public final class Mechanism {
     final Spring[] springs;
     final LoadData[] loads;
     final DriveData drive;
+    /** What the lever carries without its bodies being here; null when there is nothing of the kind. */
+    final @Nullable FoldedFigure folded;
+
     final double gravityX;
     final double gravityY;
     /** First row and axis of each joint, [joints]. */
@@ -52,7 +56,7 @@ public final class Mechanism {
     final int[] jointOfRow;
 
     final boolean[] pushesOnly;
-    /** 1/mass, 1/mass, 1/inertia of each body, [3 × bodies]. */
+    /** 1/mass, 1/mass, 1/inertia of each body by itself, [3 × bodies]. */
     final double[] inverseMass;
 
     /** How far parts may go at once, mm (rad × 100), before a joint could overlook them passing through each other. */
@@ -67,6 +71,7 @@ public final class Mechanism {
             List<Spring> springs,
             List<LoadData> loads,
             DriveData drive,
+            @Nullable FoldedFigure folded,
             double gravityX,
             double gravityY) {
         this.bodies = bodies.toArray(BodyData[]::new);
@@ -78,6 +83,7 @@ public final class Mechanism {
         this.springs = springs.toArray(Spring[]::new);
         this.loads = loads.toArray(LoadData[]::new);
         this.drive = drive;
+        this.folded = folded;
         this.gravityX = gravityX;
         this.gravityY = gravityY;
         this.firstRow = new int[joints.length];

@@ -16,6 +16,7 @@ public final class MechanismBuilder {
     private final List<Spring> springs = new ArrayList<>();
     private final List<Mechanism.LoadData> loads = new ArrayList<>();
     private Mechanism.@Nullable DriveData drive;
+    private @Nullable FoldedFigure folded;
     private double gravityX = 0;
     private double gravityY = -Mechanism.GRAVITY;
 
@@ -199,6 +200,7 @@ public final class MechanismBuilder {
                 List.of(),
                 List.of(),
                 new Mechanism.DriveData(0, 1, 0, 0, 0, 1),
+                null,
                 gravityX,
                 gravityY);
         Rows rows = new Rows(alone);
@@ -325,6 +327,16 @@ public final class MechanismBuilder {
         return this;
     }
 
+    /** What the lever carries, folded into it. The lever is known by now. */
+    MechanismBuilder folded(FoldedFigure figure) {
+        if (drive == null) {
+            throw new IllegalStateException("a figure is folded into a lever that is there");
+        }
+        folded = figure;
+        others.add(new FigureDrag(drive.body(), figure));
+        return this;
+    }
+
     /** mm/s²; straight down at 9806.65 when not called. */
     public MechanismBuilder gravity(Point acceleration) {
         gravityX = acceleration.x();
@@ -340,7 +352,7 @@ public final class MechanismBuilder {
         if (drive == null) {
             throw new MechanismException("the mechanism has no lever");
         }
-        Mechanism mechanism = new Mechanism(bodies, pins, others, springs, loads, drive, gravityX, gravityY);
+        Mechanism mechanism = new Mechanism(bodies, pins, others, springs, loads, drive, folded, gravityX, gravityY);
         Sound.require(mechanism);
         return mechanism;
     }

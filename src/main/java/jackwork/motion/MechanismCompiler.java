@@ -8,6 +8,7 @@ import jackwork.parts.PinJoint;
 import jackwork.parts.SlideJoint;
 import jackwork.parts.Stop;
 import java.util.Arrays;
+import java.util.function.IntPredicate;
 
 /**
  * Compiles an assembly into the mechanism that the lever drives: lever and figure. The bucket is
@@ -22,48 +23,61 @@ public final class MechanismCompiler {
     /** @throws MechanismException when the lever does not decide where every part is */
     public static Mechanism compile(Assembly assembly) {
         int[] number = new int[assembly.bodies().size()];
-        return builder(assembly, number, false).build();
+        return figure(assembly, number, true).build();
     }
 
     /**
-     * A builder with all of an assembly but what is not asked for.
+     * Lever and figure.
      *
      * @param number receives each of the assembly's bodies' number in the mechanism
-     * @param withBucket whether the bucket is part of it
+     * @param leverRubs whether the lever's own pivot has friction
      */
-    static MechanismBuilder builder(Assembly assembly, int[] number, boolean withBucket) {
+    static MechanismBuilder figure(Assembly assembly, int[] number, boolean leverRubs) {
+        int bucket = assembly.coinWorks().bucket();
+        return builder(assembly, number, body -> body != bucket, leverRubs);
+    }
+
+    /**
+     * A builder with the bodies asked for, and what holds those alone.
+     *
+     * @param number receives each of the assembly's bodies' number in the mechanism
+     * @param kept bodies of the assembly that are part of it; the ground always is
+     * @param leverRubs whether the lever's own pivot has friction
+     */
+    static MechanismBuilder builder(Assembly assembly, int[] number, IntPredicate kept, boolean leverRubs) {
         Arrays.fill(number, Mechanism.GROUND);
         MechanismBuilder builder = new MechanismBuilder();
-        int left = withBucket ? -1 : assembly.coinWorks().bucket();
         for (int i = 1; i < number.length; i++) {
             Body body = assembly.body(i);
-            if (i != left) {
+            if (kept.test(i)) {
                 number[i] = builder.body(body.name(), body.mass(), body.centre(), body.inertia());
             }
         }
+        IntPredicate there = body -> body == 0 || kept.test(body);
         for (PinJoint pin : assembly.pins()) {
-            if (pin.runner() != left && pin.holder() != left) {
+            if (there.test(pin.runner()) && there.test(pin.holder())) {
+                boolean ofLever = pin.name().equals(assembly.lever().pin());
                 builder.pin(
                         pin.name(),
                         number[pin.runner()],
                         number[pin.holder()],
                         pin.at(),
-                        pin.radius(),
+                        ofLever && !leverRubs ? 0 : pin.radius(),
                         pin.friction().coefficient().value());
             }
         }
         for (SlideJoint slide : assembly.slides()) {
-            if (slide.peg() != left && slide.slot() != left) {
+            if (there.test(slide.peg()) && there.test(slide.slot())) {
                 addSlide(builder, slide, number);
             }
         }
         for (Stop stop : assembly.stops()) {
-            if (stop.a() != left && stop.b() != left) {
+            if (there.test(stop.a()) && there.test(stop.b())) {
                 builder.stop(stop.name(), number[stop.a()], number[stop.b()], stop.from(), stop.to());
             }
         }
         for (Link link : assembly.links()) {
-            if (!link.bodies().contains(left)) {
+            if (link.bodies().stream().allMatch(there::test)) {
                 LinkCompiler.add(builder, link, number);
             }
         }

@@ -15,7 +15,9 @@ final class Rows {
         /** Dry friction: against the sliding, up to the bound. */
         FRICTION,
         /** A force in proportion to the row's own, such as that which drives two gears apart. */
-        FOLLOWS
+        FOLLOWS,
+        /** Dry friction of a size of its own, µN or µN·mm, whatever any row bears. */
+        DRAG
     }
 
     final Mechanism mechanism;
@@ -45,6 +47,13 @@ final class Rows {
     final double[] scratch = new double[6];
     /** Scratch of joints that touch. */
     final TouchPlaces places = new TouchPlaces();
+    /** What joints that touch keep, of A's corners and of B's, [joints]. */
+    final TouchNear[] nearA;
+
+    final TouchNear[] nearB;
+
+    /** 1/mass, 1/mass, 1/inertia of each body at this pose, [3 × bodies]: a folded figure's changes with the lever. */
+    final double[] inverseMass;
 
     private final double[] cos;
     private final double[] sin;
@@ -71,15 +80,22 @@ final class Rows {
         this.kind = new AxisKind[axes];
         this.feature = new long[count];
         this.parameter = new double[count];
+        this.inverseMass = mechanism.inverseMass.clone();
         this.cos = new double[mechanism.bodyCount()];
         this.sin = new double[mechanism.bodyCount()];
         this.start = new int[count + axes];
         this.used = new int[count + axes];
         this.pose = mechanism.drawnPose();
         this.evaluated = new double[pose.length];
+        this.nearA = new TouchNear[mechanism.joints.length];
+        this.nearB = new TouchNear[mechanism.joints.length];
         int capacity = 0;
         for (int j = 0; j < mechanism.joints.length; j++) {
             Joint joint = mechanism.joints[j];
+            if (joint instanceof Touch touch) {
+                nearA[j] = touch.nearA();
+                nearB[j] = touch.nearB();
+            }
             for (int r = 0; r < joint.rows(); r++) {
                 start[mechanism.firstRow[j] + r] = capacity;
                 capacity += joint.blocks();
@@ -121,6 +137,33 @@ final class Rows {
         for (int j = 0; j < joints.length; j++) {
             joints[j].evaluate(this, mechanism.firstRow[j], mechanism.firstAxis[j]);
         }
+        if (mechanism.folded != null) {
+            setInertia(mechanism.folded.inertia(angle(mechanism.drive.body())));
+        }
+    }
+
+    private void setInertia(double more) {
+        int lever = mechanism.drive.body();
+        inverseMass[3 * lever + 2] = 1 / (mechanism.bodies[lever].inertia() + more);
+    }
+
+    /**
+     * Makes a folded figure's inertia that of a whole step, at whose middle the rows are. With the lever's speed ω and
+     * the inertia J over its angle, {@code J dω/dt + J' ω²/2} is taken as {@code J (ω⁺ − ω⁻)/h + J' ω⁻ ω⁺/2}: of second
+     * order, and linear in ω⁺.
+     *
+     * @param velocity at the start
+     * @param load gets the part that does not hang on ω⁺
+     */
+    void stepInertia(double h, double[] velocity, double[] load) {
+        if (mechanism.folded == null) {
+            return;
+        }
+        int turning = 3 * mechanism.drive.body() + 2;
+        double angle = pose[turning];
+        double half = 0.5 * mechanism.folded.inertiaSlope(angle) * velocity[turning];
+        load[turning] -= half * velocity[turning];
+        setInertia(mechanism.folded.inertia(angle) + half * h);
     }
 
     // What joints read.
@@ -228,7 +271,7 @@ final class Rows {
 
     /** Adds {@code inverse mass × gradient × size}: the velocity that an impulse gives. */
     void addImpulse(int row, double size, double[] velocity) {
-        double[] inverse = mechanism.inverseMass;
+        double[] inverse = inverseMass;
         for (int k = start[row], end = k + used[row]; k < end; k++) {
             int c = 3 * body[k];
             velocity[c] += size * inverse[c] * dx[k];

@@ -132,7 +132,7 @@ final class StepContacts {
             return;
         }
         for (int c = 0; c < v.length; c++) {
-            v[c] += size * mechanism.inverseMass[c] * arm[c];
+            v[c] += size * rows.inverseMass[c] * arm[c];
         }
     }
 

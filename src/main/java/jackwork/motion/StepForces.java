@@ -77,7 +77,9 @@ final class StepForces {
         for (int a = 0; a < rows.axes; a++) {
             int row = rows.firstNormal[a];
             boolean rubs = rows.kind[a] == Rows.AxisKind.FRICTION && rows.secondNormal[a] < 0;
-            rubbed[row] |= rubs && !mechanism.pushesOnly[row];
+            if (rubs && !mechanism.pushesOnly[row]) {
+                rubbed[row] = true;
+            }
         }
         return rubbed;
     }
@@ -115,7 +117,7 @@ final class StepForces {
         step = h;
         System.arraycopy(v, 0, start, 0, n);
         for (int i = 0; i < n; i++) {
-            v[i] += h * mechanism.inverseMass[i] * load[i];
+            v[i] += h * rows.inverseMass[i] * load[i];
         }
         gatherJoints();
         // J (v⁺ + v⁻) = 0
@@ -210,6 +212,11 @@ final class StepForces {
 
     private void gatherAxes(boolean blow) {
         for (int a = 0; a < rows.axes; a++) {
+            if (rows.kind[a] == Rows.AxisKind.DRAG) {
+                bound[a] = blow ? 0 : step;
+                contacts.addAxis(a, -1);
+                continue;
+            }
             if (rows.kind[a] != Rows.AxisKind.FRICTION || rows.along[a] == 0) {
                 continue;
             }
@@ -327,6 +334,9 @@ final class StepForces {
         if (problem.bearing[i] >= 0) {
             return Math.abs(rows.along[a] * rows.chainShare(a, rowImpulse, axisImpulse) - problem.high[i])
                     > CHAIN_UNCHANGED * Math.abs(problem.high[i]);
+        }
+        if (rows.kind[a] == Rows.AxisKind.DRAG) {
+            return false;
         }
         double x = rowImpulse[rows.firstNormal[a]];
         double y = rows.secondNormal[a] < 0 ? 0 : rowImpulse[rows.secondNormal[a]];

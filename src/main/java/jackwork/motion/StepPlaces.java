@@ -8,7 +8,11 @@ import java.util.Arrays;
  */
 final class StepPlaces {
 
-    private final Mechanism mechanism;
+    /** Whether a row is of a touch, and the first and one past the last row of its joint, [rows]. */
+    private final boolean[] touch;
+
+    private final int[] first;
+    private final int[] end;
     private final Rows rows;
     /** Rows that bore at the end of the last solve, shared with the forces, [rows]. */
     private final boolean[] bearing;
@@ -19,7 +23,15 @@ final class StepPlaces {
     private final long[] startFeature;
 
     StepPlaces(Mechanism mechanism, Rows rows, boolean[] bearing) {
-        this.mechanism = mechanism;
+        this.touch = new boolean[rows.count];
+        this.first = new int[rows.count];
+        this.end = new int[rows.count];
+        for (int r = 0; r < rows.count; r++) {
+            int joint = mechanism.jointOfRow[r];
+            touch[r] = mechanism.joints[joint] instanceof Touch;
+            first[r] = mechanism.firstRow[joint];
+            end[r] = first[r] + mechanism.joints[joint].rows();
+        }
         this.rows = rows;
         this.bearing = bearing;
         this.closed = new boolean[rows.count];
@@ -55,8 +67,8 @@ final class StepPlaces {
      * @param velocity at the start
      */
     double gapAtStart(int row, double h, double[] velocity) {
-        boolean touch = isTouch(row);
-        for (int r = first(row); touch && r < end(row); r++) {
+        boolean ofTouch = touch[row];
+        for (int r = first[row]; ofTouch && r < end[row]; r++) {
             if (startFeature[r] == rows.feature[row]) {
                 return startGap[r];
             }
@@ -76,17 +88,17 @@ final class StepPlaces {
      * @return the row, −1 when there was none
      */
     int inTheMiddle(int row) {
-        if (!isTouch(row)) {
+        if (!touch[row]) {
             return row;
         }
-        for (int r = first(row); r < end(row); r++) {
+        for (int r = first[row]; r < end[row]; r++) {
             if (middleFeature[r] == rows.feature[row]) {
                 return r;
             }
         }
-        for (int r = first(row); r < end(row); r++) {
+        for (int r = first[row]; r < end[row]; r++) {
             boolean gone = bearing[r];
-            for (int k = first(row); k < end(row) && gone; k++) {
+            for (int k = first[row]; k < end[row] && gone; k++) {
                 gone = rows.feature[k] != middleFeature[r];
             }
             if (gone) {
@@ -94,17 +106,5 @@ final class StepPlaces {
             }
         }
         return -1;
-    }
-
-    private boolean isTouch(int row) {
-        return mechanism.joints[mechanism.jointOfRow[row]] instanceof Touch;
-    }
-
-    private int first(int row) {
-        return mechanism.firstRow[mechanism.jointOfRow[row]];
-    }
-
-    private int end(int row) {
-        return first(row) + mechanism.joints[mechanism.jointOfRow[row]].rows();
     }
 }

@@ -210,6 +210,7 @@ final class TimeStepper {
         }
         rows.at(middle);
         loads.force(rows, load);
+        rows.stepInertia(h, startVelocity, load);
         stepResidual = forces.solve(h, load, velocity, finger);
         for (int i = 0; i < n; i++) {
             pose[i] += 0.5 * h * (startVelocity[i] + velocity[i]);
@@ -228,6 +229,9 @@ final class TimeStepper {
             double deep = 0;
             least = Double.POSITIVE_INFINITY;
             for (int r = 0; r < rows.count; r++) {
+                if (rows.gap[r] == Double.POSITIVE_INFINITY) {
+                    continue;
+                }
                 int was = forces.places.inTheMiddle(r);
                 boolean bears = was >= 0 && forces.bears(was);
                 if (!mechanism.pushesOnly[r]) {
@@ -257,14 +261,18 @@ final class TimeStepper {
         }
         projector.clear();
         for (int r = 0; r < rows.count; r++) {
-            int was = forces.places.inTheMiddle(r);
-            if (!mechanism.pushesOnly[r] || (was >= 0 && forces.bears(was) && rows.gap[r] <= CLOSED)) {
+            if (!mechanism.pushesOnly[r] || (rows.gap[r] <= CLOSED && bore(r))) {
                 projector.add(r);
             }
         }
         projector.factor();
         projector.project(velocity, correction);
         return least;
+    }
+
+    private boolean bore(int row) {
+        int was = forces.places.inTheMiddle(row);
+        return was >= 0 && forces.bears(was);
     }
 
     private void note() {
@@ -316,7 +324,7 @@ final class TimeStepper {
     private double kinetic() {
         double sum = 0;
         for (int i = 0; i < n; i++) {
-            sum += 0.5 * velocity[i] * velocity[i] / mechanism.inverseMass[i];
+            sum += 0.5 * velocity[i] * velocity[i] / rows.inverseMass[i];
         }
         return sum;
     }

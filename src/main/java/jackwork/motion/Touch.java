@@ -26,6 +26,7 @@ final class Touch extends Joint {
     private final TouchShape shapeB;
     private final double friction;
     private final double restitution;
+    private final int rows;
 
     Touch(String name, int a, TouchShape shapeA, int b, TouchShape shapeB, double friction, double restitution) {
         super(name);
@@ -35,16 +36,27 @@ final class Touch extends Joint {
         this.shapeB = shapeB;
         this.friction = friction;
         this.restitution = restitution;
+        this.rows = shapeA.isDisc() && shapeB.isDisc() ? 1 : MOST;
     }
 
     @Override
     int rows() {
-        return shapeA.isDisc() && shapeB.isDisc() ? 1 : MOST;
+        return rows;
     }
 
     @Override
     int axes() {
-        return rows();
+        return rows;
+    }
+
+    /** What a thread keeps for its corners of A against B. */
+    TouchNear nearA() {
+        return new TouchNear(shapeA, shapeB, RANGE);
+    }
+
+    /** What a thread keeps for its corners of B against A. */
+    TouchNear nearB() {
+        return new TouchNear(shapeB, shapeA, RANGE);
     }
 
     @Override
@@ -88,11 +100,14 @@ final class Touch extends Joint {
     void evaluate(Rows rows, int row, int axis) {
         TouchPlaces places = rows.places;
         places.clear();
-        double apart = Math.hypot(rows.x(a) - rows.x(b), rows.y(a) - rows.y(b));
-        if (apart <= shapeA.reach + shapeB.reach + RANGE) {
-            corners(rows, a, shapeA, b, shapeB, 0, true);
+        double dx = rows.x(a) - rows.x(b);
+        double dy = rows.y(a) - rows.y(b);
+        double reach = shapeA.reach + shapeB.reach + RANGE;
+        if (dx * dx + dy * dy <= reach * reach) {
+            int joint = rows.mechanism.jointOfRow[row];
+            corners(rows, a, shapeA, b, shapeB, rows.nearA[joint], true);
             if (!shapeA.isDisc()) {
-                corners(rows, b, shapeB, a, shapeA, 1 << 20, false);
+                corners(rows, b, shapeB, a, shapeA, rows.nearB[joint], false);
             }
         }
         places.sortByFeature();
@@ -115,43 +130,20 @@ final class Touch extends Joint {
     }
 
     /** Corners of {@code p} against sides of {@code q}; and against its corners when {@code withCorners}. */
-    private void corners(Rows rows, int p, TouchShape ofP, int q, TouchShape ofQ, int tag, boolean withCorners) {
-        double radius = ofP.radius + ofQ.radius;
-        for (int chunk = 0; chunk < ofP.chunks; chunk++) {
-            double middleX = rows.x(p) + rows.armX(p, ofP.middleX[chunk], ofP.middleY[chunk]) - rows.x(q);
-            double middleY = rows.y(p) + rows.armY(p, ofP.middleX[chunk], ofP.middleY[chunk]) - rows.y(q);
-            double around = ofP.around[chunk] + radius + RANGE;
-            if (ofQ.isNear(rows.ownX(q, middleX, middleY), rows.ownY(q, middleX, middleY), around)) {
-                chunkOfCorners(rows, p, ofP, chunk, q, ofQ, radius, tag, withCorners);
-            }
-        }
-    }
-
-    private void chunkOfCorners(
-            Rows rows,
-            int p,
-            TouchShape ofP,
-            int chunk,
-            int q,
-            TouchShape ofQ,
-            double radius,
-            int tag,
-            boolean withCorners) {
-        int end = Math.min(ofP.x.length, (chunk + 1) * TouchShape.CHUNK);
-        for (int i = chunk * TouchShape.CHUNK; i < end; i++) {
-            if (!ofP.standsOut[i]) {
-                continue;
-            }
+    private void corners(Rows rows, int p, TouchShape ofP, int q, TouchShape ofQ, TouchNear near, boolean withCorners) {
+        int tag = withCorners ? 0 : 1 << 20;
+        near.at(rows, p, q);
+        for (int k = 0; k < near.corners; k++) {
+            int i = near.corner[k];
             double cx = rows.x(p) + rows.armX(p, ofP.x[i], ofP.y[i]);
             double cy = rows.y(p) + rows.armY(p, ofP.x[i], ofP.y[i]);
             double ownX = rows.ownX(q, cx - rows.x(q), cy - rows.y(q));
             double ownY = rows.ownY(q, cx - rows.x(q), cy - rows.y(q));
-            if (ofQ.isNear(ownX, ownY, radius + RANGE)) {
-                features(rows, ownX, ownY, cx, cy, q, ofQ, radius, ofP.radius, tag + (i << 10), withCorners);
-            }
+            features(rows, ownX, ownY, cx, cy, q, ofQ, ofP.radius, near, k, tag + (i << 10), withCorners);
         }
     }
 
+    /** Places of one corner, at (x, y) in q's frame and (cx, cy) in space, against the sides near it. */
     private void features(
             Rows rows,
             double x,
@@ -160,41 +152,30 @@ final class Touch extends Joint {
             double cy,
             int q,
             TouchShape of,
-            double radius,
             double ownRadius,
+            TouchNear near,
+            int corner,
             int tag,
             boolean withCorners) {
+        double radius = ownRadius + of.radius;
         double far = radius + RANGE;
-        double deepest = radius > 0 ? -DEEPEST : deepest(of, x, y);
-        for (int chunk = 0; chunk < of.chunks; chunk++) {
-            if (!of.isNear(chunk, x, y, far)) {
-                continue;
-            }
-            int end = Math.min(of.x.length, (chunk + 1) * TouchShape.CHUNK);
-            for (int j = chunk * TouchShape.CHUNK; j < end; j++) {
-                double along = of.along(j, x, y);
-                if (of.length[j] > 0 && along >= 0 && along <= of.length[j]) {
-                    double distance = of.out(j, x, y);
-                    if (distance > deepest && distance < far) {
-                        offer(rows, distance - radius, of.alongY[j], -of.alongX[j], cx, cy, q, ownRadius, tag + 2 * j);
-                    }
-                } else if (withCorners && (along < 0 || of.length[j] == 0) && of.standsOut[j] && behind(of, j, x, y)) {
-                    double fx = x - of.x[j];
-                    double fy = y - of.y[j];
-                    double square = fx * fx + fy * fy;
-                    if (square > 0 && square < far * far) {
-                        double distance = Math.sqrt(square);
-                        offer(
-                                rows,
-                                distance - radius,
-                                fx / distance,
-                                fy / distance,
-                                cx,
-                                cy,
-                                q,
-                                ownRadius,
-                                tag + 2 * j + 1);
-                    }
+        double deepest = radius > 0 ? -DEEPEST : deepest(of, x, y, near, corner);
+        for (int k = near.first[corner]; k < near.first[corner + 1]; k++) {
+            int j = near.side[k];
+            double along = of.along(j, x, y);
+            if (of.length[j] > 0 && along >= 0 && along <= of.length[j]) {
+                double distance = of.out(j, x, y);
+                if (distance > deepest && distance < far) {
+                    offer(rows, distance - radius, of.alongY[j], -of.alongX[j], cx, cy, q, ownRadius, tag + 2 * j);
+                }
+            } else if (withCorners && (along < 0 || of.length[j] == 0) && of.standsOut[j] && behind(of, j, x, y)) {
+                double fx = x - of.x[j];
+                double fy = y - of.y[j];
+                double square = fx * fx + fy * fy;
+                if (square > 0 && square < far * far) {
+                    double distance = Math.sqrt(square);
+                    double gap = distance - radius;
+                    offer(rows, gap, fx / distance, fy / distance, cx, cy, q, ownRadius, tag + 2 * j + 1);
                 }
             }
         }
@@ -206,22 +187,19 @@ final class Touch extends Joint {
      *
      * @return what a distance from a side must exceed to count
      */
-    private static double deepest(TouchShape of, double x, double y) {
+    private static double deepest(TouchShape of, double x, double y, TouchNear near, int corner) {
         double shallowest = Double.NEGATIVE_INFINITY;
-        for (int chunk = 0; chunk < of.chunks; chunk++) {
-            if (!of.isNear(chunk, x, y, DEEPEST)) {
-                continue;
-            }
-            int end = Math.min(of.x.length, (chunk + 1) * TouchShape.CHUNK);
-            for (int j = chunk * TouchShape.CHUNK; j < end; j++) {
-                double along = of.along(j, x, y);
-                double distance = of.out(j, x, y);
-                if (along >= 0 && along <= of.length[j] && distance <= 0 && distance > shallowest) {
-                    shallowest = distance;
-                }
+        boolean behindSome = false;
+        for (int k = near.first[corner]; k < near.first[corner + 1]; k++) {
+            int j = near.side[k];
+            double along = of.along(j, x, y);
+            double distance = of.out(j, x, y);
+            if (along >= 0 && along <= of.length[j] && distance <= 0) {
+                shallowest = Math.max(shallowest, distance);
+                behindSome = true;
             }
         }
-        if (shallowest < -SAME_DEPTH && !of.contains(x, y)) {
+        if (behindSome && shallowest < -SAME_DEPTH && !of.contains(x, y)) {
             shallowest = 0;
         }
         return Math.max(-DEEPEST, shallowest - SAME_DEPTH);

@@ -120,6 +120,14 @@ final class TouchShape {
         return (px - x[j]) * alongY[j] - (py - y[j]) * alongX[j];
     }
 
+    /** Square of a point's distance from side j, mm². */
+    double squareDistance(int j, double px, double py) {
+        double along = along(j, px, py);
+        double beyond = along < 0 ? along : Math.max(0, along - length[j]);
+        double out = out(j, px, py);
+        return beyond * beyond + out * out;
+    }
+
     /** Whether a point may lie within {@code far} of a chunk's sides. */
     boolean isNear(int chunk, double px, double py, double far) {
         return px > lowX[chunk] - far && px < highX[chunk] + far && py > lowY[chunk] - far && py < highY[chunk] + far;

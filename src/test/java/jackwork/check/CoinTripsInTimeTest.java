@@ -6,6 +6,7 @@ import jackwork.DemoCopy;
 import jackwork.design.DesignReader;
 import jackwork.motion.CoinCycle;
 import jackwork.motion.CoinDrop;
+import jackwork.motion.CycleRig;
 import jackwork.parts.Assembler;
 import jackwork.parts.Assembly;
 import jackwork.stock.Coin;
@@ -60,8 +61,9 @@ class CoinTripsInTimeTest {
                 yaml.replace("friction: []", "friction: [{between: [bamboo, wood], coefficient: " + friction + "}]"));
         Assembly assembly = Assembler.assemble(DesignReader.read(workshop.resolve("heron")));
         double still = lightest(mass -> CoinTrips.balance(assembly, euro(mass)).surplus() >= 0);
+        CycleRig rig = CycleRig.of(assembly, 0, 0);
         double inTime = lightest(mass -> CoinCycle.tips(
-                assembly,
+                rig,
                 new CoinDrop(mass, euro(mass).radius(), 0, 0, 1e-3, 0, 0),
                 CoinSeat.centre(assembly.coinWorks(), euro(mass).radius(), 0)));
         // Never more than the balance asks for; less by what its swing carries it past the tightest place, up to 2.2 %.

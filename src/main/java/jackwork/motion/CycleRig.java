@@ -1,0 +1,52 @@
+package jackwork.motion;
+
+import jackwork.geometry.Point;
+import jackwork.parts.Assembly;
+import jackwork.parts.Part;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * A piece made ready for cycles with any coin: its outlines as cut, and the figure folded into the lever where that
+ * can be. Immutable.
+ */
+public final class CycleRig {
+
+    /** Outlines are followed within this, mm. */
+    private static final double OUTLINE = 0.05;
+
+    final Assembly assembly;
+    /** mm/s². */
+    final Point gravity;
+
+    final Optional<FoldedFigure> figure;
+    /** Parts of the box in the coin's layer, and their outlines as cut. */
+    final Map<Part, List<Point>> outlines = new LinkedHashMap<>();
+
+    private CycleRig(Assembly assembly, double kerf, double tilt, boolean folds) {
+        this.assembly = assembly;
+        // A table turned counter-clockwise is lower on its left: seen from it, gravity turns clockwise.
+        this.gravity = new Point(0, -Mechanism.GRAVITY).turned(-tilt);
+        this.figure = folds ? FoldedFigure.of(assembly, gravity) : Optional.empty();
+        for (Part part : assembly.parts()) {
+            if (part.ofBox() && part.layer() == assembly.coinWorks().layer()) {
+                outlines.put(part, part.drawn().offset(-kerf / 2).outerWithin(OUTLINE));
+            }
+        }
+    }
+
+    /**
+     * @param kerf by which every part is smaller than drawn, mm, half of it all round
+     * @param tilt of the table in the mechanism's plane, rad, counter-clockwise
+     */
+    public static CycleRig of(Assembly assembly, double kerf, double tilt) {
+        return new CycleRig(assembly, kerf, tilt, true);
+    }
+
+    /** With every body of the figure by itself, whether or not it could be folded. */
+    static CycleRig unfolded(Assembly assembly, double kerf, double tilt) {
+        return new CycleRig(assembly, kerf, tilt, false);
+    }
+}
