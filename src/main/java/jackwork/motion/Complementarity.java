@@ -34,7 +34,7 @@ final class Complementarity {
     private static final int ROUNDS = 80;
     private static final int SWEEPS = 3000;
     /** After so many sweeps it looks whether the answer is near enough, as a share of the greatest motion. */
-    private static final int LOOKS = 50;
+    private static final int LOOKS = 25;
 
     private static final double NEAR_ENOUGH = 1e-7;
     /** Miss of an answer that counts as fitting, as a share of the greatest motion without forces. */
@@ -62,6 +62,7 @@ final class Complementarity {
 
     final byte[] state;
     private final int[] held;
+    private final double[] swept;
     private final double[] system;
     private double residual;
 
@@ -77,6 +78,7 @@ final class Complementarity {
         this.motion = new double[capacity];
         this.state = new byte[capacity];
         this.held = new int[capacity];
+        this.swept = new double[capacity];
         this.system = new double[capacity * (capacity + 1)];
     }
 
@@ -268,41 +270,61 @@ final class Complementarity {
         return motion[i] < -motionSlack ? HELD : LOW;
     }
 
-    /** Projected Gauss-Seidel from the present forces: always ends. */
+    /**
+     * Projected Gauss-Seidel from the present forces: always ends. It has the states long before it has the forces, so
+     * now and then one linear system is solved with those.
+     */
     private void sweep() {
         for (int i = 0; i < size; i++) {
             force[i] = clamp(i, force[i]);
         }
-        for (int sweep = 0; sweep < SWEEPS; sweep++) {
-            double moved = 0;
-            for (int i = 0; i < size; i++) {
-                double sum = offset[i];
-                for (int j = 0; j < size; j++) {
-                    sum += matrix[i * capacity + j] * force[j];
+        for (int sweep = 1; sweep <= SWEEPS; sweep++) {
+            boolean ends = sweepOnce() <= 1e-12 * scale() || sweep == SWEEPS;
+            if (ends || sweep % LOOKS == 0) {
+                if (fitsAsSwept()) {
+                    return;
                 }
-                double own = matrix[i * capacity + i];
-                if (own <= 0) {
-                    continue;
+                move();
+                measure();
+                if (ends || residual <= NEAR_ENOUGH * scale()) {
+                    return;
                 }
+            }
+        }
+    }
+
+    /** Returns the greatest change, in units of motion. */
+    private double sweepOnce() {
+        double moved = 0;
+        for (int i = 0; i < size; i++) {
+            double sum = offset[i];
+            for (int j = 0; j < size; j++) {
+                sum += matrix[i * capacity + j] * force[j];
+            }
+            double own = matrix[i * capacity + i];
+            if (own > 0) {
                 double next = clamp(i, force[i] - sum / own);
                 moved = Math.max(moved, Math.abs(next - force[i]) * own);
                 force[i] = next;
             }
-            if (moved <= 1e-12 * scale() || (sweep % LOOKS == LOOKS - 1 && isNearEnough())) {
-                break;
-            }
         }
-        move();
+        return moved;
+    }
+
+    /** Whether the states that the sweeps have come to give forces that fit; if not, the forces are as swept. */
+    private boolean fitsAsSwept() {
+        System.arraycopy(force, 0, swept, 0, size);
         for (int i = 0; i < size; i++) {
             state[i] = stateOf(i);
         }
-        measure();
-    }
-
-    private boolean isNearEnough() {
+        solveHeld();
         move();
         measure();
-        return residual <= NEAR_ENOUGH * scale();
+        if (residual <= FITS * scale()) {
+            return true;
+        }
+        System.arraycopy(swept, 0, force, 0, size);
+        return false;
     }
 
     private byte stateOf(int i) {

@@ -259,6 +259,17 @@ final class Rows {
         return sum;
     }
 
+    /** Greatest speed (mm/s, or rad/s) of any body that a row holds. */
+    double fastest(int row, double[] velocity) {
+        double most = 0;
+        for (int k = start[row], end = k + used[row]; k < end; k++) {
+            for (int c = 3 * body[k]; c < 3 * body[k] + 3; c++) {
+                most = Math.max(most, Math.abs(velocity[c]));
+            }
+        }
+        return most;
+    }
+
     /** Adds a row's (or axis's) force on all bodies. */
     void addForce(int row, double size, double[] force) {
         for (int k = start[row], end = k + used[row]; k < end; k++) {

@@ -12,6 +12,12 @@ final class StepForces {
     /** An axis that slides slower than this sticks unless its bound is passed, mm/s (rad/s × 100). */
     private static final double STILL = 1e-6;
 
+    /**
+     * A gap no wider, between bodies that go no farther in a step, stays as it is, mm: closing it would move what
+     * friction holds still, and no forces fit both.
+     */
+    private static final double SHUT = 1e-6;
+
     private static final int RESOLVES = 40;
     private static final double UNCHANGED = 1e-3;
     /** The tensions of a string's spans multiply, so they are followed further. */
@@ -241,8 +247,9 @@ final class StepForces {
             if (contacts.isFinger(i)) {
                 problem.offset[i] = end - contacts.fingerTarget();
             } else if (problem.kind[i] == Complementarity.Kind.PUSH) {
-                problem.offset[i] =
-                        end + begin + 2 * Math.max(0, places.gapBackFromMiddle(contacts.member[i], h, start)) / h;
+                double gap = places.gapBackFromMiddle(contacts.member[i], h, start);
+                boolean stays = gap <= SHUT && h * rows.fastest(contacts.member[i], start) <= SHUT;
+                problem.offset[i] = end + begin + (gap > 0 && !stays ? 2 * gap / h : 0);
             } else if (problem.kind[i] == Complementarity.Kind.HOLD || Math.abs(begin) < STILL) {
                 problem.offset[i] = end + begin;
             } else {
