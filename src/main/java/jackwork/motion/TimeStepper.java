@@ -197,6 +197,11 @@ final class TimeStepper {
                 stuck = Math.min(-1, stuck - 1);
             }
         }
+        // The least gap may change over from one row to another: then it ends short of the touch, never beyond it.
+        if (high == lastStep && low > 0) {
+            forces.restore();
+            attempt(low);
+        }
     }
 
     /** Steps by h from the start that is kept; returns the least gap at the end. */
