@@ -93,7 +93,7 @@ public final class BuildRun {
     }
 
     /** The piece that a build's number stands for. */
-    private Build build(int number) {
+    Build build(int number) {
         Build build = new Build(assembly);
         for (int d = 0; d < unknowns.size(); d++) {
             Unknown unknown = unknowns.get(d);

@@ -37,8 +37,7 @@ final class BuildTrial {
         if (build.clearance <= 0) {
             return fails(coin, Cause.BEARING, build.clearance);
         }
-        double shift = build.clearance / works.bearing() * works.reach();
-        double twist = 1 - shift / works.sideGap();
+        double twist = 1 - works.shift(build.clearance) / works.sideGap();
         if (twist <= 0) {
             return fails(coin, Cause.TWIST, twist);
         }
@@ -60,7 +59,7 @@ final class BuildTrial {
         return new BuildResult.Trial(coin.code(), Optional.of(cause), true, -CycleStage.values().length + lack);
     }
 
-    private static CoinDrop drop(Build build, Coin coin) {
+    static CoinDrop drop(Build build, Coin coin) {
         double play = build.assembly.coinWorks().slotLength() - coin.diameter();
         return new CoinDrop(
                 coin.mass() * build.coinMass,
@@ -72,7 +71,7 @@ final class BuildTrial {
                 build.bucketRebound);
     }
 
-    private static Press press(Build build) {
+    static Press press(Build build) {
         return new Press(build.pressForce, build.pressSpeed);
     }
 

@@ -27,14 +27,16 @@ import org.hipparchus.random.Well19937c;
 
 /**
  * Varies what the maker leaves free to raise the worst margins over the spreads (design centring): the mean of the
- * worst quarter of a few builds, always the same ones. One number is looked for on a grid, then more finely about
- * the best, or in the middle of those as good; several by CMA-ES (Hansen), from a general library. The answer is tried
+ * worst quarter of a few builds, always the same ones. One number is looked for on a grid, more closely among those
+ * as good as the best, and set in their middle; several by CMA-ES (Hansen), from a general library. The answer is tried
  * on fresh builds.
  */
 public final class Tune {
 
     /** Builds by which proposals are compared. */
     private static final int COMPARED = 20;
+    /** Builds by which those are compared that the few cannot tell apart. */
+    private static final int CLOSER = 100;
 
     private static final int GRID = 8;
     private static final int REFINED = 4;
@@ -50,7 +52,7 @@ public final class Tune {
     private final long seed;
     private final int threads;
     private final Consumer<String> progress;
-    private final Map<Map<String, Double>, Double> known = new LinkedHashMap<>();
+    private final Map<Compared, Double> known = new LinkedHashMap<>();
 
     /** @param progress told each proposal and how it does */
     public Tune(Path design, List<FreeNumber> free, long seed, int threads, Consumer<String> progress) {
@@ -61,6 +63,9 @@ public final class Tune {
         this.threads = threads;
         this.progress = progress;
     }
+
+    /** Numbers by path, and by how many builds they were judged. */
+    private record Compared(Map<String, Double> numbers, int builds) {}
 
     /**
      * What tuning proposes.
@@ -93,40 +98,50 @@ public final class Tune {
         return numbers;
     }
 
-    /** On a grid; where neighbours are as good as the best, their middle, else more finely about the best. */
+    /**
+     * On a grid, first by a few builds, then those that are as good as the best by many; the middle of what is still as
+     * good then, else more finely about the best.
+     */
     private Map<String, Double> alongOne() {
         FreeNumber only = free.get(0);
         double step = (only.high() - only.low()) / GRID;
-        int best = 0;
-        for (int i = 0; i <= GRID; i++) {
-            if (worth(only, i, step) > worth(only, best, step)) {
-                best = i;
-            }
+        int[] wide = plateau(only, step, 0, GRID, COMPARED);
+        if (wide[1] > wide[0]) {
+            int[] narrow = plateau(only, step, wide[0], wide[1], CLOSER);
+            return numbers(new double[] {only.low() + (narrow[0] + narrow[1]) / 2.0 * step});
         }
-        int first = best;
-        int last = best;
-        while (last < GRID && worth(only, last + 1, step) > worth(only, best, step) - EQUAL) {
-            last++;
-        }
-        if (last > first) {
-            return numbers(new double[] {only.low() + (first + last) / 2.0 * step});
-        }
-        double value = only.low() + best * step;
+        double value = only.low() + wide[0] * step;
         for (int i = 0; i < REFINED && !only.isCount(); i++) {
             step /= 2;
             double from = value;
-            value = better(value, from - step);
-            value = better(value, from + step);
+            value = better(value, from - step, only);
+            value = better(value, from + step, only);
         }
         return numbers(new double[] {value});
     }
 
-    private double worth(FreeNumber only, int place, double step) {
-        return worth(new double[] {only.low() + place * step});
+    /** The first place that none is better than, and the last of those after it that are as good. */
+    private int[] plateau(FreeNumber only, double step, int from, int to, int builds) {
+        int best = from;
+        for (int i = from; i <= to; i++) {
+            if (worth(only, i, step, builds) > worth(only, best, step, builds) + EQUAL) {
+                best = i;
+            }
+        }
+        int last = best;
+        while (last < to && worth(only, last + 1, step, builds) > worth(only, best, step, builds) - EQUAL) {
+            last++;
+        }
+        return new int[] {best, last};
     }
 
-    private double better(double best, double next) {
-        return worth(new double[] {next}) > worth(new double[] {best}) ? next : best;
+    private double worth(FreeNumber only, int place, double step, int builds) {
+        return worth(new double[] {only.low() + place * step}, builds);
+    }
+
+    private double better(double best, double next, FreeNumber only) {
+        boolean within = next >= only.low() && next <= only.high();
+        return within && worth(new double[] {next}, COMPARED) > worth(new double[] {best}, COMPARED) ? next : best;
     }
 
     private Map<String, Double> among() {
@@ -139,7 +154,7 @@ public final class Tune {
         }
         CMAESOptimizer optimizer = new CMAESOptimizer(
                 MOST_EVALUATIONS, 1, true, 0, 1, new Well19937c(seed), false, new SimpleValueChecker(1e-3, 1e-3));
-        MultivariateFunction worth = this::worth;
+        MultivariateFunction worth = values -> worth(values, COMPARED);
         try {
             optimizer.optimize(
                     new MaxEval(MOST_EVALUATIONS),
@@ -154,24 +169,25 @@ public final class Tune {
         }
         return known.entrySet().stream()
                 .max(Map.Entry.comparingByValue())
-                .map(Map.Entry::getKey)
+                .map(entry -> entry.getKey().numbers())
                 .orElseThrow();
     }
 
     /** Mean of the worst quarter of the margins. */
-    private double worth(double[] values) {
+    private double worth(double[] values, int builds) {
         Map<String, Double> numbers = numbers(values);
-        Double already = known.get(numbers);
+        Compared compared = new Compared(numbers, builds);
+        Double already = known.get(compared);
         if (already != null) {
             return already;
         }
         double worth = WORTHLESS;
         try {
-            BuildReport report = report(DesignEdit.with(text, numbers), COMPARED, seed);
+            BuildReport report = report(DesignEdit.with(text, numbers), builds, seed);
             double[] margins = report.results().stream()
                     .mapToDouble(BuildResult::margin)
                     .sorted()
-                    .limit(COMPARED / 4)
+                    .limit(builds / 4)
                     .toArray();
             worth = java.util.Arrays.stream(margins).average().orElse(WORTHLESS);
             progress.accept(numbers + ": " + report.passes() + " of " + report.builds() + " pass, worst margins "
@@ -181,7 +197,7 @@ public final class Tune {
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
         }
-        known.put(numbers, worth);
+        known.put(compared, worth);
         return worth;
     }
 

@@ -13,14 +13,14 @@ final class BucketTwist implements Question {
     @Override
     public List<Finding> ask(Subject subject) {
         CoinWorks works = subject.assembly().coinWorks();
-        double shift = shift(works, works.clearance());
+        double shift = works.shift(works.clearance());
         double margin = works.sideGap() - shift;
         Uncertain running = subject.assembly().workshop().fits().running();
         Spread spread = new Spread(margin)
                 .add(
                         "running clearance",
                         running,
-                        fit -> works.sideGap() - shift(works, works.clearance() + fit - running.value()));
+                        fit -> works.sideGap() - works.shift(works.clearance() + fit - running.value()));
         double wantedBearing = works.clearance() * works.reach() / works.sideGap();
         return List.of(new Finding(
                 "bucket-twist",
@@ -40,9 +40,5 @@ final class BucketTwist implements Question {
                 "shift = c/L · reach = " + Words.number(works.clearance()) + "/" + Words.number(works.bearing()) + " · "
                         + Words.number(works.reach()) + " = " + Words.number(shift) + " mm",
                 spread.grounds()));
-    }
-
-    private static double shift(CoinWorks works, double clearance) {
-        return Math.max(0, clearance) / works.bearing() * works.reach();
     }
 }

@@ -84,7 +84,7 @@ public final class CoinCycle {
     }
 
     /** @param step longest, s */
-    static CycleResult run(CycleRig rig, CoinDrop drop, Press press, double step, Watcher watcher) {
+    public static CycleResult run(CycleRig rig, CoinDrop drop, Press press, double step, Watcher watcher) {
         return new CoinCycle(CycleScene.of(rig, drop), drop, press, step, watcher).run();
     }
 

@@ -84,6 +84,16 @@ public record CoinWorks(
                 kicker);
     }
 
+    /**
+     * How far the bucket's farthest point shifts sideways, mm, when a clearance on its rod lets it tilt: by c/L over its
+     * bearing, at its reach.
+     *
+     * @param diametral mm; none of it tilts when it is negative
+     */
+    public double shift(double diametral) {
+        return Math.max(0, diametral) / bearing * reach;
+    }
+
     /** +1 when the coin turns the bucket counter-clockwise, −1 otherwise. */
     public double sense() {
         return Math.signum(tip);

@@ -12,6 +12,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /** Sampling and intervals against published values; the sources stand in each row of the table. */
@@ -70,5 +71,58 @@ class SamplingOutsideTest {
         // Plain draws: 1/12 + 4/45 + 1/18 over 20.
         double plain = (1.0 / 12 + 4.0 / 45 + 1.0 / 18) / 20;
         assertThat(squares / replicates).isLessThan(0.1 * plain);
+    }
+
+    static Stream<List<String>> successRuns() {
+        return Published.rows("/jackwork/builds/reliability.csv").stream()
+                .filter(row -> row.get(0).equals("success_run"));
+    }
+
+    /** Tries that prove a rate, without and with failures allowed. */
+    @ParameterizedTest
+    @MethodSource("successRuns")
+    void successRun(List<String> row) {
+        double confidence = Double.parseDouble(row.get(1).replaceAll(".*C=([0-9.]+).*", "$1"));
+        double rate = Double.parseDouble(row.get(1).replaceAll(".*R=([0-9.]+).*", "$1"));
+        boolean allows = row.get(1).startsWith("f=");
+        int failures = allows ? Integer.parseInt(row.get(1).replaceAll("f=(\\d+).*", "$1")) : 0;
+        assertThat(Proof.tries(rate, confidence, failures)).isEqualTo((int) Math.ceil(Double.parseDouble(row.get(3))));
+    }
+
+    static Stream<List<String>> ruleOfThree() {
+        return Published.rows("/jackwork/builds/reliability.csv").stream()
+                .filter(row -> row.get(0).equals("rule_of_three"));
+    }
+
+    /** None of n failed: the exact upper end at 95 % is the rate that n tries just prove. */
+    @ParameterizedTest
+    @MethodSource("ruleOfThree")
+    void noneOfManyFailed(List<String> row) {
+        int tries = Integer.parseInt(row.get(1).replaceAll(".*n=(\\d+).*", "$1"));
+        double upper = Double.parseDouble(row.get(3));
+        assertThat(Proof.tries(1 - upper * (1 + 1e-6), 0.95, 0)).isEqualTo(tries);
+        assertThat(Proof.tries(1 - upper * (1 - 1e-6), 0.95, 0)).isEqualTo(tries + 1);
+    }
+
+    /**
+     * JCGM 101:2008, 9.2.3 and 9.2.4: sums of four even numbers, by Latin hypercubes of numbers drawn as builds draw
+     * theirs. Half interval of 95 %: 3.88 printed, 3.879 in closed form; 17.0 printed.
+     */
+    @ParameterizedTest
+    @CsvSource({"1, 3.87940674, 0.02", "10, 17.0162707, 0.06"})
+    void sumsOfEvenNumbers(double lastDeviation, double published, double within) {
+        int size = 200_000;
+        double[] half = {Math.sqrt(3), Math.sqrt(3), Math.sqrt(3), lastDeviation * Math.sqrt(3)};
+        double[] sums = new double[size];
+        double[][] sample = LatinHypercube.sample(size, 4, 101);
+        for (int i = 0; i < size; i++) {
+            for (int d = 0; d < 4; d++) {
+                sums[i] +=
+                        Unknown.even("x", -half[d], half[d], (build, v) -> {}).at(sample[i][d]);
+            }
+        }
+        Arrays.sort(sums);
+        assertThat(sums[(int) (0.975 * size)]).isCloseTo(published, within(within));
+        assertThat(sums[(int) (0.025 * size)]).isCloseTo(-published, within(within));
     }
 }
