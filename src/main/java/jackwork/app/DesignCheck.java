@@ -2,6 +2,7 @@ package jackwork.app;
 
 import jackwork.builds.BuildReport;
 import jackwork.builds.BuildRun;
+import jackwork.builds.Mishaps;
 import jackwork.check.Finding;
 import jackwork.check.Questions;
 import jackwork.check.Status;
@@ -38,10 +39,11 @@ public record DesignCheck(
         return new BuildRun(subject.assembly(), subject.coins(), builds, seed);
     }
 
-    /** The same with virtual builds, and a finding of what came of them. */
+    /** The same with virtual builds, a finding of what came of them, and what visitors do besides. */
     public DesignCheck with(BuildReport report) {
         List<Finding> all = new ArrayList<>(findings);
         all.add(finding(report));
+        all.addAll(Mishaps.ask(subject.assembly(), subject.coins()));
         all.sort(Comparator.comparing(Finding::status).reversed());
         return new DesignCheck(design, subject, List.copyOf(all), report);
     }

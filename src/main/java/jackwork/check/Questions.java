@@ -30,7 +30,10 @@ public final class Questions {
             new BucketTwist(),
             new CatchFrees(),
             new CatchOverlap(),
-            new CatchHolds());
+            new CatchHolds(),
+            new LeansAlong(),
+            new LeansAcross(),
+            new HeapGrows());
 
     private static final Comparator<Finding> WORST_FIRST =
             Comparator.comparing(Finding::status).reversed();

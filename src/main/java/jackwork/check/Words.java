@@ -3,12 +3,12 @@ package jackwork.check;
 import java.util.Locale;
 
 /** Numbers as findings print them: no more figures than a maker can use. */
-final class Words {
+public final class Words {
 
     private Words() {}
 
     /** Three significant figures, plain notation. */
-    static String number(double value) {
+    public static String number(double value) {
         if (Double.isNaN(value)) {
             return "not computed";
         }
@@ -18,7 +18,7 @@ final class Words {
         return text.equals("-0.000") ? "0.000" : text;
     }
 
-    static String stroke(double stroke) {
+    public static String stroke(double stroke) {
         return String.format(Locale.ROOT, "%.2f", stroke);
     }
 }

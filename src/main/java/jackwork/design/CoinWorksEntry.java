@@ -10,10 +10,27 @@ import org.jspecify.annotations.Nullable;
  * @param bucket what its weight tips
  * @param holds what keeps the lever until then
  * @param kicker on the lever, the point that throws the coin out
+ * @param cashRoom where the coins heap up; when absent nobody asks how many it holds
  */
 @About("Slot, bucket, catch and kicker.")
 public record CoinWorksEntry(
-        Slot slot, Bucket bucket, @Key("catch") Catch holds, Place kicker) {
+        Slot slot,
+        Bucket bucket,
+        @Key("catch") Catch holds,
+        Place kicker,
+        @Nullable CashRoom cashRoom) {
+
+    /**
+     * @param toLeft from beneath the lip to the wall at the left, mm
+     * @param toRight likewise at the right, mm
+     * @param depth across the mechanism's plane, mm
+     * @param below from the lowest that the bucket comes down to the floor, mm
+     */
+    public record CashRoom(
+            @Unit("mm") double toLeft,
+            @Unit("mm") double toRight,
+            @Unit("mm") double depth,
+            @Unit("mm") double below) {}
 
     /**
      * @param at the middle of its opening, where the coin is let go

@@ -36,6 +36,12 @@ public final class CoinCycle {
 
     private static final double HOLD = 0.1;
     private static final double SECOND_PRESS = 0.2;
+    /** A box is shaken so long before the press, and during it, s. */
+    private static final double SHAKEN = 1;
+    /** Coins follow each other so long after, s: the first has come to rest, nobody has pressed yet. */
+    private static final double APART = 0.4;
+    /** A coin not yet let go falls where it meets nothing, mm from the box. */
+    private static final double FAR_AWAY = 1e5;
     /** Times closer together are the same, s. */
     private static final double INSTANT = 1e-9;
     /** Stroke at which the lever counts as down, and as back. */
@@ -46,7 +52,10 @@ public final class CoinCycle {
     private static final double LOCKED = 0.8;
 
     private final CycleScene scene;
-    private final Press press;
+    private final Visit visit;
+    /** Coins let go so far. */
+    private int let;
+
     private final TimeStepper stepper;
     private final double step;
     private final Watcher watcher;
@@ -60,17 +69,19 @@ public final class CoinCycle {
     /** Height of the bucket's lowest point, mm: a coin below it is in the box. */
     private final double lowest;
 
-    private CoinCycle(CycleScene scene, CoinDrop drop, Press press, double step, Watcher watcher) {
-        this.scene = scene;
-        this.press = press;
+    private CoinCycle(CycleRig rig, Visit visit, double step, Watcher watcher) {
+        this.scene = CycleScene.of(rig, visit.coins());
+        this.visit = visit;
         this.step = step;
         this.watcher = watcher;
-        this.shown = new double[3 * scene.assembly.bodies().size()];
+        this.shown = new double[3 * (scene.assembly.bodies().size() - 1 + scene.coins.length)];
         this.stepper = new TimeStepper(scene.mechanism, step);
-        double[] velocity = new double[scene.mechanism.coordinates()];
-        velocity[3 * scene.coin + 1] = -drop.speed();
         double[] pose = scene.mechanism.drawnPose();
-        stepper.begin(pose, velocity);
+        for (int i = 0; i < scene.coins.length; i++) {
+            pose[3 * scene.coins[i]] = (i + 1) * FAR_AWAY;
+        }
+        stepper.begin(pose, new double[pose.length]);
+        stepper.shake(visit.shake());
         this.overlapAtRest = overlap();
         this.lowest = scene.assembly.body(scene.assembly.coinWorks().bucket()).parts().stream()
                 .flatMap(part -> part.drawn().outer().stream())
@@ -85,7 +96,12 @@ public final class CoinCycle {
 
     /** @param step longest, s */
     public static CycleResult run(CycleRig rig, CoinDrop drop, Press press, double step, Watcher watcher) {
-        return new CoinCycle(CycleScene.of(rig, drop), drop, press, step, watcher).run();
+        return new CoinCycle(rig, Visit.of(drop, press), step, watcher).run();
+    }
+
+    /** A visit of any kind. */
+    public static CycleResult run(CycleRig rig, Visit visit, Watcher watcher) {
+        return new CoinCycle(rig, visit, STEP, watcher).run();
     }
 
     /**
@@ -94,17 +110,30 @@ public final class CoinCycle {
      * @param seat where its centre is laid
      */
     public static boolean tips(CycleRig rig, CoinDrop drop, Point seat) {
-        CoinCycle cycle = new CoinCycle(CycleScene.of(rig, drop), drop, new Press(0, 0), STEP, NOBODY);
-        double[] pose = cycle.scene.mechanism.drawnPose();
-        pose[3 * cycle.scene.coin] = seat.x();
-        pose[3 * cycle.scene.coin + 1] = seat.y();
-        cycle.stepper.begin(pose, new double[pose.length]);
-        return cycle.drop();
+        CoinCycle cycle = new CoinCycle(rig, Visit.of(drop, new Press(0, 0)), STEP, NOBODY);
+        cycle.stepper.put(cycle.scene.coins[0], seat.x(), seat.y(), 0);
+        cycle.let = 1;
+        return cycle.frees();
     }
 
     private CycleResult run() {
-        show();
-        if (drop() && first() && back()) {
+        if (visit.leansFirst()) {
+            stepper.finger(finger());
+        }
+        for (int i = 0; i < scene.coins.length; i++) {
+            if (i > 0) {
+                passUntil(stepper.time() + APART);
+            }
+            CoinDrop drop = visit.coins().get(i);
+            Point at = CycleScene.letGo(scene.assembly.coinWorks(), drop);
+            stepper.put(scene.coins[i], at.x(), at.y(), drop.speed());
+            let++;
+            show();
+        }
+        if (visit.shake().acceleration() > 0) {
+            passUntil(stepper.time() + SHAKEN);
+        }
+        if (let == 0 || (frees() && first() && back())) {
             second();
         }
         return new CycleResult(
@@ -117,8 +146,12 @@ public final class CoinCycle {
                 stepper.attempts());
     }
 
+    private Finger finger() {
+        return Finger.push(1e6 * visit.press().force(), visit.press().speed());
+    }
+
     /** The lever is free when it stays so as long as a visitor takes to press: a coin that bounces out does not do. */
-    private boolean drop() {
+    private boolean frees() {
         double end = stepper.time() + PATIENCE;
         double freed = Double.NaN;
         double before = overlap();
@@ -128,7 +161,7 @@ public final class CoinCycle {
             if (overlap >= 0) {
                 freed = Double.NaN;
             } else if (Double.isNaN(freed)) {
-                freed = crossing(before, overlap, 0);
+                freed = before < 0 ? lastTime : crossing(before, overlap, 0);
             }
             if (stepper.time() - freed >= REACTION - INSTANT) {
                 times.put(CycleStage.FREES, freed);
@@ -142,7 +175,7 @@ public final class CoinCycle {
     }
 
     private boolean first() {
-        stepper.finger(Finger.push(1e6 * press.force(), press.speed()));
+        stepper.finger(finger());
         return waitFor(CycleStage.ACTS, this::stroke, DOWN, 1 / DOWN) && holdAfter(CycleStage.ACTS);
     }
 
@@ -155,8 +188,8 @@ public final class CoinCycle {
     }
 
     private void second() {
-        stepper.finger(Finger.push(1e6 * press.force(), press.speed()));
-        double end = stepper.time() + SECOND_PRESS;
+        stepper.finger(finger());
+        double end = stepper.time() + (visit.shake().acceleration() > 0 ? SHAKEN : SECOND_PRESS);
         double most = 0;
         while (goesOn(end)) {
             advance(end);
@@ -197,7 +230,10 @@ public final class CoinCycle {
     }
 
     private boolean holdAfter(CycleStage stage) {
-        double end = times.getOrDefault(stage, stepper.time()) + HOLD;
+        return passUntil(times.getOrDefault(stage, stepper.time()) + HOLD);
+    }
+
+    private boolean passUntil(double end) {
         while (goesOn(end)) {
             advance(end);
         }
@@ -231,10 +267,14 @@ public final class CoinCycle {
         }
     }
 
-    /** How far the coin has come down on its way into the box: 1 when it is below the bucket. */
+    /** How far the coin that is highest has come down into the box: 1 when it is below the bucket. */
     private double fallen() {
-        double start = scene.mechanism.bodies[scene.coin].centreY();
-        return (start - stepper.pose()[3 * scene.coin + 1]) / (start - lowest);
+        double least = Double.POSITIVE_INFINITY;
+        for (int i = 0; i < let; i++) {
+            double start = scene.mechanism.bodies[scene.coins[i]].centreY();
+            least = Math.min(least, (start - stepper.pose()[3 * scene.coins[i] + 1]) / (start - lowest));
+        }
+        return least;
     }
 
     private void show() {
@@ -249,8 +289,8 @@ public final class CoinCycle {
     }
 
     private boolean touchesBucket() {
-        for (int r = scene.firstCoinOnBucket; r < scene.endCoinOnBucket; r++) {
-            if (stepper.bears(r)) {
+        for (int r = 0; r < scene.onBucket.length; r++) {
+            if (scene.onBucket[r] && stepper.bears(r)) {
                 return true;
             }
         }

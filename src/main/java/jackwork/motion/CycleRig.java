@@ -46,7 +46,7 @@ public final class CycleRig {
     }
 
     /** With every body of the figure by itself, whether or not it could be folded. */
-    static CycleRig unfolded(Assembly assembly, double kerf, double tilt) {
+    public static CycleRig unfolded(Assembly assembly, double kerf, double tilt) {
         return new CycleRig(assembly, kerf, tilt, false);
     }
 }

@@ -3,15 +3,18 @@ package jackwork.motion;
 import jackwork.geometry.Point;
 import jackwork.parts.Assembly;
 import jackwork.parts.CoinWorks;
+import java.util.List;
 import java.util.function.IntPredicate;
 
 /**
- * Lever, figure, bucket and coin as one mechanism: the coin touches all that lies in its own layer, the lever's tooth
+ * Lever, figure, bucket and coins as one mechanism: a coin touches all that lies in its own layer, the lever's tooth
  * the bucket's strut. Lever and bucket have their stops. A figure that can be is folded into the lever. Immutable.
  */
 final class CycleScene {
 
     private static final String ON_BUCKET = "coin on bucket";
+    /** Friction of metal on metal, dry: a guess, from memory. */
+    private static final double COIN_ON_COIN = 0.2;
 
     final Mechanism mechanism;
     final Assembly assembly;
@@ -21,33 +24,26 @@ final class CycleScene {
 
     final int lever;
     final int bucket;
-    final int coin;
-    /** Rows of the coin on the bucket: first, and one past the last. */
-    final int firstCoinOnBucket;
+    /** Each coin's body, in the order of the visit. */
+    final int[] coins;
+    /** Whether a row is of a coin on the bucket, [rows]. */
+    final boolean[] onBucket;
 
-    final int endCoinOnBucket;
-
-    private CycleScene(CycleRig rig, Mechanism mechanism, int[] number, int coin) {
+    private CycleScene(CycleRig rig, Mechanism mechanism, int[] number, int[] coins) {
         this.rig = rig;
         this.assembly = rig.assembly;
         this.number = number;
         this.mechanism = mechanism;
         this.lever = number[assembly.lever().body()];
         this.bucket = number[assembly.coinWorks().bucket()];
-        this.coin = coin;
-        int first = 0;
-        int end = 0;
+        this.coins = coins;
+        this.onBucket = new boolean[mechanism.rowCount];
         for (int r = 0; r < mechanism.rowCount; r++) {
-            if (mechanism.what(r).equals(ON_BUCKET)) {
-                first = end == 0 ? r : first;
-                end = r + 1;
-            }
+            onBucket[r] = mechanism.what(r).equals(ON_BUCKET);
         }
-        this.firstCoinOnBucket = first;
-        this.endCoinOnBucket = end;
     }
 
-    static CycleScene of(CycleRig rig, CoinDrop drop) {
+    static CycleScene of(CycleRig rig, List<CoinDrop> drops) {
         Assembly assembly = rig.assembly;
         CoinWorks works = assembly.coinWorks();
         int[] number = new int[assembly.bodies().size()];
@@ -56,8 +52,12 @@ final class CycleScene {
         MechanismBuilder builder = MechanismCompiler.builder(assembly, number, kept, true);
         builder.gravity(rig.gravity);
         rig.figure.ifPresent(builder::folded);
-        Point start = works.slotAt().plus(new Point(drop.offset(), 0));
-        int coin = builder.body("coin", drop.mass(), start, drop.mass() * drop.radius() * drop.radius() / 2);
+        int[] coins = new int[drops.size()];
+        for (int i = 0; i < coins.length; i++) {
+            CoinDrop drop = drops.get(i);
+            double inertia = drop.mass() * drop.radius() * drop.radius() / 2;
+            coins[i] = builder.body("coin", drop.mass(), letGo(works, drop), inertia);
+        }
         int lever = number[assembly.lever().body()];
         int bucket = number[works.bucket()];
         double turn = assembly.lever().turn();
@@ -67,9 +67,29 @@ final class CycleScene {
         rig.outlines.forEach((part, outline) -> {
             int body = number[assembly.bodyOf(part.name())];
             String name = body == bucket ? ON_BUCKET : "coin on " + part.name();
-            double rebound = body == bucket ? drop.bucketRebound() : drop.rebound();
-            builder.touchDisc(name, coin, start, drop.radius(), body, outline, drop.friction(), rebound);
+            for (int i = 0; i < coins.length; i++) {
+                CoinDrop drop = drops.get(i);
+                double rebound = body == bucket ? drop.bucketRebound() : drop.rebound();
+                builder.touchDisc(
+                        name, coins[i], letGo(works, drop), drop.radius(), body, outline, drop.friction(), rebound);
+            }
         });
+        for (int i = 1; i < coins.length; i++) {
+            for (int k = 0; k < i; k++) {
+                CoinDrop one = drops.get(k);
+                CoinDrop other = drops.get(i);
+                builder.touchDiscs(
+                        "coin on coin",
+                        coins[k],
+                        letGo(works, one),
+                        one.radius(),
+                        coins[i],
+                        letGo(works, other),
+                        other.radius(),
+                        COIN_ON_COIN,
+                        Math.min(one.rebound(), other.rebound()));
+            }
+        }
         rig.outlines.forEach((ofLever, leverOutline) -> rig.outlines.forEach((ofBucket, bucketOutline) -> {
             if (number[assembly.bodyOf(ofLever.name())] == lever
                     && number[assembly.bodyOf(ofBucket.name())] == bucket) {
@@ -83,13 +103,18 @@ final class CycleScene {
                         LinkCompiler.WOOD_ON_WOOD);
             }
         }));
-        return new CycleScene(rig, builder.build(), number, coin);
+        return new CycleScene(rig, builder.build(), number, coins);
+    }
+
+    /** Where a coin is let go. */
+    static Point letGo(CoinWorks works, CoinDrop drop) {
+        return works.slotAt().plus(new Point(drop.offset(), 0));
     }
 
     /**
      * Spreads a pose of the scene over the whole piece.
      *
-     * @param into x, y and angle of each of the assembly's bodies but the ground, in their order, then of the coin
+     * @param into x, y and angle of each of the assembly's bodies but the ground, in their order, then of the coins
      */
     void spread(double[] pose, double[] into) {
         double stroke = pose[3 * lever + 2];
@@ -101,6 +126,8 @@ final class CycleScene {
                 rig.figure.orElseThrow().pose(body, stroke, into, at);
             }
         }
-        System.arraycopy(pose, 3 * coin, into, 3 * (number.length - 1), 3);
+        for (int i = 0; i < coins.length; i++) {
+            System.arraycopy(pose, 3 * coins[i], into, 3 * (number.length - 1 + i), 3);
+        }
     }
 }

@@ -53,6 +53,10 @@ final class TimeStepper {
     private final double[] load;
     private final double[] correction;
     private Finger finger = Finger.OFF;
+    private Shake shake = Shake.NONE;
+    /** Work that a shaken box has done on its parts, µN·mm. */
+    private double shaken;
+
     private double time;
     private double longest;
     private double start;
@@ -109,10 +113,29 @@ final class TimeStepper {
         energyAtStart = energy();
         exchanged = kinetic();
         fromNowhere = 0;
+        shaken = 0;
     }
 
     void finger(Finger next) {
         finger = next;
+    }
+
+    /** Shakes the box from now on; poses are as seen from the box. */
+    void shake(Shake next) {
+        shake = next;
+    }
+
+    /** Puts a body somewhere, in the midst of a run; it touches nothing before or after. */
+    void put(int body, double x, double y, double fallsAt) {
+        double before = energy();
+        pose[3 * body] = x;
+        pose[3 * body + 1] = y;
+        pose[3 * body + 2] = 0;
+        velocity[3 * body] = 0;
+        velocity[3 * body + 1] = -fallsAt;
+        velocity[3 * body + 2] = 0;
+        rows.at(pose);
+        energyAtStart += energy() - before;
     }
 
     /** Longest step from now on, s. */
@@ -154,6 +177,10 @@ final class TimeStepper {
         }
         if (gap < -OVERRUN) {
             land(most, gap);
+        }
+        double carried = shake.at(start + lastStep / 2);
+        for (int i = 0; i < n && carried != 0; i += 3) {
+            shaken -= carried / mechanism.inverseMass[i] * (pose[i] - startPose[i]);
         }
         closure = Math.max(closure, stepClosure);
         overlap = Math.max(overlap, stepOverlap);
@@ -216,6 +243,10 @@ final class TimeStepper {
         rows.at(middle);
         loads.force(rows, load);
         rows.stepInertia(h, startVelocity, load);
+        double carried = shake.at(start + h / 2);
+        for (int i = 0; i < n && carried != 0; i += 3) {
+            load[i] -= carried / mechanism.inverseMass[i];
+        }
         stepResidual = forces.solve(h, load, velocity, finger);
         for (int i = 0; i < n; i++) {
             pose[i] += 0.5 * h * (startVelocity[i] + velocity[i]);
@@ -296,7 +327,7 @@ final class TimeStepper {
     private boolean gainsFromNowhere() {
         double kinetic = kinetic();
         double gained = kinetic + loads.potential(rows) - energyAtStart;
-        double work = forces.fingerWork();
+        double work = forces.fingerWork() + shaken;
         exchanged = Math.max(exchanged, Math.max(kinetic, Math.abs(gained - kinetic)));
         exchanged = Math.max(exchanged, Math.abs(work));
         if (exchanged > 0) {

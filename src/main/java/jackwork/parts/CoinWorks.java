@@ -1,5 +1,6 @@
 package jackwork.parts;
 
+import jackwork.design.CoinWorksEntry;
 import jackwork.geometry.Point;
 import jackwork.stock.FrictionPair;
 import jackwork.stock.Uncertain;
@@ -31,6 +32,7 @@ import org.jspecify.annotations.Nullable;
  * @param tooth of the lever
  * @param strut of the bucket
  * @param kicker of the lever
+ * @param cashRoom where the coins heap up; null when the design does not say
  */
 public record CoinWorks(
         Point slotAt,
@@ -55,7 +57,8 @@ public record CoinWorks(
         FrictionPair coinFriction,
         Point tooth,
         Point strut,
-        Point kicker) {
+        Point kicker,
+        CoinWorksEntry.@Nullable CashRoom cashRoom) {
 
     CoinWorks rubbing(FrictionPair pair, FrictionPair other) {
         return new CoinWorks(
@@ -81,7 +84,8 @@ public record CoinWorks(
                 coinFriction.equals(pair) ? other : coinFriction,
                 tooth,
                 strut,
-                kicker);
+                kicker,
+                cashRoom);
     }
 
     /**

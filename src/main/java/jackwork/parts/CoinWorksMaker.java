@@ -78,6 +78,7 @@ final class CoinWorksMaker {
                 Friction.between(design.workshop(), "coin", wood),
                 design.inBox(entry.holds().tooth(), ""),
                 design.inBox(entry.holds().strut(), ""),
-                design.inBox(entry.kicker(), ""));
+                design.inBox(entry.kicker(), ""),
+                entry.cashRoom());
     }
 }

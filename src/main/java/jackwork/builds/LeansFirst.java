@@ -1,0 +1,62 @@
+package jackwork.builds;
+
+import jackwork.check.Finding;
+import jackwork.check.Status;
+import jackwork.check.Where;
+import jackwork.check.Words;
+import jackwork.motion.CycleResult;
+import jackwork.motion.CycleStage;
+import jackwork.stock.Coin;
+import java.util.List;
+
+/** A finger on the lever before the coin has come: up to which force does the lightest coin still free it? */
+final class LeansFirst implements Mishap {
+
+    /** A finger that only rests there, N: a guess. */
+    private static final double RESTS = 0.5;
+
+    private static final int HALVINGS = 7;
+
+    @Override
+    public List<Finding> ask(Visitor visitor) {
+        Coin coin = visitor.lightest();
+        double low = 0;
+        double high = visitor.comfortable().force();
+        boolean always = frees(visitor, coin, high);
+        for (int i = 0; i < HALVINGS && !always; i++) {
+            double middle = (low + high) / 2;
+            if (frees(visitor, coin, middle)) {
+                low = middle;
+            } else {
+                high = middle;
+            }
+        }
+        double most = always ? high : low;
+        Status status = most >= RESTS ? Status.PASS : Status.DOUBTFUL;
+        return List.of(new Finding(
+                "leans-first",
+                "What if the finger is on the lever before the coin has come?",
+                status,
+                most,
+                RESTS,
+                most - RESTS,
+                "N",
+                new Where("strut", 0.0, visitor.assembly.coinWorks().strut()),
+                always
+                        ? coin.code() + " frees the lever also under a comfortable press"
+                        : coin.code() + " frees the lever under up to " + Words.number(most)
+                                + " N; pressed harder before, let go and press again",
+                status == Status.PASS
+                        ? ""
+                        : "Let the tooth press nearer the bucket's pivot, or smooth and wax tooth and strut; and tell the"
+                                + " buyer to press after the coin has landed.",
+                "greatest force that leaves it free, in time, as numbered, against " + Words.number(RESTS)
+                        + " N of a finger that rests (a guess)",
+                List.of()));
+    }
+
+    private static boolean frees(Visitor visitor, Coin coin, double force) {
+        CycleResult result = visitor.leans(force, visitor.drop(coin));
+        return result.computed() && result.times().containsKey(CycleStage.FREES);
+    }
+}

@@ -1,0 +1,79 @@
+package jackwork.builds;
+
+import jackwork.check.Finding;
+import jackwork.check.Status;
+import jackwork.check.Where;
+import jackwork.motion.CoinDrop;
+import jackwork.motion.CycleResult;
+import jackwork.motion.CycleStage;
+import jackwork.stock.Coin;
+import jackwork.stock.Coins;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Coins of the same money that the design does not ask for: kept out, or harmless, also to the coin after them. */
+final class OtherCoins implements Mishap {
+
+    @Override
+    public List<Finding> ask(Visitor visitor) {
+        List<String> money =
+                visitor.coins.stream().map(Coin::currency).distinct().toList();
+        List<Finding> findings = new ArrayList<>();
+        for (Coin coin : Coins.catalogue().all()) {
+            if (money.contains(coin.currency()) && !visitor.coins.contains(coin)) {
+                findings.add(find(
+                        visitor, coin.code(), visitor.goesIn(coin.diameter(), coin.thickness()), visitor.drop(coin)));
+            }
+        }
+        return findings;
+    }
+
+    /**
+     * Never a failure: nobody is asked to put it in.
+     *
+     * @param name as the finding's question names it
+     */
+    static Finding find(Visitor visitor, String name, boolean goesIn, CoinDrop drop) {
+        if (!goesIn) {
+            return finding(visitor, name, Status.PASS, name + " does not go through the slot");
+        }
+        CycleResult alone = visitor.puts(drop);
+        if (alone.passes()) {
+            return finding(visitor, name, Status.PASS, name + " works it like a coin that is asked for");
+        }
+        if (alone.computed() && alone.times().containsKey(CycleStage.FREES)) {
+            String why = name + " frees the lever, and then " + Visitor.missed(alone);
+            return finding(visitor, name, Status.DOUBTFUL, why);
+        }
+        String next = visitor.lightest().code();
+        CycleResult after = visitor.puts(drop, visitor.drop(visitor.lightest()));
+        boolean harmless = alone.computed() && after.passes();
+        return finding(
+                visitor,
+                name,
+                harmless ? Status.PASS : Status.DOUBTFUL,
+                name + " does not free the lever; "
+                        + (harmless
+                                ? next + " after it does, and both are thrown"
+                                : "with " + next + " after it " + Visitor.missed(after)));
+    }
+
+    private static Finding finding(Visitor visitor, String name, Status status, String why) {
+        return new Finding(
+                "other/" + name.replace(' ', '-'),
+                "What of " + name + " in the slot?",
+                status,
+                null,
+                null,
+                null,
+                "",
+                new Where("slot", null, visitor.assembly.coinWorks().slotAt()),
+                why,
+                status == Status.PASS
+                        ? ""
+                        : "Let the bucket's floor fall so that it rolls out by itself, or make the slot refuse it.",
+                "the whole visit in time, as numbered; before "
+                        + visitor.lightest().code() + " where it stays",
+                List.of());
+    }
+}

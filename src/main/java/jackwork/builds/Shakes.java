@@ -1,0 +1,49 @@
+package jackwork.builds;
+
+import jackwork.check.Finding;
+import jackwork.check.Status;
+import jackwork.check.Where;
+import jackwork.check.Words;
+import jackwork.motion.CycleResult;
+import jackwork.motion.Shake;
+import java.util.ArrayList;
+import java.util.List;
+
+/** A box jiggled to and fro by someone who hopes that it opens, and presses all the while. */
+final class Shakes implements Mishap {
+
+    /** As hard as a box on a table is jiggled, mm/s²: 0.3 g, a guess. */
+    private static final double HARD = 3000;
+
+    private static final double[] FREQUENCIES = {1, 2, 3, 5, 8};
+
+    @Override
+    public List<Finding> ask(Visitor visitor) {
+        List<Double> gives = new ArrayList<>();
+        boolean computed = true;
+        for (double frequency : FREQUENCIES) {
+            CycleResult result = visitor.shakes(new Shake(HARD, frequency));
+            computed &= result.computed();
+            if (result.computed() && !Visitor.isRefused(result)) {
+                gives.add(frequency);
+            }
+        }
+        Status status = gives.isEmpty() && computed ? Status.PASS : Status.DOUBTFUL;
+        return List.of(new Finding(
+                "jiggle",
+                "Does it stay locked when jiggled?",
+                status,
+                null,
+                HARD / 1000,
+                null,
+                "m/s²",
+                new Where("strut", 0.0, visitor.assembly.coinWorks().strut()),
+                !gives.isEmpty()
+                        ? "jiggled at " + Words.number(gives.get(0)) + " times a second it lets a press through"
+                        : computed ? "jiggled and pressed it stays locked" : "not every jiggle could be computed",
+                status == Status.PASS ? "" : "Add to the counterweight, or bring the bucket's centre nearer its pivot.",
+                "to and fro with up to " + Words.number(HARD / 1000)
+                        + " m/s² (a guess), 1 to 8 times a second, in time, as numbered",
+                List.of()));
+    }
+}

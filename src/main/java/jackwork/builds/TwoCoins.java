@@ -1,0 +1,42 @@
+package jackwork.builds;
+
+import jackwork.check.Finding;
+import jackwork.check.Status;
+import jackwork.check.Where;
+import jackwork.motion.CycleResult;
+import jackwork.motion.CycleStage;
+import jackwork.stock.Coin;
+import java.util.List;
+import java.util.Optional;
+
+/** Two coins one after the other before anyone presses: both must leave, and the lever lock again. */
+final class TwoCoins implements Mishap {
+
+    @Override
+    public List<Finding> ask(Visitor visitor) {
+        return visitor.coins.stream().map(coin -> find(visitor, coin)).toList();
+    }
+
+    private static Finding find(Visitor visitor, Coin coin) {
+        CycleResult result = visitor.puts(visitor.drop(coin), visitor.drop(coin));
+        boolean staysIn = result.firstMissed().equals(Optional.of(CycleStage.THROWN));
+        Status status = result.passes() ? Status.PASS : staysIn || !result.computed() ? Status.DOUBTFUL : Status.FAIL;
+        return new Finding(
+                "two-coins/" + coin.code(),
+                "What of two " + coin.code() + " before one press?",
+                status,
+                null,
+                null,
+                null,
+                "",
+                new Where("slot", null, visitor.assembly.coinWorks().slotAt()),
+                result.passes()
+                        ? "both are thrown by one press, and the lever locks again"
+                        : result.computed() && staysIn
+                                ? "one of them stays, and the next press costs nothing"
+                                : Visitor.missed(result),
+                status == Status.PASS ? "" : "Shorten the bucket's floor so that a second coin finds no room on it.",
+                "the whole visit in time, as numbered, coins 0.4 s apart",
+                List.of());
+    }
+}

@@ -1,0 +1,57 @@
+package jackwork.check;
+
+import jackwork.parts.Assembly;
+import jackwork.parts.CoinWorks;
+import jackwork.stock.Coin;
+import jackwork.stock.Uncertain;
+import java.util.Comparator;
+import java.util.List;
+
+/**
+ * On a table that leans across the mechanism's plane the bucket lies against what keeps it sideways: a ring of radius ρ
+ * rubs with a moment of {@code µ W sin φ ρ} more. The lightest coin must still tip it.
+ */
+final class LeansAcross implements Question {
+
+    /** Radius of the ring in radii of the rod: a spacer as thick as the rod is round. A guess. */
+    private static final double RING = 2;
+
+    @Override
+    public List<Finding> ask(Subject subject) {
+        Assembly assembly = subject.assembly();
+        Coin coin = subject.coins().stream()
+                .min(Comparator.comparingDouble(Coin::mass))
+                .orElseThrow();
+        Uncertain tilt = assembly.workshop().handlingOrGuess().tilt();
+        double lean = Math.max(Math.abs(tilt.low()), Math.abs(tilt.high()));
+        double more = sideways(assembly, coin, lean);
+        double surplus = CoinTrips.balance(assembly, coin).surplus();
+        Spread spread = subject.balanceSpread(a -> CoinTrips.balance(a, coin).surplus() - sideways(a, coin, lean));
+        return List.of(new Finding(
+                "leans-across",
+                "Does the lightest coin tip the bucket on a table that leans sideways?",
+                spread.status(),
+                surplus,
+                more,
+                surplus - more,
+                "N·mm",
+                new Where(
+                        assembly.body(assembly.coinWorks().bucket()).name(),
+                        0.0,
+                        assembly.coinWorks().pivot()),
+                coin.code() + " has " + Words.number(surplus) + " N·mm to spare, lying sideways takes "
+                        + Words.number(more) + " N·mm",
+                spread.status() == Status.PASS ? "" : "Take weight off the counterweight, or wax the bucket's spacers.",
+                "µ W sin φ ρ = " + Words.number(more) + " N·mm, φ = " + Words.number(lean) + " degrees, ρ = "
+                        + Words.number(RING) + " rod radii (a guess)",
+                spread.grounds()));
+    }
+
+    private static double sideways(Assembly assembly, Coin coin, double lean) {
+        CoinWorks works = assembly.coinWorks();
+        double load = CoinSeat.weight(assembly.body(works.bucket()).mass() + coin.mass());
+        // The ring rubs wood on wood, as tooth and strut do.
+        double friction = works.catchFriction().coefficient().value();
+        return friction * load * Math.sin(Math.toRadians(lean)) * RING * works.rodRadius();
+    }
+}

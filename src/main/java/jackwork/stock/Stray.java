@@ -1,0 +1,23 @@
+package jackwork.stock;
+
+/**
+ * Something that is no coin and finds its way into a slot all the same; taken as a disc.
+ *
+ * @param words for people, with its article
+ * @param diameter mm
+ * @param thickness mm
+ * @param mass g
+ * @param friction on wood
+ * @param rebound share of the approach speed that comes back from wood
+ */
+public record Stray(
+        String name,
+        String words,
+        double diameter,
+        double thickness,
+        double mass,
+        double friction,
+        double rebound,
+        Basis basis,
+        String source)
+        implements Catalogue.Entry {}
