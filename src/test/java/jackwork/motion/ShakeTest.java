@@ -17,8 +17,8 @@ class ShakeTest {
         builder.pin("fulcrum", lever, GROUND, new Point(0, 500), 1, 0.3)
                 .lever(lever, -0.5, new Point(100, 500), new Point(0, -1));
         int sledge = builder.body("sledge", 20, Point.ORIGIN, 500);
-        builder.slide("front", sledge, GROUND, new Point(10, 0), new Point(-200, 0), new Point(200, 0), 0);
-        builder.slide("rear", sledge, GROUND, new Point(-10, 0), new Point(-200, 0), new Point(200, 0), 0);
+        builder.slide("front", sledge, GROUND, new Point(10, 0), new Point(-2000, 0), new Point(2000, 0), 0);
+        builder.slide("rear", sledge, GROUND, new Point(-10, 0), new Point(-2000, 0), new Point(2000, 0), 0);
         Mechanism mechanism = builder.build();
         TimeStepper stepper = new TimeStepper(mechanism, 5e-4);
         stepper.begin(mechanism.drawnPose(), new double[mechanism.coordinates()]);
