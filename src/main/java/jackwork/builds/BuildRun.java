@@ -6,6 +6,7 @@ import jackwork.parts.Assembly;
 import jackwork.stock.Coin;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
@@ -106,6 +107,15 @@ public final class BuildRun {
     public BuildResult.Trial replay(int number, Coin coin, CoinCycle.Watcher watcher) {
         Build build = build(number);
         return BuildTrial.trial(build, BuildTrial.rig(build), coin, watcher);
+    }
+
+    /** A picture of a build out of the mechanism's plane, where its cause lies there. */
+    public Optional<String> across(int number, Coin coin, Cause cause, String caption) {
+        return switch (cause) {
+            case SLOT -> Optional.of(AcrossView.slot(build(number), coin, caption));
+            case BEARING, TWIST -> Optional.of(AcrossView.bucket(build(number), caption));
+            default -> Optional.empty();
+        };
     }
 
     /** The cycle of the design as numbered, without any spread. */

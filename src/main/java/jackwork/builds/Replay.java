@@ -40,11 +40,6 @@ public final class Replay implements CoinCycle.Watcher {
         }
     }
 
-    /** Whether anything was run: what fails out of the plane fails before. */
-    public boolean hasMoved() {
-        return times.size() > 1;
-    }
-
     /** @param caption what came of it */
     public String svg(String caption) {
         Bounds all = assembly.parts().stream()
@@ -168,7 +163,7 @@ public final class Replay implements CoinCycle.Watcher {
         out.append("Z\"/>");
     }
 
-    private static String escaped(String text) {
+    static String escaped(String text) {
         return text.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;");
     }
 }

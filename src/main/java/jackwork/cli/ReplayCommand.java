@@ -75,12 +75,12 @@ final class ReplayCommand implements Callable<Integer> {
         String words = trial.coin() + " in build " + build + ": "
                 + (trial.computed() ? trial.cause().map(Cause::words).orElse("all stages reached") : "not computed");
         System.out.println(words);
-        if (!shown.hasMoved()) {
-            System.out.println("nothing moves in this one: there is no picture of it");
-            return Outcome.FINE;
-        }
+        Coin of = Coins.catalogue().find(trial.coin()).orElseThrow();
+        String picture = trial.cause()
+                .flatMap(cause -> run.across(build, of, cause, words))
+                .orElse(null);
         Path draft = out.resolveSibling(out.getFileName() + ".part");
-        Files.writeString(draft, shown.svg(words));
+        Files.writeString(draft, picture == null ? shown.svg(words) : picture);
         Files.move(draft, out, StandardCopyOption.REPLACE_EXISTING);
         System.out.println("written to " + out);
         return Outcome.FINE;

@@ -120,6 +120,18 @@ class MainTest {
                 .contains("EUR-3");
     }
 
+    /** What fails out of the plane is shown across it. */
+    @Test
+    void replayDrawsATwistAcross(@TempDir Path folder) throws IOException {
+        Path out = folder.resolve("across.svg");
+        Ran ran = run("replay", "demo/spoiled/bucket-twists", "--build", "0", "--seed", "7", "-o", out.toString());
+        assertThat(ran.out()).contains("the bucket twists against its neighbours");
+        assertThat(Files.readString(out))
+                .contains("seen across the mechanism")
+                .contains("<animateTransform")
+                .contains("of bearing");
+    }
+
     @Test
     void tuneProposesAndAppliesOneNumber(@TempDir Path folder) throws IOException {
         Path design = DemoCopy.at(folder.resolve("workshop")).resolve("spoiled/counterweight-heavy");
