@@ -98,6 +98,7 @@ final class ReportJson {
             Json.put(entry, "correlation", matter.correlation(), 3);
             entry.put("guess", matter.guess());
         }
+        matters.put("measureFirst", builds.measureFirst().orElse(null));
         node.put("numbersDrawn", builds.unknowns());
         node.put("guesses", builds.guesses());
         return node;

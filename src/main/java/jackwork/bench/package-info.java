@@ -1,7 +1,8 @@
 /**
- * The bench log: revisions, trials, pieces and measured values in SQLite. Nothing stands here yet.
+ * What really happened. So far: how readings become a workshop's values, with their spread. The log of revisions,
+ * trials and pieces does not stand yet.
  *
- * <p>Units: mm, g, s, degrees. May import {@code check} and below, no sibling.
+ * <p>Units: mm, g, N, degrees. May import {@code check} and below, no sibling.
  */
 @NullMarked
 package jackwork.bench;

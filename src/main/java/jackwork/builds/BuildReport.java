@@ -1,5 +1,6 @@
 package jackwork.builds;
 
+import jackwork.check.Measurement;
 import jackwork.stock.Coin;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -7,6 +8,7 @@ import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.hipparchus.stat.correlation.SpearmansCorrelation;
 
 /**
@@ -37,6 +39,8 @@ public record BuildReport(
         List<BuildResult> results) {
 
     private static final int MOST_MATTERS = 6;
+    /** A rank correlation below this is little more than chance among a hundred builds. */
+    private static final double WORTH_MEASURING = 0.2;
 
     /**
      * @param correlation Spearman's rank correlation of the number with the build's margin, −1 to 1
@@ -102,6 +106,14 @@ public record BuildReport(
         }
         matters.sort(Comparator.comparingDouble((Matter m) -> -Math.abs(m.correlation())));
         return List.copyOf(matters.subList(0, Math.min(MOST_MATTERS, matters.size())));
+    }
+
+    /** The one measurement that would settle most of it: of the guess that goes most with the margin. */
+    public Optional<String> measureFirst() {
+        return matters.stream()
+                .filter(matter -> matter.guess() && Math.abs(matter.correlation()) > WORTH_MEASURING)
+                .findFirst()
+                .map(matter -> Measurement.first(matter.name()));
     }
 
     /** The whole in a sentence that never leaves out what it rests on. */

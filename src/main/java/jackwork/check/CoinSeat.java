@@ -11,7 +11,7 @@ import jackwork.stock.Coin;
  * A coin lying in the bucket, and the moments about the bucket's pivot. The coin is a disc in the
  * mechanism's plane that touches the floor, and the lip's corner or the waiting kicker: where the floor leads it.
  */
-final class CoinSeat {
+public final class CoinSeat {
 
     /** Steps over the tip and the stroke: both are smooth, so the ends and this many between show the least. */
     static final int STEPS = 60;
@@ -35,7 +35,7 @@ final class CoinSeat {
     }
 
     /** Centre of the coin at rest in the bucket, mm, when that has tipped by a share of its tip. */
-    static Point centre(CoinWorks works, double radius, double share) {
+    public static Point centre(CoinWorks works, double radius, double share) {
         Point atLip = tipped(works, atLip(works, radius), share);
         Point down = along(works).turned(works.tip() * share);
         if (down.y() <= 0) {
@@ -101,7 +101,7 @@ final class CoinSeat {
     }
 
     /** The empty bucket's own moment against tipping, N·mm, at a share of the tip. */
-    static double closingMoment(Assembly assembly, double share) {
+    public static double closingMoment(Assembly assembly, double share) {
         CoinWorks works = assembly.coinWorks();
         Body bucket = assembly.body(works.bucket());
         Point centre = tipped(works, bucket.centre(), share);
@@ -116,7 +116,7 @@ final class CoinSeat {
     }
 
     /** N for a mass in g. */
-    static double weight(double mass) {
+    public static double weight(double mass) {
         return mass * Mechanism.GRAVITY / 1e6;
     }
 }

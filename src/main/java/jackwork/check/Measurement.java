@@ -1,22 +1,28 @@
 package jackwork.check;
 
+import static java.util.Map.entry;
+
 import jackwork.stock.Basis;
 import java.util.List;
 import java.util.Map;
 
 /** The one short measurement that would settle most of a doubt. */
-final class Measurement {
+public final class Measurement {
 
     /** How a maker measures a number, by the first word of its name. */
-    private static final Map<String, String> HOW = Map.of(
-            "friction", "lay one on the other and tilt until it slides; the slope's tangent is the coefficient",
-            "thickness", "put a calliper on the sheet, in five places",
-            "density", "weigh a cut rectangle of known size",
-            "mass", "weigh ten together",
-            "kerf", "cut a square of known size and measure what comes out",
-            "running", "try rods in a row of holes that grow by 0.05 mm",
-            "comfortable", "press a kitchen scale and see what feels light",
-            "strongest", "let the strongest visitor press a scale");
+    private static final Map<String, String> HOW = Map.ofEntries(
+            entry("friction", "lay one on the other and tilt until it slides; the slope's tangent is the coefficient"),
+            entry("thickness", "put a calliper on the sheet, in five places"),
+            entry("density", "weigh a cut rectangle of known size"),
+            entry("mass", "weigh ten together"),
+            entry("kerf", "cut a square of known size and measure what comes out"),
+            entry("running", "try rods in a row of holes that grow by 0.05 mm"),
+            entry("comfortable", "press a kitchen scale and see what feels light"),
+            entry("strongest", "let the strongest visitor press a scale"),
+            entry("rebound", "drop a coin on it from 100 mm; the share is the root of how much of that it comes back"),
+            entry("tilt", "lay a level on the tables where it will stand"),
+            entry("wear,", "press one a thousand times and gauge its holes again"),
+            entry("strength", "press a kitchen scale as the lever would be pressed"));
 
     private Measurement() {}
 
@@ -25,8 +31,13 @@ final class Measurement {
         return grounds.stream()
                 .filter(ground -> ground.number().basis() != Basis.MEASURED)
                 .findFirst()
-                .map(ground -> " Measure the " + ground.name() + " first: " + how(ground.name()) + ".")
+                .map(ground -> " " + first(ground.name()))
                 .orElse("");
+    }
+
+    /** The sentence for one number. */
+    public static String first(String name) {
+        return "Measure the " + name + " first: " + how(name) + ".";
     }
 
     private static String how(String name) {

@@ -105,6 +105,7 @@ final class CheckCommand implements Callable<Integer> {
                         + String.format(java.util.Locale.ROOT, "%+.2f", matter.correlation())
                         + (matter.guess() ? ", a guess)" : ")")));
         System.out.println("    (Spearman's rank correlation of each number with the build's margin)");
+        report.measureFirst().ifPresent(words -> System.out.println("    " + words));
     }
 
     private static String mark(Status status) {
