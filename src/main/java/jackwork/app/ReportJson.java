@@ -185,13 +185,17 @@ final class ReportJson {
     }
 
     private static ObjectNode coin(DesignCheck check, Coin coin) {
-        CoinTrips.Balance balance = CoinTrips.balance(check.subject().assembly(), coin);
         ObjectNode node = Json.object();
         node.put("coin", coin.code());
         node.put("fits", CoinSlotPlay.of(check.subject().assembly().coinWorks(), coin) > 0);
-        node.put("trips", balance.surplus() > 0);
-        Json.put(node, "tripMomentNmm", balance.tripMoment(), 6);
-        Json.put(node, "needMomentNmm", balance.needMoment(), 6);
+        if (check.subject().assembly().coinWorks().bridges()) {
+            node.putNull("trips").putNull("tripMomentNmm").putNull("needMomentNmm");
+        } else {
+            CoinTrips.Balance balance = CoinTrips.balance(check.subject().assembly(), coin);
+            node.put("trips", balance.surplus() > 0);
+            Json.put(node, "tripMomentNmm", balance.tripMoment(), 6);
+            Json.put(node, "needMomentNmm", balance.needMoment(), 6);
+        }
         if (check.builds() == null) {
             node.putNull("cycle");
         } else {

@@ -8,7 +8,7 @@ public enum Cause {
     BEARING("the bucket's bearing binds on its rod"),
     TWIST("the bucket twists against its neighbours"),
     LANDS("the coin does not reach the bucket"),
-    FREES("the coin does not tip the bucket out of the lever's way"),
+    FREES("the coin does not take the strut out of the lever's way"),
     ACTS("the lever does not go all the way down"),
     THROWN("the coin is not thrown into the box"),
     RETURNS("the lever does not come back"),

@@ -71,7 +71,9 @@ final class OtherCoins implements Mishap {
                 why,
                 status == Status.PASS
                         ? ""
-                        : "Let the bucket's floor fall so that it rolls out by itself, or make the slot refuse it.",
+                        : visitor.assembly.coinWorks().bridges()
+                                ? "Leave a gap in the ledge through which what is too small falls, or make the slot refuse it."
+                                : "Let the bucket's floor fall so that it rolls out by itself, or make the slot refuse it.",
                 "the whole visit in time, as numbered; before "
                         + visitor.lightest().code() + " where it stays",
                 List.of());

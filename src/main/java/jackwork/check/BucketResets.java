@@ -15,7 +15,7 @@ final class BucketResets implements Question {
         Spread spread = subject.balanceSpread(a -> closing(a) - CoinSeat.frictionMoment(a, 0));
         return List.of(new Finding(
                 "bucket-resets",
-                "Does the empty bucket swing back and lock again?",
+                "Does the empty " + assembly.coinWorks().bucketWord() + " swing back and lock again?",
                 spread.status(),
                 closing,
                 friction,

@@ -24,7 +24,7 @@ final class BucketTwist implements Question {
         double wantedBearing = works.clearance() * works.reach() / works.sideGap();
         return List.of(new Finding(
                 "bucket-twist",
-                "Can the bucket twist on its rod and jam?",
+                "Can the " + works.bucketWord() + " twist on its rod and jam?",
                 spread.status(),
                 shift,
                 works.sideGap(),

@@ -8,6 +8,11 @@ import java.util.List;
 final class CatchOverlap implements Question {
 
     @Override
+    public boolean appliesTo(Subject subject) {
+        return !subject.assembly().coinWorks().bridges();
+    }
+
+    @Override
     public List<Finding> ask(Subject subject) {
         Assembly assembly = subject.assembly();
         CoinWorks works = assembly.coinWorks();

@@ -9,6 +9,11 @@ import java.util.List;
 final class CoinLands implements Question {
 
     @Override
+    public boolean appliesTo(Subject subject) {
+        return !subject.assembly().coinWorks().bridges();
+    }
+
+    @Override
     public List<Finding> ask(Subject subject) {
         return subject.coins().stream().map(coin -> find(subject, coin)).toList();
     }

@@ -15,6 +15,11 @@ import java.util.List;
 final class CoinThrownClear implements Question {
 
     @Override
+    public boolean appliesTo(Subject subject) {
+        return !subject.assembly().coinWorks().bridges();
+    }
+
+    @Override
     public List<Finding> ask(Subject subject) {
         return subject.coins().stream()
                 .map(coin -> find(subject.assembly(), coin))

@@ -22,6 +22,11 @@ public final class CoinTrips implements Question {
     }
 
     @Override
+    public boolean appliesTo(Subject subject) {
+        return !subject.assembly().coinWorks().bridges();
+    }
+
+    @Override
     public List<Finding> ask(Subject subject) {
         return subject.coins().stream().map(coin -> find(subject, coin)).toList();
     }

@@ -17,6 +17,11 @@ final class LeansAcross implements Question {
     private static final double RING = 2;
 
     @Override
+    public boolean appliesTo(Subject subject) {
+        return !subject.assembly().coinWorks().bridges();
+    }
+
+    @Override
     public List<Finding> ask(Subject subject) {
         Assembly assembly = subject.assembly();
         Coin coin = subject.coins().stream()

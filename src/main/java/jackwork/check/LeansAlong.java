@@ -28,7 +28,7 @@ final class LeansAlong implements Question {
         Spread spread = subject.balanceSpread(changed -> lean(changed) - limit);
         return List.of(new Finding(
                 "leans-along",
-                "How far may the table lean before the bucket stays open?",
+                "How far may the table lean before the " + assembly.coinWorks().bucketWord() + " stays open?",
                 spread.status(),
                 value,
                 limit,
@@ -38,12 +38,13 @@ final class LeansAlong implements Question {
                         assembly.body(assembly.coinWorks().bucket()).name(),
                         0.0,
                         assembly.coinWorks().pivot()),
-                "the empty bucket falls back by itself on a table that leans by up to " + Words.number(value)
+                "the empty " + assembly.coinWorks().bucketWord()
+                        + " falls back by itself on a table that leans by up to " + Words.number(value)
                         + (value == MOST ? " degrees and more" : " degrees") + "; tables lean by " + Words.number(limit)
                         + " degrees",
                 spread.status() == Status.PASS
                         ? ""
-                        : "Move the counterweight farther out, or bring the bucket's centre down nearer its pivot.",
+                        : "Move the counterweight farther out, or bring its centre down nearer the pivot.",
                 "M g (x cos φ − y sin φ) = µ r W at φ = " + Words.number(value) + " degrees, least over the tip",
                 spread.grounds()));
     }

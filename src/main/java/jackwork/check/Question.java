@@ -5,6 +5,11 @@ import java.util.List;
 /** Something a maker wants to know of a design before cutting. */
 interface Question {
 
+    /** Whether it makes sense to ask it of this design. */
+    default boolean appliesTo(Subject subject) {
+        return true;
+    }
+
     /** One finding, or one for each coin or gesture. */
     List<Finding> ask(Subject subject);
 }

@@ -25,6 +25,7 @@ public final class Questions {
             new CoinFitsSlot(),
             new CoinLands(),
             new CoinTrips(),
+            new CoinBridges(),
             new CoinThrownClear(),
             new BucketResets(),
             new BucketTwist(),
@@ -43,7 +44,9 @@ public final class Questions {
     /** All findings, worst first, else in the order of the list. */
     public static List<Finding> ask(Subject subject) {
         List<Finding> findings = new ArrayList<>();
-        ALL.forEach(question -> findings.addAll(question.ask(subject)));
+        ALL.stream()
+                .filter(question -> question.appliesTo(subject))
+                .forEach(question -> findings.addAll(question.ask(subject)));
         findings.replaceAll(Questions::withMeasurement);
         findings.sort(WORST_FIRST);
         return List.copyOf(findings);

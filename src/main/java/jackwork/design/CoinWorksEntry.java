@@ -10,6 +10,8 @@ import org.jspecify.annotations.Nullable;
  * @param bucket what its weight tips
  * @param holds what keeps the lever until then
  * @param kicker on the lever, the point that throws the coin out
+ * @param bridge when there is one, the coin is no weight but a bridge: the kicker presses it against the bucket, which is
+ *     a gate then, and that takes the strut away; else the coin's weight tips the bucket
  * @param cashRoom where the coins heap up; when absent nobody asks how many it holds
  */
 @About("Slot, bucket, catch and kicker.")
@@ -18,7 +20,11 @@ public record CoinWorksEntry(
         Bucket bucket,
         @Key("catch") Catch holds,
         Place kicker,
+        @Nullable Bridge bridge,
         @Nullable CashRoom cashRoom) {
+
+    /** @param face where the coin touches the gate */
+    public record Bridge(Place face) {}
 
     /**
      * @param toLeft from beneath the lip to the wall at the left, mm

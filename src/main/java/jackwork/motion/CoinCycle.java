@@ -36,6 +36,8 @@ public final class CoinCycle {
 
     private static final double HOLD = 0.1;
     private static final double SECOND_PRESS = 0.2;
+    /** A coin is down when it is so near the ledge, mm. */
+    private static final double AT_LEDGE = 0.5;
     /** A box is shaken so long before the press, and during it, s. */
     private static final double SHAKEN = 1;
     /** Coins follow each other so long after, s: the first has come to rest, nobody has pressed yet. */
@@ -152,6 +154,20 @@ public final class CoinCycle {
 
     /** The lever is free when it stays so as long as a visitor takes to press: a coin that bounces out does not do. */
     private boolean frees() {
+        return scene.assembly.coinWorks().bridges() ? bridges() : tips();
+    }
+
+    /** The coin lies still before the visitor presses; pressed against the gate it takes the strut away. */
+    private boolean bridges() {
+        if (!passUntil(stepper.time() + APART + REACTION)) {
+            return false;
+        }
+        near(CycleStage.LANDS, times.containsKey(CycleStage.LANDS) ? 1 : 0);
+        stepper.finger(finger());
+        return waitFor(CycleStage.FREES, () -> 1 - overlap() / overlapAtRest, 1, 1);
+    }
+
+    private boolean tips() {
         double end = stepper.time() + PATIENCE;
         double freed = Double.NaN;
         double before = overlap();
@@ -255,7 +271,7 @@ public final class CoinCycle {
         lastTime = stepper.time();
         stepper.step(Math.min(step, until - lastTime));
         show();
-        if (touchesBucket()) {
+        if (scene.assembly.coinWorks().bridges() ? liesOnLedge() : touchesBucket()) {
             times.putIfAbsent(CycleStage.LANDS, stepper.time());
         }
         if (times.containsKey(CycleStage.FREES)) {
@@ -286,6 +302,13 @@ public final class CoinCycle {
 
     private void near(CycleStage stage, double share) {
         nearest.merge(stage, share, Math::max);
+    }
+
+    private boolean liesOnLedge() {
+        CoinWorks works = scene.assembly.coinWorks();
+        double floor = Math.max(works.heel().y(), works.toe().y()) + AT_LEDGE;
+        return let > 0
+                && stepper.pose()[3 * scene.coins[0] + 1] - visit.coins().get(0).radius() < floor;
     }
 
     private boolean touchesBucket() {

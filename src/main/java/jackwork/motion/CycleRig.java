@@ -22,7 +22,7 @@ public final class CycleRig {
     final Point gravity;
 
     final Optional<FoldedFigure> figure;
-    /** Parts of the box in the coin's layer, and their outlines as cut. */
+    /** Parts of the box that something may touch, and their outlines as cut. */
     final Map<Part, List<Point>> outlines = new LinkedHashMap<>();
 
     private CycleRig(Assembly assembly, double kerf, double tilt, boolean folds) {
@@ -31,10 +31,21 @@ public final class CycleRig {
         this.gravity = new Point(0, -Mechanism.GRAVITY).turned(-tilt);
         this.figure = folds ? FoldedFigure.of(assembly, gravity) : Optional.empty();
         for (Part part : assembly.parts()) {
-            if (part.ofBox() && part.layer() == assembly.coinWorks().layer()) {
+            if (part.ofBox() && mayTouch(part)) {
                 outlines.put(part, part.drawn().offset(-kerf / 2).outerWithin(OUTLINE));
             }
         }
+    }
+
+    /** What is in the coin's layer; and what of lever and bucket is in a layer that they share. */
+    private boolean mayTouch(Part part) {
+        int lever = assembly.lever().body();
+        int bucket = assembly.coinWorks().bucket();
+        int body = assembly.bodyOf(part.name());
+        int other = body == lever ? bucket : lever;
+        boolean shared = (body == lever || body == bucket)
+                && assembly.body(other).parts().stream().anyMatch(of -> of.layer() == part.layer());
+        return shared || part.layer() == assembly.coinWorks().layer();
     }
 
     /**

@@ -65,6 +65,9 @@ final class CycleScene {
         builder.stop("bucket's rest", bucket, Mechanism.GROUND, Math.min(0, works.tip()), Math.max(0, works.tip()));
         double rubbing = works.catchFriction().coefficient().value();
         rig.outlines.forEach((part, outline) -> {
+            if (part.layer() != works.layer()) {
+                return;
+            }
             int body = number[assembly.bodyOf(part.name())];
             String name = body == bucket ? ON_BUCKET : "coin on " + part.name();
             for (int i = 0; i < coins.length; i++) {
@@ -91,7 +94,8 @@ final class CycleScene {
             }
         }
         rig.outlines.forEach((ofLever, leverOutline) -> rig.outlines.forEach((ofBucket, bucketOutline) -> {
-            if (number[assembly.bodyOf(ofLever.name())] == lever
+            if (ofLever.layer() == ofBucket.layer()
+                    && number[assembly.bodyOf(ofLever.name())] == lever
                     && number[assembly.bodyOf(ofBucket.name())] == bucket) {
                 builder.touch(
                         ofLever.name() + " on " + ofBucket.name(),

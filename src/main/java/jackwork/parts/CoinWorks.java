@@ -32,6 +32,7 @@ import org.jspecify.annotations.Nullable;
  * @param tooth of the lever
  * @param strut of the bucket
  * @param kicker of the lever
+ * @param face of the gate, where the coin bridges to it; null when the coin's weight tips the bucket
  * @param cashRoom where the coins heap up; null when the design does not say
  */
 public record CoinWorks(
@@ -58,7 +59,18 @@ public record CoinWorks(
         Point tooth,
         Point strut,
         Point kicker,
+        @Nullable Point face,
         CoinWorksEntry.@Nullable CashRoom cashRoom) {
+
+    /** Whether the coin bridges a gap between kicker and gate, instead of tipping a bucket by its weight. */
+    public boolean bridges() {
+        return face != null;
+    }
+
+    /** What the body that the coin moves is called. */
+    public String bucketWord() {
+        return bridges() ? "gate" : "bucket";
+    }
 
     CoinWorks rubbing(FrictionPair pair, FrictionPair other) {
         return new CoinWorks(
@@ -85,6 +97,7 @@ public record CoinWorks(
                 tooth,
                 strut,
                 kicker,
+                face,
                 cashRoom);
     }
 

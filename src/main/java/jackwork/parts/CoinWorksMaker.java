@@ -36,8 +36,7 @@ final class CoinWorksMaker {
         Point pivot = design.inBox(pin.at(), bucket.pin());
         Point toe = design.inBox(bucket.toe(), "");
         Point heel = design.inBox(bucket.heel(), "");
-        // A coin left of the pivot turns it counter-clockwise.
-        double sense = toe.x() < pivot.x() ? 1 : -1;
+        double sense = sense(design, pivot, toe);
         int body = Named.in(bodyOf, bucket.part());
         double reach = bodies.get(body).parts().stream()
                 .flatMap(part -> part.drawn().outer().stream())
@@ -79,6 +78,19 @@ final class CoinWorksMaker {
                 design.inBox(entry.holds().tooth(), ""),
                 design.inBox(entry.holds().strut(), ""),
                 design.inBox(entry.kicker(), ""),
+                entry.bridge() == null ? null : design.inBox(entry.bridge().face(), ""),
                 entry.cashRoom());
+    }
+
+    /** The way in which the coin turns it: by its weight, or pressed by the kicker. */
+    private static double sense(Design design, Point pivot, Point toe) {
+        CoinWorksEntry entry = design.box().coinWorks();
+        CoinWorksEntry.Bridge bridge = entry.bridge();
+        if (bridge == null) {
+            // A coin left of the pivot turns it counter-clockwise.
+            return toe.x() < pivot.x() ? 1 : -1;
+        }
+        Point face = design.inBox(bridge.face(), "");
+        return face.minus(pivot).cross(face.minus(design.inBox(entry.kicker(), ""))) > 0 ? 1 : -1;
     }
 }

@@ -1,0 +1,129 @@
+package jackwork.check;
+
+import jackwork.geometry.Point;
+import jackwork.parts.CoinWorks;
+import jackwork.parts.Lever;
+import jackwork.stock.Coin;
+import jackwork.stock.Uncertain;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * A coin between kicker and gate pushes the gate, and with it the strut, out of the tooth's way before the tooth comes
+ * there; without a coin, or with one too small, the kicker does not reach the gate. With n from kicker to gate:
+ * <pre>
+ *   push(u) = (kicker(u) − kicker(0)) · n − (distance of kicker and face − diameter)
+ *   gate's turn = push / arm of n about its pivot
+ * </pre>
+ * at the stroke u where tooth and strut would meet.
+ */
+final class CoinBridges implements Question {
+
+    @Override
+    public boolean appliesTo(Subject subject) {
+        return subject.assembly().coinWorks().bridges();
+    }
+
+    @Override
+    public List<Finding> ask(Subject subject) {
+        CoinWorks works = subject.assembly().coinWorks();
+        Point face = works.face();
+        if (face == null) {
+            return List.of();
+        }
+        List<Finding> findings = new ArrayList<>();
+        for (Coin coin : subject.coins()) {
+            findings.add(find(subject, works, face, coin));
+        }
+        findings.add(locks(subject, works));
+        return findings;
+    }
+
+    private static Finding find(Subject subject, CoinWorks works, Point face, Coin coin) {
+        Lever lever = subject.assembly().lever();
+        double meets = meets(works, lever);
+        Point kicker = works.kicker();
+        Point way = face.minus(kicker);
+        Point n = way.times(1 / way.length());
+        double travel = kicker.turnedAbout(lever.pivot(), lever.turn() * meets)
+                .minus(kicker)
+                .dot(n);
+        double gap = way.length() - coin.diameter();
+        double push = Math.max(0, travel - gap);
+        double clear = clear(works, lever, face, n, push);
+        double margin = clear - CatchFrees.slop(works);
+        Uncertain kerf = subject.assembly().workshop().laser().kerf();
+        Uncertain fit = subject.assembly().workshop().fits().running();
+        Spread spread = new Spread(margin)
+                .add(
+                        "kerf",
+                        kerf,
+                        k -> clear(works, lever, face, n, Math.max(0, push - (k - kerf.value())))
+                                - CatchFrees.slop(works))
+                .add("running clearance", fit, f -> margin - (f - fit.value()));
+        return new Finding(
+                "coin-bridges/" + coin.code(),
+                "Does " + coin.code() + " bridge the gap and take the strut away?",
+                spread.status(),
+                clear,
+                CatchFrees.slop(works),
+                margin,
+                "mm",
+                new Where("kicker", meets, kicker),
+                gap < 0
+                        ? coin.code() + " has no room between kicker and gate: " + Words.number(-gap) + " mm too thick"
+                        : coin.code() + " is pressed against the gate by " + Words.number(push)
+                                + " mm when tooth and strut would meet, and the strut is then " + Words.number(clear)
+                                + " mm out of the way",
+                spread.status() == Status.PASS
+                        ? ""
+                        : "Set the kicker nearer the gate for this coin, or let the tooth come to the strut later.",
+                "push = travel " + Words.number(travel) + " − (" + Words.number(way.length()) + " − "
+                        + Words.number(coin.diameter()) + ") = " + Words.number(push) + " mm at stroke "
+                        + Words.stroke(meets) + "; play of both pins " + Words.number(CatchFrees.slop(works)) + " mm",
+                spread.grounds());
+    }
+
+    private static Finding locks(Subject subject, CoinWorks works) {
+        Lever lever = subject.assembly().lever();
+        double overlap = -clear(works, lever, 0);
+        double slop = CatchFrees.slop(works);
+        Spread spread = CatchFrees.withClearance(subject.assembly(), overlap - slop);
+        return new Finding(
+                "gate-locks",
+                "Does the strut stand well in the tooth's way without a coin?",
+                spread.status(),
+                overlap,
+                slop,
+                overlap - slop,
+                "mm",
+                new Where("strut", meets(works, lever), works.strut()),
+                "strut and tooth overlap by " + Words.number(overlap) + " mm, the pins' play takes "
+                        + Words.number(slop) + " mm; the lever goes to stroke " + Words.stroke(meets(works, lever))
+                        + " before they meet",
+                spread.status() == Status.PASS ? "" : "Make the strut longer, or the tooth deeper.",
+                "overlap = " + Words.number(overlap) + " mm; play = half the clearance of each of two pins = "
+                        + Words.number(slop) + " mm",
+                spread.grounds());
+    }
+
+    /** Stroke at which the tooth comes to the strut. */
+    private static double meets(CoinWorks works, Lever lever) {
+        Point tooth = works.tooth().minus(lever.pivot());
+        Point strut = works.strut().minus(lever.pivot());
+        return Math.atan2(tooth.cross(strut), tooth.dot(strut)) / lever.turn();
+    }
+
+    private static double clear(CoinWorks works, Lever lever, Point face, Point n, double push) {
+        double arm = Math.abs(face.minus(works.pivot()).cross(n));
+        return clear(works, lever, push / arm);
+    }
+
+    /** How far the strut stands out of the tooth's circle when the gate has turned, mm; negative in its way. */
+    private static double clear(CoinWorks works, Lever lever, double turn) {
+        double tooth = works.tooth().distance(lever.pivot());
+        double side = Math.signum(works.strut().distance(lever.pivot()) - tooth);
+        Point strut = works.strut().turnedAbout(works.pivot(), works.sense() * turn);
+        return -side * (strut.distance(lever.pivot()) - tooth);
+    }
+}
