@@ -1,6 +1,7 @@
 package jackwork.check;
 
 import jackwork.geometry.Point;
+import jackwork.parts.Assembly;
 import jackwork.parts.CoinWorks;
 import jackwork.parts.Lever;
 import jackwork.stock.Coin;
@@ -45,11 +46,9 @@ final class CoinBridges implements Question {
         Point kicker = works.kicker();
         Point way = face.minus(kicker);
         Point n = way.times(1 / way.length());
-        double travel = kicker.turnedAbout(lever.pivot(), lever.turn() * meets)
-                .minus(kicker)
-                .dot(n);
+        double travel = travel(works, lever, way);
         double gap = way.length() - coin.diameter();
-        double push = Math.max(0, travel - gap);
+        double push = push(works, lever, way, coin.diameter());
         double clear = clear(works, lever, face, n, push);
         double margin = clear - CatchFrees.slop(works);
         Uncertain kerf = subject.assembly().workshop().laser().kerf();
@@ -105,6 +104,42 @@ final class CoinBridges implements Question {
                 "overlap = " + Words.number(overlap) + " mm; play = half the clearance of each of two pins = "
                         + Words.number(slop) + " mm",
                 spread.grounds());
+    }
+
+    /** Diameter of the smallest disc that takes the strut just out of the tooth's way, mm. */
+    static double smallest(Assembly assembly) {
+        CoinWorks works = assembly.coinWorks();
+        Point face = works.face();
+        if (face == null) {
+            return Double.NaN;
+        }
+        Lever lever = assembly.lever();
+        Point way = face.minus(works.kicker());
+        Point n = way.times(1 / way.length());
+        double low = 0;
+        double high = way.length();
+        while (high - low > 1e-9) {
+            double middle = (low + high) / 2;
+            if (clear(works, lever, face, n, push(works, lever, way, middle)) > 0) {
+                high = middle;
+            } else {
+                low = middle;
+            }
+        }
+        return high;
+    }
+
+    /** How far a disc of a diameter is pressed into the gate when tooth and strut would meet, mm. */
+    private static double push(CoinWorks works, Lever lever, Point way, double diameter) {
+        return Math.max(0, travel(works, lever, way) - (way.length() - diameter));
+    }
+
+    /** How far the kicker goes toward the gate until tooth and strut meet, mm. */
+    private static double travel(CoinWorks works, Lever lever, Point way) {
+        Point kicker = works.kicker();
+        return kicker.turnedAbout(lever.pivot(), lever.turn() * meets(works, lever))
+                .minus(kicker)
+                .dot(way.times(1 / way.length()));
     }
 
     /** Stroke at which the tooth comes to the strut. */
