@@ -99,6 +99,13 @@ final class ReportJson {
             entry.put("guess", matter.guess());
         }
         matters.put("measureFirst", builds.measureFirst().orElse(null));
+        ArrayNode conditions = node.putArray("conditions");
+        builds.conditions()
+                .forEach(condition -> conditions
+                        .addObject()
+                        .put("name", condition.name())
+                        .put("builds", condition.builds())
+                        .put("passes", condition.passes()));
         node.put("numbersDrawn", builds.unknowns());
         node.put("guesses", builds.guesses());
         return node;

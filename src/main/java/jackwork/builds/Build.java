@@ -16,7 +16,12 @@ final class Build {
     /** Diametral clearance of the bucket on its rod. */
     double clearance;
 
+    /** Paint on one face, mm: it takes its room from slot, gap and side gaps. */
+    double film;
+
     double coinMass;
+    /** How much wider the coin is than published. */
+    double coinWidth;
     /** Where the coin is let go, from one end of the slot's play (−1) to the other (+1). */
     double offset;
 

@@ -21,6 +21,7 @@ import org.hipparchus.stat.correlation.SpearmansCorrelation;
  * @param passesByCoin by the coin's code
  * @param causes of the builds that fail, most frequent first
  * @param matters what moves the margin, most first
+ * @param conditions how the driest, the dampest and the most worn third do
  * @param unknowns how many numbers were drawn
  * @param guesses how many of those are guesses
  */
@@ -34,6 +35,7 @@ public record BuildReport(
         Map<String, Integer> passesByCoin,
         Map<Cause, Integer> causes,
         List<Matter> matters,
+        List<Condition> conditions,
         int unknowns,
         int guesses,
         List<BuildResult> results) {
@@ -46,6 +48,9 @@ public record BuildReport(
      * @param correlation Spearman's rank correlation of the number with the build's margin, −1 to 1
      */
     public record Matter(String name, double correlation, boolean guess) {}
+
+    /** A third of the builds, by one number: how many it has and how many of those pass. */
+    public record Condition(String name, int builds, int passes) {}
 
     static BuildReport of(
             long seed, List<Coin> coins, List<Unknown> unknowns, double[][] quantiles, List<BuildResult> results) {
@@ -82,9 +87,36 @@ public record BuildReport(
                 byCoin,
                 sorted,
                 matters(unknowns, quantiles, results),
+                List.of(
+                        third("dry", Unknowns.MOISTURE, false, unknowns, quantiles, results),
+                        third("damp", Unknowns.MOISTURE, true, unknowns, quantiles, results),
+                        third("worn", Unknowns.WEAR, true, unknowns, quantiles, results)),
                 unknowns.size(),
                 guesses,
                 List.copyOf(results));
+    }
+
+    private static Condition third(
+            String name,
+            String number,
+            boolean most,
+            List<Unknown> unknowns,
+            double[][] quantiles,
+            List<BuildResult> results) {
+        int d = 0;
+        while (!unknowns.get(d).name().equals(number)) {
+            d++;
+        }
+        int builds = 0;
+        int passes = 0;
+        for (int i = 0; i < results.size(); i++) {
+            double share = most ? 1 - quantiles[i][d] : quantiles[i][d];
+            if (share < 1.0 / 3) {
+                builds++;
+                passes += results.get(i).passes() ? 1 : 0;
+            }
+        }
+        return new Condition(name, builds, passes);
     }
 
     private static List<Matter> matters(List<Unknown> unknowns, double[][] quantiles, List<BuildResult> results) {

@@ -29,15 +29,21 @@ final class BuildTrial {
 
     static BuildResult.Trial trial(Build build, CycleRig rig, Coin coin, CoinCycle.Watcher watcher) {
         CoinWorks works = build.assembly.coinWorks();
+        double diameter = coin.diameter() + build.coinWidth;
         double play = Math.min(
-                works.slotWidth() + build.kerf - coin.thickness(), works.slotLength() + build.kerf - coin.diameter());
+                works.slotWidth() + build.kerf - 2 * build.film - coin.thickness(),
+                works.slotLength() + build.kerf - 2 * build.film - diameter);
         if (play <= 0) {
             return fails(coin, Cause.SLOT, play / coin.thickness());
+        }
+        double room = build.assembly.coinGap() - 2 * build.film - coin.thickness();
+        if (room <= 0) {
+            return fails(coin, Cause.GAP, room / coin.thickness());
         }
         if (build.clearance <= 0) {
             return fails(coin, Cause.BEARING, build.clearance);
         }
-        double twist = 1 - works.shift(build.clearance) / works.sideGap();
+        double twist = 1 - works.shift(build.clearance) / (works.sideGap() - 2 * build.film);
         if (twist <= 0) {
             return fails(coin, Cause.TWIST, twist);
         }
@@ -60,10 +66,10 @@ final class BuildTrial {
     }
 
     static CoinDrop drop(Build build, Coin coin) {
-        double play = build.assembly.coinWorks().slotLength() - coin.diameter();
+        double play = build.assembly.coinWorks().slotLength() - coin.diameter() - build.coinWidth;
         return new CoinDrop(
                 coin.mass() * build.coinMass,
-                coin.radius(),
+                coin.radius() + build.coinWidth / 2,
                 build.offset * play / 2,
                 build.dropSpeed,
                 build.assembly.coinWorks().coinFriction().coefficient().value(),

@@ -5,6 +5,7 @@ import jackwork.motion.CycleStage;
 /** Why a build fails with a coin: the first thing that does not happen. */
 public enum Cause {
     SLOT("the coin does not go through the slot"),
+    GAP("the coin sticks between its walls"),
     BEARING("the bucket's bearing binds on its rod"),
     TWIST("the bucket twists against its neighbours"),
     LANDS("the coin does not reach the bucket"),

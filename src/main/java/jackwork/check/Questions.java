@@ -23,6 +23,7 @@ public final class Questions {
             new ToothShapes(),
             new CamShapes(),
             new CoinFitsSlot(),
+            new CoinLeans(),
             new CoinLands(),
             new CoinTrips(),
             new CoinBridges(),

@@ -96,6 +96,9 @@ final class CheckCommand implements Callable<Integer> {
                 .forEach((coin, passes) ->
                         System.out.println("    " + coin + " passes in " + passes + " of " + report.builds()));
         report.causes().forEach((cause, count) -> System.out.println("    in " + count + ": " + cause.words()));
+        report.conditions()
+                .forEach(condition -> System.out.println("    " + condition.name() + ": " + condition.passes() + " of "
+                        + condition.builds() + ", a third of them"));
         report.results().stream()
                 .filter(result -> !result.passes())
                 .findFirst()

@@ -78,7 +78,7 @@ public final class CoinCycle {
         this.watcher = watcher;
         this.shown = new double[3 * (scene.assembly.bodies().size() - 1 + scene.coins.length)];
         this.stepper = new TimeStepper(scene.mechanism, step);
-        double[] pose = scene.mechanism.drawnPose();
+        double[] pose = scene.restPose();
         for (int i = 0; i < scene.coins.length; i++) {
             pose[3 * scene.coins[i]] = (i + 1) * FAR_AWAY;
         }

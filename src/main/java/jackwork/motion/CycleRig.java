@@ -3,6 +3,7 @@ package jackwork.motion;
 import jackwork.geometry.Point;
 import jackwork.parts.Assembly;
 import jackwork.parts.Part;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -22,6 +23,9 @@ public final class CycleRig {
     final Point gravity;
 
     final Optional<FoldedFigure> figure;
+    /** Where the lever's and figure's bodies rest, when that is not as drawn: x, y, angle of each but the ground. */
+    final Optional<double[]> rest;
+
     /** Parts of the box that something may touch, and their outlines as cut. */
     final Map<Part, List<Point>> outlines = new LinkedHashMap<>();
 
@@ -30,11 +34,38 @@ public final class CycleRig {
         // A table turned counter-clockwise is lower on its left: seen from it, gravity turns clockwise.
         this.gravity = new Point(0, -Mechanism.GRAVITY).turned(-tilt);
         this.figure = folds ? FoldedFigure.of(assembly, gravity) : Optional.empty();
+        this.rest = figure.isPresent() ? Optional.empty() : restOf(assembly, gravity);
         for (Part part : assembly.parts()) {
             if (part.ofBox() && mayTouch(part)) {
                 outlines.put(part, part.drawn().offset(-kerf / 2).outerWithin(OUTLINE));
             }
         }
+    }
+
+    /** A string shorter than its path as drawn pulls what it holds to another rest. */
+    private static Optional<double[]> restOf(Assembly assembly, Point gravity) {
+        int[] number = new int[assembly.bodies().size()];
+        Mechanism mechanism = MechanismCompiler.figure(assembly, number, true)
+                .gravity(gravity)
+                .build();
+        Rows rows = new Rows(mechanism);
+        rows.at(mechanism.drawnPose());
+        boolean strained = false;
+        for (int r = 0; r < rows.count; r++) {
+            strained |= mechanism.pushesOnly[r] && rows.gap[r] < -TimeStepper.CLOSED;
+        }
+        if (!strained) {
+            return Optional.empty();
+        }
+        double[] solved = new PoseSolver(mechanism).pose();
+        double[] rest = new double[3 * (number.length - 1)];
+        Arrays.fill(rest, Double.NaN);
+        for (int body = 1; body < number.length; body++) {
+            if (number[body] >= 0) {
+                System.arraycopy(solved, 3 * number[body], rest, 3 * (body - 1), 3);
+            }
+        }
+        return Optional.of(rest);
     }
 
     /** What is in the coin's layer; and what of lever and bucket is in a layer that they share. */

@@ -115,6 +115,20 @@ final class CycleScene {
         return works.slotAt().plus(new Point(drop.offset(), 0));
     }
 
+    /** The pose at rest: as drawn, but for what strings pull elsewhere. */
+    double[] restPose() {
+        double[] pose = mechanism.drawnPose();
+        rig.rest.ifPresent(rest -> {
+            for (int body = 1; body < number.length; body++) {
+                int at = 3 * (body - 1);
+                if (number[body] >= 0 && !Double.isNaN(rest[at])) {
+                    System.arraycopy(rest, at, pose, 3 * number[body], 3);
+                }
+            }
+        });
+        return pose;
+    }
+
     /**
      * Spreads a pose of the scene over the whole piece.
      *

@@ -37,6 +37,19 @@ public record Assembly(
         throw new IllegalStateException("part " + part + " was not checked on reading");
     }
 
+    /** Width of the gap in which the coin runs, mm: the thinnest part that keeps its walls apart. */
+    public double coinGap() {
+        return parts().stream()
+                .filter(part -> part.ofBox() && part.layer() == coinWorks.layer())
+                .filter(part -> {
+                    int body = bodyOf(part.name());
+                    return body == 0 || body == coinWorks.bucket();
+                })
+                .mapToDouble(part -> part.thickness().value())
+                .min()
+                .orElse(coinWorks.slotWidth());
+    }
+
     /** Every flat part, box and figure, in the order of bodies. */
     public List<Part> parts() {
         return bodies.stream().flatMap(body -> body.parts().stream()).toList();
@@ -44,6 +57,11 @@ public record Assembly(
 
     Assembly withBodies(List<Body> other) {
         return new Assembly(name, workshop, other, pins, slides, stops, links, lever, coinWorks);
+    }
+
+    /** The same design with other links. */
+    Assembly withLinks(List<Link> other) {
+        return new Assembly(name, workshop, bodies, pins, slides, stops, other, lever, coinWorks);
     }
 
     /** The same design with one pair of surfaces rubbing differently. */

@@ -67,6 +67,15 @@ public record CoinWorks(
         return face != null;
     }
 
+    /**
+     * How far a coin leans in its gap, rad: {@code d sin α + t cos α = w}, to first order in the play.
+     *
+     * @param gap free width across the mechanism's plane, mm
+     */
+    public static double lean(double gap, double thickness, double diameter) {
+        return Math.max(0, gap - thickness) / diameter;
+    }
+
     /** What the body that the coin moves is called. */
     public String bucketWord() {
         return bridges() ? "gate" : "bucket";

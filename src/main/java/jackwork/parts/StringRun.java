@@ -44,6 +44,18 @@ public record StringRun(
         return over.stream().map(Guide::friction).toList();
     }
 
+    /** The same, its cord longer by a share of what it is. Its path is taken straight from guide to guide. */
+    StringRun stretched(double share) {
+        double length = slack;
+        Point last = from;
+        for (Guide guide : over) {
+            length += last.distance(guide.at());
+            last = guide.at();
+        }
+        length += last.distance(to);
+        return new StringRun(name, a, from, fromPart, over, b, to, toPart, cord, holds, slack + share * length);
+    }
+
     @Override
     public Link rubbing(FrictionPair pair, FrictionPair other) {
         List<Guide> now = over.stream()

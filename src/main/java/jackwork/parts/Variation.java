@@ -77,6 +77,22 @@ public record Variation(String name, Uncertain number, BiFunction<Assembly, Doub
                         dense(part.kind(), part.kind().density().value() * factor.applyAsDouble(part))));
     }
 
+    /** The assembly with all its wood damper or drier: each part as much thicker, and as much heavier. */
+    public static Assembly damper(Assembly assembly, double thicker, double heavier) {
+        return parts(
+                assembly,
+                part -> part.of(
+                        at(part.thickness(), part.thickness().value() * thicker),
+                        dense(part.kind(), part.kind().density().value() * heavier / thicker)));
+    }
+
+    /** The assembly with all its cords longer by a share of what they are. */
+    public static Assembly stretched(Assembly assembly, double share) {
+        return assembly.withLinks(assembly.links().stream()
+                .map(link -> link instanceof StringRun string ? string.stretched(share) : link)
+                .toList());
+    }
+
     private static void put(Map<String, Variation> all, Variation variation) {
         all.putIfAbsent(variation.name(), variation);
     }
