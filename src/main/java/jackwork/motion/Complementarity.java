@@ -32,7 +32,8 @@ final class Complementarity {
 
     private static final int ROUNDS_AT_ONCE = 12;
     private static final int ROUNDS = 80;
-    private static final int SWEEPS = 3000;
+    private static final int ROUNDS_AS_SWEPT = 12;
+    private static final int SWEEPS = 10_000;
     /** After so many sweeps it looks whether the answer is near enough, as a share of the greatest motion. */
     private static final int LOOKS = 25;
 
@@ -311,19 +312,27 @@ final class Complementarity {
         return moved;
     }
 
-    /** Whether the states that the sweeps have come to give forces that fit; if not, the forces are as swept. */
+    /** Whether the states that the sweeps have come to, or a few near them, give forces that fit; if not, all is as swept. */
     private boolean fitsAsSwept() {
         System.arraycopy(force, 0, swept, 0, size);
         for (int i = 0; i < size; i++) {
             state[i] = stateOf(i);
         }
-        solveHeld();
-        move();
-        measure();
-        if (residual <= FITS * scale()) {
-            return true;
+        for (int round = 0; round < ROUNDS_AS_SWEPT; round++) {
+            solveHeld();
+            move();
+            measure();
+            if (residual <= FITS * scale()) {
+                return true;
+            }
+            if (!changeStates(round % 2 == 0)) {
+                break;
+            }
         }
         System.arraycopy(swept, 0, force, 0, size);
+        for (int i = 0; i < size; i++) {
+            state[i] = stateOf(i);
+        }
         return false;
     }
 

@@ -177,6 +177,10 @@ final class TimeStepper {
         }
         if (gap < -OVERRUN) {
             land(most, gap);
+            while (isCoarse() && lastStep > SHORTEST) {
+                forces.restore();
+                attempt(lastStep / 2);
+            }
         }
         double carried = shake.at(start + lastStep / 2);
         for (int i = 0; i < n && carried != 0; i += 3) {
