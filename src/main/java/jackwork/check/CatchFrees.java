@@ -7,12 +7,7 @@ import jackwork.parts.Lever;
 import java.util.List;
 
 /** With the bucket tipped, the strut stands clear of the tooth all the way down. */
-final class CatchFrees implements Question {
-
-    @Override
-    public boolean appliesTo(Subject subject) {
-        return !subject.assembly().coinWorks().bridges();
-    }
+final class CatchFrees implements OfWeight {
 
     @Override
     public List<Finding> ask(Subject subject) {

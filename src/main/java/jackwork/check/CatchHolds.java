@@ -15,12 +15,7 @@ import java.util.List;
  * </pre>
  * so it holds while a ≥ −(µ h + M/N). With a positive no press can open it, whatever the friction.
  */
-final class CatchHolds implements Question {
-
-    @Override
-    public boolean appliesTo(Subject subject) {
-        return !subject.assembly().coinWorks().bridges();
-    }
+final class CatchHolds implements OfWeight {
 
     @Override
     public List<Finding> ask(Subject subject) {

@@ -5,12 +5,7 @@ import jackwork.parts.CoinWorks;
 import java.util.List;
 
 /** Without a coin, the tooth stands well on the strut. */
-final class CatchOverlap implements Question {
-
-    @Override
-    public boolean appliesTo(Subject subject) {
-        return !subject.assembly().coinWorks().bridges();
-    }
+final class CatchOverlap implements OfWeight {
 
     @Override
     public List<Finding> ask(Subject subject) {

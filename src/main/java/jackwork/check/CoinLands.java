@@ -6,12 +6,7 @@ import jackwork.stock.Coin;
 import java.util.List;
 
 /** With the lever at rest, the kicker leaves each coin room in the bucket, tipped or not. */
-final class CoinLands implements Question {
-
-    @Override
-    public boolean appliesTo(Subject subject) {
-        return !subject.assembly().coinWorks().bridges();
-    }
+final class CoinLands implements OfWeight {
 
     @Override
     public List<Finding> ask(Subject subject) {

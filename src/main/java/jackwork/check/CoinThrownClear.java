@@ -12,12 +12,7 @@ import java.util.List;
  * than a coin's radius to the place where the coin's centre stands plumb over the tipped lip's corner. Geometry
  * of a slow push; speed only helps.
  */
-final class CoinThrownClear implements Question {
-
-    @Override
-    public boolean appliesTo(Subject subject) {
-        return !subject.assembly().coinWorks().bridges();
-    }
+final class CoinThrownClear implements OfWeight {
 
     @Override
     public List<Finding> ask(Subject subject) {

@@ -5,7 +5,7 @@ import jackwork.stock.Coin;
 import java.util.List;
 
 /** Each coin's weight tips the bucket, laid in at rest, against counterweight and bearing friction. */
-public final class CoinTrips implements Question {
+public final class CoinTrips implements OfWeight {
 
     /**
      * The balance of one coin where it is tightest over the tip.
@@ -19,11 +19,6 @@ public final class CoinTrips implements Question {
         public double surplus() {
             return tripMoment - needMoment;
         }
-    }
-
-    @Override
-    public boolean appliesTo(Subject subject) {
-        return !subject.assembly().coinWorks().bridges();
     }
 
     @Override

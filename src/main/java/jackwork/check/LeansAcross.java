@@ -11,15 +11,10 @@ import java.util.List;
  * On a table that leans across the mechanism's plane the bucket lies against what keeps it sideways: a ring of radius ρ
  * rubs with a moment of {@code µ W sin φ ρ} more. The lightest coin must still tip it.
  */
-final class LeansAcross implements Question {
+final class LeansAcross implements OfWeight {
 
     /** Radius of the ring in radii of the rod: a spacer as thick as the rod is round. A guess. */
     private static final double RING = 2;
-
-    @Override
-    public boolean appliesTo(Subject subject) {
-        return !subject.assembly().coinWorks().bridges();
-    }
 
     @Override
     public List<Finding> ask(Subject subject) {

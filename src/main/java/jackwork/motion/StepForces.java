@@ -9,15 +9,6 @@ import java.util.Arrays;
  */
 final class StepForces {
 
-    /** An axis that slides slower than this sticks unless its bound is passed, mm/s (rad/s × 100). */
-    private static final double STILL = 1e-6;
-
-    /**
-     * A gap no wider, between bodies that go no farther in a step, stays as it is, mm: closing it would move what
-     * friction holds still, and no forces fit both.
-     */
-    private static final double SHUT = 1e-6;
-
     private static final int RESOLVES = 40;
     private static final double UNCHANGED = 1e-3;
     /** The tensions of a string's spans multiply, so they are followed further. */
@@ -46,6 +37,7 @@ final class StepForces {
     /** Size of the force that each following axis follows, [axes]. */
     private final double[] followed;
 
+    private final StepOffsets offsets;
     private final double[] offset;
     private double step;
     private double fingerImpulse;
@@ -69,6 +61,7 @@ final class StepForces {
         this.axisImpulse = new double[rows.axes];
         this.bearing = new boolean[rows.count];
         this.places = new StepPlaces(mechanism, rows, bearing);
+        this.offsets = new StepOffsets(rows, contacts, places);
         this.bound = new double[rows.axes];
         this.followed = new double[rows.axes];
         this.offset = new double[rows.count + rows.axes + 1];
@@ -138,7 +131,7 @@ final class StepForces {
         gatherAxes(false);
         contacts.addFinger(finger, h);
         contacts.respond();
-        offsets(h);
+        offsets.fill(h, start, before);
         double miss = resolve();
         finish(v);
         addFingerWork(v);
@@ -235,25 +228,6 @@ final class StepForces {
             } else {
                 bound[a] = blow ? 0 : bound[a];
                 contacts.addAxis(a, -1);
-            }
-        }
-    }
-
-    /** Motion without contact impulses: touches by the mean of the step, what slides or is driven by its end. */
-    private void offsets(double h) {
-        for (int i = 0; i < problem.size; i++) {
-            double end = contacts.rate(i, before);
-            double begin = contacts.rate(i, start);
-            if (contacts.isFinger(i)) {
-                problem.offset[i] = end - contacts.fingerTarget();
-            } else if (problem.kind[i] == Complementarity.Kind.PUSH) {
-                double gap = places.gapBackFromMiddle(contacts.member[i], h, start);
-                boolean stays = gap <= SHUT && h * rows.fastest(contacts.member[i], start) <= SHUT;
-                problem.offset[i] = end + begin + (gap > 0 && !stays ? 2 * gap / h : 0);
-            } else if (problem.kind[i] == Complementarity.Kind.HOLD || Math.abs(begin) < STILL) {
-                problem.offset[i] = end + begin;
-            } else {
-                problem.offset[i] = end;
             }
         }
     }

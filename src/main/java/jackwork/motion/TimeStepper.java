@@ -18,17 +18,6 @@ final class TimeStepper {
     static final double CLOSED = 1e-5;
     /** A gap may be this far below 0 before the step is shortened, mm. */
     private static final double OVERRUN = 5e-7;
-    /**
-     * Bounds on a run that counts: closure of joints mm; overlap of what touches before it is set apart, mm, which
-     * comes where a touch goes round a corner within a step; miss of the complementarity as a share of its scale;
-     * energy that came from nowhere as a share of the most that has been exchanged.
-     */
-    private static final double MOST_CLOSURE = 1e-3;
-
-    private static final double MOST_OVERLAP = 0.05;
-
-    private static final double MOST_MISS = 1e-3;
-    private static final double MOST_GAIN = 0.02;
     /** Steps are not shortened further for accuracy's sake, s. */
     private static final double SHORTEST = 1e-5;
 
@@ -60,17 +49,7 @@ final class TimeStepper {
     private double time;
     private double longest;
     private double start;
-    private double energyAtStart;
-    /** Most energy that was kinetic, went into height and springs, or came from the finger so far, µN·mm. */
-    private double exchanged;
-
-    private double fromNowhere;
-    private double stepClosure;
-    private double stepOverlap;
-    private double stepResidual;
-    private double closure;
-    private double overlap;
-    private double residual;
+    private final RunBounds bounds = new RunBounds();
     private int blows;
     private int attempts;
     private boolean computed = true;
@@ -101,18 +80,13 @@ final class TimeStepper {
         System.arraycopy(fromPose, 0, pose, 0, n);
         System.arraycopy(fromVelocity, 0, velocity, 0, n);
         time = 0;
-        closure = 0;
-        overlap = 0;
-        residual = 0;
         blows = 0;
         attempts = 0;
         computed = true;
         rows.forget();
         forces.forget();
         rows.at(pose);
-        energyAtStart = energy();
-        exchanged = kinetic();
-        fromNowhere = 0;
+        bounds.begin(energy(), kinetic());
         shaken = 0;
     }
 
@@ -135,7 +109,7 @@ final class TimeStepper {
         velocity[3 * body + 1] = -fallsAt;
         velocity[3 * body + 2] = 0;
         rows.at(pose);
-        energyAtStart += energy() - before;
+        bounds.put(energy() - before);
     }
 
     /** Longest step from now on, s. */
@@ -170,14 +144,14 @@ final class TimeStepper {
             most = Math.min(most, mechanism.joints[j].safeStep(rows, mechanism.firstRow[j], velocity));
         }
         double gap = attempt(most);
-        while (isCoarse() && most > SHORTEST) {
+        while (bounds.isCoarse() && most > SHORTEST) {
             most /= 2;
             forces.restore();
             gap = attempt(most);
         }
         if (gap < -OVERRUN) {
             land(most, gap);
-            while (isCoarse() && lastStep > SHORTEST) {
+            while (bounds.isCoarse() && lastStep > SHORTEST) {
                 forces.restore();
                 attempt(lastStep / 2);
             }
@@ -186,19 +160,12 @@ final class TimeStepper {
         for (int i = 0; i < n && carried != 0; i += 3) {
             shaken -= carried / mechanism.inverseMass[i] * (pose[i] - startPose[i]);
         }
-        closure = Math.max(closure, stepClosure);
-        overlap = Math.max(overlap, stepOverlap);
-        residual = Math.max(residual, stepResidual);
+        bounds.takeStep();
         if (blow.strike(pose, velocity, Math.max(lastStep, 0.1 * longest), finger)) {
             blows++;
-            residual = Math.max(residual, blow.residual());
+            bounds.takeBlow(blow.residual());
         }
         note();
-    }
-
-    /** Whether the last attempt strained the joints so much that a shorter step must do. */
-    private boolean isCoarse() {
-        return stepClosure > MOST_CLOSURE / 2 || stepOverlap > MOST_OVERLAP / 2 || stepResidual > MOST_MISS / 2;
     }
 
     /** Illinois' method on the step length for the least gap; ends at most a hair beyond the touch. */
@@ -251,7 +218,7 @@ final class TimeStepper {
         for (int i = 0; i < n && carried != 0; i += 3) {
             load[i] -= carried / mechanism.inverseMass[i];
         }
-        stepResidual = forces.solve(h, load, velocity, finger);
+        bounds.stepResidual = forces.solve(h, load, velocity, finger);
         for (int i = 0; i < n; i++) {
             pose[i] += 0.5 * h * (startVelocity[i] + velocity[i]);
         }
@@ -286,8 +253,8 @@ final class TimeStepper {
                 }
             }
             if (k == 0) {
-                stepClosure = miss;
-                stepOverlap = deep;
+                bounds.stepClosure = miss;
+                bounds.stepOverlap = deep;
             }
             if (Math.max(miss, deep) <= CLOSE_ENOUGH) {
                 break;
@@ -321,23 +288,9 @@ final class TimeStepper {
         for (int i = 0; i < n; i++) {
             finite &= Double.isFinite(pose[i]) && Double.isFinite(velocity[i]);
         }
-        computed = finite
-                && closure <= MOST_CLOSURE
-                && overlap <= MOST_OVERLAP
-                && residual <= MOST_MISS
-                && !gainsFromNowhere();
-    }
-
-    private boolean gainsFromNowhere() {
-        double kinetic = kinetic();
-        double gained = kinetic + loads.potential(rows) - energyAtStart;
-        double work = forces.fingerWork() + shaken;
-        exchanged = Math.max(exchanged, Math.max(kinetic, Math.abs(gained - kinetic)));
-        exchanged = Math.max(exchanged, Math.abs(work));
-        if (exchanged > 0) {
-            fromNowhere = Math.max(fromNowhere, (gained - work) / exchanged);
-        }
-        return fromNowhere > MOST_GAIN;
+        // Asked in any case, so that its books are kept.
+        boolean holds = bounds.hold(energy(), kinetic(), forces.fingerWork() + shaken);
+        computed = finite && holds;
     }
 
     // What came of it.
@@ -371,7 +324,7 @@ final class TimeStepper {
 
     /** Energy gained since the start, µN·mm: at most the finger's work. */
     double energyGained() {
-        return energy() - energyAtStart;
+        return bounds.gained(energy());
     }
 
     /** Force of a row in the last step, µN. */
@@ -391,22 +344,22 @@ final class TimeStepper {
 
     /** Largest miss of a joint before projection so far, mm. */
     double closure() {
-        return closure;
+        return bounds.closure();
     }
 
     /** Largest overlap of what touches before it was set apart so far, mm. */
     double overlap() {
-        return overlap;
+        return bounds.overlap();
     }
 
     /** Largest miss of the complementarity so far, as a share of its scale. */
     double residual() {
-        return residual;
+        return bounds.residual();
     }
 
     /** Most energy so far that came from nowhere, as a share of the most exchanged. */
     double energyFromNowhere() {
-        return fromNowhere;
+        return bounds.fromNowhere();
     }
 
     int blows() {
