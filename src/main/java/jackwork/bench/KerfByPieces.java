@@ -20,9 +20,16 @@ public final class KerfByPieces {
      * @throws IllegalArgumentException when there are fewer than two readings, or one is far from what was drawn
      */
     public static Uncertain of(double drawn, double[] outsides, double[] holes, double resolution) {
+        return of(drawn, 1, outsides, holes, resolution);
+    }
+
+    /**
+     * @param strips into which each outside was cut, pushed together and measured as one: so many kerfs are missing
+     */
+    public static Uncertain of(double drawn, int strips, double[] outsides, double[] holes, double resolution) {
         List<Double> kerfs = new ArrayList<>();
         for (double outside : outsides) {
-            kerfs.add(drawn - outside);
+            kerfs.add((drawn - outside) / strips);
         }
         for (double hole : holes) {
             kerfs.add(hole - drawn);
@@ -34,6 +41,6 @@ public final class KerfByPieces {
             }
         }
         double[] values = kerfs.stream().mapToDouble(k -> k).toArray();
-        return Readings.of(values, resolution, "mm", "cut at " + drawn + " mm and measured");
+        return Readings.of(values, resolution / strips, "mm", "cut at " + drawn + " mm and measured");
     }
 }

@@ -10,6 +10,7 @@ import jackwork.design.Design;
 import jackwork.design.DesignReader;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -41,6 +42,12 @@ final class CheckCommand implements Callable<Integer> {
     @Option(names = "--json", description = "one JSON object on stdout")
     private boolean json;
 
+    @Option(
+            names = "--measured",
+            paramLabel = "STOCK=MM",
+            description = "thickness of the sheet in hand: birch-2=1.87; may be given again")
+    private Map<String, Double> measured = Map.of();
+
     @Override
     public Integer call() throws InterruptedException {
         if (builds != 0 && (builds < 10 || builds > 100_000)) {
@@ -49,7 +56,7 @@ final class CheckCommand implements Callable<Integer> {
         if (threads < 1 || threads > 256) {
             throw new BadInputException("--threads reads " + threads + ", expected 1 to 256");
         }
-        Design read = DesignReader.read(design);
+        Design read = DesignReader.read(design).withMeasured(measured);
         DesignCheck check = DesignCheck.of(coins.isEmpty() ? read : read.withCoins(coins));
         if (builds > 0) {
             BuildRun run = DesignCheck.builds(check.subject(), builds, seed);

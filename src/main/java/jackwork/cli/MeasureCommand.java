@@ -56,6 +56,13 @@ final class MeasureCommand {
     int kerf(
             @Option(names = "--drawn", paramLabel = "MM", required = true, description = "size in the drawing")
                     double drawn,
+            @Option(
+                            names = "--strips",
+                            paramLabel = "N",
+                            defaultValue = "1",
+                            description =
+                                    "into which it was cut and pushed together again; ${DEFAULT-VALUE} when absent")
+                    int strips,
             @Option(names = "--outside", paramLabel = "MM", split = ",", description = "widths over pieces")
                     List<Double> outsides,
             @Option(names = "--hole", paramLabel = "MM", split = ",", description = "widths in holes")
@@ -67,7 +74,11 @@ final class MeasureCommand {
                             description = "what the calliper can tell apart; ${DEFAULT-VALUE} when absent")
                     double step) {
         Uncertain read = read(() -> KerfByPieces.of(
-                drawn, array(outsides == null ? List.of() : outsides), array(holes == null ? List.of() : holes), step));
+                drawn,
+                strips,
+                array(outsides == null ? List.of() : outsides),
+                array(holes == null ? List.of() : holes),
+                step));
         System.out.println("Kerf: " + words(read) + " mm.");
         System.out.println(NEXT);
         System.out.println("laser:");

@@ -6,6 +6,7 @@ import jackwork.parts.Assembler;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -27,13 +28,22 @@ final class PackCommand implements Callable<Integer> {
     @Option(names = "--quantity", paramLabel = "N", description = "how many pieces; 1 when absent")
     private int quantity = 1;
 
+    @Option(
+            names = "--measured",
+            paramLabel = "STOCK=MM",
+            description = "thickness of the sheet in hand: birch-2=1.87; may be given again")
+    private Map<String, Double> measured = Map.of();
+
     @Override
     public Integer call() throws IOException {
         if (quantity < 1 || quantity > 1000) {
             throw new BadInputException("--quantity reads " + quantity + ", expected 1 to 1000");
         }
         List<Path> written = Pack.write(
-                Assembler.assemble(DesignReader.read(design)), out, quantity, name -> System.err.println("  " + name));
+                Assembler.assemble(DesignReader.read(design).withMeasured(measured)),
+                out,
+                quantity,
+                name -> System.err.println("  " + name));
         System.err.println("Box panels across the mechanism's plane (top, bottom, ends) are not in this pack yet.");
         System.out.println(written.size() + " files in " + out);
         return Outcome.FINE;

@@ -4,7 +4,9 @@ import jackwork.drawing.Drawing;
 import jackwork.geometry.Point;
 import jackwork.stock.Coins;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -51,6 +53,34 @@ public record Design(
         DesignFile other = new DesignFile(
                 file.format(), file.name(), file.box(), file.figure(), coins, file.gestures(), file.change());
         return new Design(folder, other, workshop, box, boxDrawing, figure, figureDrawing, figureShift);
+    }
+
+    /**
+     * The same design cut from sheets as measured.
+     *
+     * @param thickness mm, by the workshop's names
+     * @throws DesignException when the workshop has no such sheet, or a thickness is none
+     */
+    public Design withMeasured(Map<String, Double> thickness) {
+        List<String> known = List.copyOf(workshop.sheets().keySet());
+        List<Problem> problems = new ArrayList<>();
+        thickness.forEach((stock, value) -> {
+            if (!known.contains(stock)) {
+                problems.add(new Problem(
+                        "measured",
+                        0,
+                        0,
+                        "read \"" + stock + "\", expected a sheet of workshop.yaml" + NearestWord.hint(stock, known)));
+            } else if (!(value > 0.2 && value < 50)) {
+                problems.add(new Problem(
+                        "measured", 0, 0, "read " + value + " mm for " + stock + ", expected 0.2 to 50 mm"));
+            }
+        });
+        if (!problems.isEmpty()) {
+            throw new DesignException(problems);
+        }
+        WorkshopFile other = workshop.withMeasured(thickness);
+        return new Design(folder, file, other, box, boxDrawing, figure, figureDrawing, figureShift);
     }
 
     /** A place of the box, in the common frame. {@code fallback} names the circle when no place is written. */

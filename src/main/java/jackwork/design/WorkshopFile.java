@@ -2,6 +2,7 @@ package jackwork.design;
 
 import jackwork.stock.Basis;
 import jackwork.stock.Uncertain;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
@@ -27,17 +28,45 @@ public record WorkshopFile(
         Finger finger,
         @Nullable Handling handling) {
 
+    /** A sheet differs so much from place to place after it was measured, mm: a guess. */
+    private static final double CALLIPER = 0.05;
+
     /**
      * @param bed width and height that it can cut, mm
      * @param kerf width of the cut, mm
      * @param margin bare edge kept on every sheet, mm
      * @param gap between parts, mm
+     * @param speeds of its head; guessed when absent
      */
     public record Laser(
             @Unit("mm") List<Double> bed,
             @Unit("mm") Uncertain kerf,
             @Unit("mm") double margin,
-            @Unit("mm") double gap) {}
+            @Unit("mm") double gap,
+            @Nullable Speeds speeds) {
+
+        /** What the workshop says, else guesses. */
+        public Speeds speedsOrGuess() {
+            return speeds == null ? Speeds.GUESS : speeds;
+        }
+    }
+
+    /**
+     * @param engrave along an engraved line
+     * @param cut through this workshop's usual sheets
+     * @param travel between lines, beam off
+     */
+    public record Speeds(
+            @Unit("mm/s") Uncertain engrave,
+            @Unit("mm/s") Uncertain cut,
+            @Unit("mm/s") Uncertain travel) {
+
+        static final Speeds GUESS = new Speeds(guess(80, 40, 160), guess(10, 5, 20), guess(200, 100, 400));
+
+        private static Uncertain guess(double value, double low, double high) {
+            return new Uncertain(value, low, high, "mm/s", Basis.GUESS, "common practice, no source");
+        }
+    }
 
     /**
      * @param kind a sheet of the catalogue
@@ -77,6 +106,19 @@ public record WorkshopFile(
      */
     public record FrictionEntry(
             List<String> between, @Unit("1") Uncertain coefficient) {}
+
+    /** The same workshop with sheets as measured, mm, each give or take what a sheet differs from place to place. */
+    WorkshopFile withMeasured(Map<String, Double> thickness) {
+        Map<String, SheetEntry> measured = new LinkedHashMap<>(sheets);
+        thickness.forEach((stock, value) -> measured.computeIfPresent(
+                stock,
+                (name, entry) -> new SheetEntry(
+                        entry.kind(),
+                        new Uncertain(
+                                value, value - CALLIPER, value + CALLIPER, "mm", Basis.MEASURED, "the sheet in hand"),
+                        entry.size())));
+        return new WorkshopFile(format, name, currency, laser, measured, rods, cords, fits, friction, finger, handling);
+    }
 
     /** How coins are dropped and levers pressed here; what the workshop does not say is guessed. */
     public Handling handlingOrGuess() {

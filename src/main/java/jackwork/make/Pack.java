@@ -1,8 +1,10 @@
 package jackwork.make;
 
+import jackwork.design.WorkshopFile;
 import jackwork.drawing.CutKind;
 import jackwork.drawing.CutPath;
 import jackwork.drawing.CutSheet;
+import jackwork.drawing.DxfWriter;
 import jackwork.drawing.Label;
 import jackwork.drawing.PdfWriter;
 import jackwork.drawing.PrintSetup;
@@ -16,9 +18,11 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.function.Consumer;
 
-/** The folder that a maker takes to the laser: sheets as SVG and PDF, the parts list, the cautions. */
+/** The folder that a maker takes to the laser: sheets as SVG, DXF and PDF in the order of cutting, test pieces with
+ * their form, the parts list, the cautions. */
 public final class Pack {
 
     private Pack() {}
@@ -59,11 +63,36 @@ public final class Pack {
         Files.createDirectories(folder);
         List<Path> written = new ArrayList<>();
         List<CutSheet> sheets = new ArrayList<>();
+        WorkshopFile workshop = assembly.workshop();
+        StringBuilder plans = new StringBuilder("sheet,engraved mm,cut mm,head's way mm,minutes\r\n");
         for (SheetLayout layout : layouts) {
-            CutSheet sheet = sheet(assembly, layout);
-            sheets.add(sheet);
-            written.add(save(folder.resolve(layout.name() + ".svg"), SvgWriter.write(sheet), progress));
+            CutPlan plan = CutPlan.of(sheet(assembly, layout), workshop.laser().speedsOrGuess());
+            sheets.add(plan.sheet());
+            written.add(save(folder.resolve(layout.name() + ".svg"), SvgWriter.write(plan.sheet()), progress));
+            written.add(save(folder.resolve(layout.name() + ".dxf"), DxfWriter.write(plan.sheet()), progress));
+            plans.append(String.format(
+                    Locale.ROOT,
+                    "%s,%.0f,%.0f,%.0f,%.1f\r\n",
+                    layout.name(),
+                    plan.engrave(),
+                    plan.cut(),
+                    plan.travel(),
+                    plan.seconds() / 60));
         }
+        written.add(save(folder.resolve("cut-plan.csv"), utf8(plans.toString()), progress));
+        List<String> stocks =
+                layouts.stream().map(SheetLayout::stock).distinct().toList();
+        List<CutSheet> pieces = new ArrayList<>();
+        for (CutSheet piece : TestPieces.sheets(stocks, workshop)) {
+            CutSheet planned =
+                    CutPlan.of(piece, workshop.laser().speedsOrGuess()).sheet();
+            pieces.add(planned);
+            written.add(save(folder.resolve(piece.title() + ".svg"), SvgWriter.write(planned), progress));
+            written.add(save(folder.resolve(piece.title() + ".dxf"), DxfWriter.write(planned), progress));
+        }
+        byte[] testPdf = PdfWriter.write(pieces, PrintSetup.asLargeAsNeeded(Cautions.FOR_THE_WORKSHOP));
+        written.add(save(folder.resolve("test-pieces.pdf"), testPdf, progress));
+        written.add(save(folder.resolve("test-pieces.txt"), utf8(TestPieces.form(stocks, workshop)), progress));
         byte[] pdf = PdfWriter.write(sheets, PrintSetup.asLargeAsNeeded(Cautions.FOR_THE_WORKSHOP));
         written.add(save(folder.resolve("sheets.pdf"), pdf, progress));
         written.add(save(folder.resolve("parts.csv"), utf8(PartsList.csv(assembly.bodies(), layouts)), progress));

@@ -44,6 +44,8 @@ public final class CoinCycle {
     private static final double APART = 0.4;
     /** A coin not yet let go falls where it meets nothing, mm from the box. */
     private static final double FAR_AWAY = 1e5;
+    /** A cycle takes some thousand steps; one that tries so many gets nowhere. */
+    private static final int MOST_ATTEMPTS = 40_000;
     /** Times closer together are the same, s. */
     private static final double INSTANT = 1e-9;
     /** Stroke at which the lever counts as down, and as back. */
@@ -78,6 +80,7 @@ public final class CoinCycle {
         this.watcher = watcher;
         this.shown = new double[3 * (scene.assembly.bodies().size() - 1 + scene.coins.length)];
         this.stepper = new TimeStepper(scene.mechanism, step);
+        stepper.mostAttempts((int) (MOST_ATTEMPTS * Math.max(1, STEP / step)));
         double[] pose = scene.restPose();
         for (int i = 0; i < scene.coins.length; i++) {
             pose[3 * scene.coins[i]] = (i + 1) * FAR_AWAY;

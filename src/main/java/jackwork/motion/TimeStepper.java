@@ -52,6 +52,7 @@ final class TimeStepper {
     private final RunBounds bounds = new RunBounds();
     private int blows;
     private int attempts;
+    private int mostAttempts = Integer.MAX_VALUE;
     private boolean computed = true;
     private double lastStep;
 
@@ -110,6 +111,11 @@ final class TimeStepper {
         velocity[3 * body + 2] = 0;
         rows.at(pose);
         bounds.put(energy() - before);
+    }
+
+    /** Ends a run that tries more steps than this, as one that is not computed: blows may follow each other without end. */
+    void mostAttempts(int most) {
+        mostAttempts = most;
     }
 
     /** Longest step from now on, s. */
@@ -290,7 +296,7 @@ final class TimeStepper {
         }
         // Asked in any case, so that its books are kept.
         boolean holds = bounds.hold(energy(), kinetic(), forces.fingerWork() + shaken);
-        computed = finite && holds;
+        computed = finite && holds && attempts <= mostAttempts;
     }
 
     // What came of it.

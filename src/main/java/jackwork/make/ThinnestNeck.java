@@ -1,0 +1,90 @@
+package jackwork.make;
+
+import jackwork.check.Finding;
+import jackwork.check.Status;
+import jackwork.check.Where;
+import jackwork.check.Words;
+import jackwork.geometry.InvalidOutlineException;
+import jackwork.geometry.Outline;
+import jackwork.parts.Assembly;
+import jackwork.parts.Part;
+import java.util.List;
+
+/**
+ * The thinnest neck of any flat part, holes bored: taken off all round by half of it, the part falls apart, or a hole
+ * breaks out. Thin points that merely become shorter are no necks.
+ */
+public final class ThinnestNeck {
+
+    /** Narrower necks char through or break: in thicknesses of the sheet; a guess. */
+    private static final double LEAST_THICKNESSES = 2.0 / 3;
+    /** Wider ones are none, mm. */
+    private static final double WIDE = 12;
+
+    private static final double FOUND = 0.01;
+
+    private ThinnestNeck() {}
+
+    /** One finding, about the part whose neck is thinnest for its sheet. */
+    public static List<Finding> ask(Assembly assembly) {
+        Part worst = null;
+        double width = 0;
+        double share = Double.POSITIVE_INFINITY;
+        for (Part part : assembly.parts()) {
+            double neck = neck(part.outline());
+            if (neck / part.thickness().value() < share) {
+                share = neck / part.thickness().value();
+                width = neck;
+                worst = part;
+            }
+        }
+        if (worst == null) {
+            return List.of();
+        }
+        double limit = LEAST_THICKNESSES * worst.thickness().value();
+        boolean passes = width >= limit;
+        return List.of(new Finding(
+                "thinnest-neck",
+                "Is every neck wide enough to be cut and handled?",
+                passes ? Status.PASS : Status.DOUBTFUL,
+                width,
+                limit,
+                width - limit,
+                "mm",
+                new Where(worst.name(), null, null),
+                worst.name() + " has the thinnest neck for its sheet: " + (width >= WIDE ? "at least " : "")
+                        + Words.number(width) + " mm",
+                passes ? "" : "Draw it wider there, move the hole inward, or use a thinner rod.",
+                "neck = " + Words.number(width) + " mm; at least two thirds of the thickness of " + worst.stock() + ", "
+                        + Words.number(limit) + " mm (common practice, no source)",
+                List.of()));
+    }
+
+    /** Width of the thinnest neck, mm, to a hundredth; at most {@value #WIDE}. */
+    static double neck(Outline outline) {
+        int holes = outline.holes().size();
+        double low = 0;
+        double high = WIDE;
+        if (survives(outline, holes, WIDE)) {
+            return WIDE;
+        }
+        while (high - low > FOUND) {
+            double middle = (low + high) / 2;
+            if (survives(outline, holes, middle)) {
+                low = middle;
+            } else {
+                high = middle;
+            }
+        }
+        return (low + high) / 2;
+    }
+
+    private static boolean survives(Outline outline, int holes, double width) {
+        try {
+            return outline.offset(-width / 2).holes().size() == holes;
+        } catch (InvalidOutlineException e) {
+            // Nothing is left of it, or it has fallen apart: that is the answer.
+            return false;
+        }
+    }
+}
