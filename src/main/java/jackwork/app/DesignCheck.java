@@ -10,6 +10,7 @@ import jackwork.check.Subject;
 import jackwork.check.Where;
 import jackwork.design.Design;
 import jackwork.make.FitsSheet;
+import jackwork.make.SmallestPart;
 import jackwork.make.ThinnestNeck;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -32,6 +33,7 @@ public record DesignCheck(
         List<Finding> findings = new ArrayList<>(Questions.ask(subject));
         findings.addAll(FitsSheet.ask(subject.assembly()));
         findings.addAll(ThinnestNeck.ask(subject.assembly()));
+        findings.addAll(SmallestPart.ask(subject.assembly()));
         findings.sort(Comparator.comparing(Finding::status).reversed());
         return new DesignCheck(design, subject, List.copyOf(findings), null);
     }

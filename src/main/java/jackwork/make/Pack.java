@@ -95,6 +95,7 @@ public final class Pack {
         written.add(save(folder.resolve("test-pieces.txt"), utf8(TestPieces.form(stocks, workshop)), progress));
         byte[] pdf = PdfWriter.write(sheets, PrintSetup.asLargeAsNeeded(Cautions.FOR_THE_WORKSHOP));
         written.add(save(folder.resolve("sheets.pdf"), pdf, progress));
+        written.add(save(folder.resolve("dowels.csv"), utf8(Dowels.csv(Dowels.of(assembly), quantity)), progress));
         written.add(save(folder.resolve("parts.csv"), utf8(PartsList.csv(assembly.bodies(), layouts)), progress));
         written.add(save(folder.resolve("cautions.txt"), utf8(cautions()), progress));
         return written;

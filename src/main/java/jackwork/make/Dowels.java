@@ -1,0 +1,94 @@
+package jackwork.make;
+
+import jackwork.design.WorkshopFile;
+import jackwork.parts.Assembly;
+import jackwork.parts.Hole;
+import jackwork.parts.Part;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.TreeMap;
+
+/**
+ * Every rod to be cut: pivots, and dowels that pin layers. Each reaches from the hindmost to the foremost of the parts
+ * that have its hole, through every layer between, and stands out a little at either end to be trimmed or headed.
+ */
+final class Dowels {
+
+    /** Stands out at each end, mm: common practice, no source. */
+    private static final double OVER = 1;
+
+    /**
+     * One rod.
+     *
+     * @param name of the pin or joint
+     * @param rod the workshop's name for it
+     * @param from hindmost layer
+     * @param to foremost layer
+     * @param length to cut, mm
+     */
+    record Dowel(String name, String rod, int from, int to, double length) {}
+
+    private Dowels() {}
+
+    static List<Dowel> of(Assembly assembly) {
+        Map<Integer, Double> thickest = new TreeMap<>();
+        Map<String, List<Part>> holding = new LinkedHashMap<>();
+        Map<String, Double> narrowest = new LinkedHashMap<>();
+        for (Part part : assembly.parts()) {
+            thickest.merge(part.layer(), part.thickness().value(), Math::max);
+            for (Hole hole : part.holes()) {
+                holding.computeIfAbsent(hole.joint(), name -> new ArrayList<>()).add(part);
+                narrowest.merge(hole.joint(), hole.circle().diameter(), Math::min);
+            }
+        }
+        List<Dowel> dowels = new ArrayList<>();
+        holding.forEach((name, parts) -> {
+            int from = parts.stream().mapToInt(Part::layer).min().orElse(0);
+            int to = parts.stream().mapToInt(Part::layer).max().orElse(0);
+            double length = 2 * OVER;
+            for (int layer = from; layer <= to; layer++) {
+                length += thickest.getOrDefault(layer, 0.0);
+            }
+            dowels.add(new Dowel(name, rod(assembly.workshop(), narrowest.getOrDefault(name, 0.0)), from, to, length));
+        });
+        return dowels;
+    }
+
+    /** The rod that the tightest of its holes was bored for. */
+    private static String rod(WorkshopFile workshop, double hole) {
+        String nearest = "";
+        double least = Double.POSITIVE_INFINITY;
+        for (Map.Entry<String, WorkshopFile.RodEntry> rod : workshop.rods().entrySet()) {
+            double off = Math.abs(hole - rod.getValue().diameter().value());
+            if (off < least) {
+                least = off;
+                nearest = rod.getKey();
+            }
+        }
+        return nearest;
+    }
+
+    /** As CSV after RFC 4180, for a number of pieces; the last rows say how much of each rod that is. */
+    static String csv(List<Dowel> dowels, int quantity) {
+        StringBuilder csv = new StringBuilder("dowel,rod,from layer,to layer,length mm,how many\r\n");
+        Map<String, Double> total = new LinkedHashMap<>();
+        for (Dowel dowel : dowels) {
+            csv.append(String.format(
+                    Locale.ROOT,
+                    "%s,%s,%d,%d,%.1f,%d\r\n",
+                    dowel.name(),
+                    dowel.rod(),
+                    dowel.from(),
+                    dowel.to(),
+                    dowel.length(),
+                    quantity));
+            total.merge(dowel.rod(), quantity * dowel.length(), Double::sum);
+        }
+        total.forEach(
+                (rod, length) -> csv.append(String.format(Locale.ROOT, "all of %s,%s,,,%.0f,\r\n", rod, rod, length)));
+        return csv.toString();
+    }
+}

@@ -1,0 +1,52 @@
+package jackwork.make;
+
+import jackwork.check.Finding;
+import jackwork.check.Status;
+import jackwork.check.Where;
+import jackwork.check.Words;
+import jackwork.geometry.Bounds;
+import jackwork.parts.Assembly;
+import jackwork.parts.Part;
+import java.util.Comparator;
+import java.util.List;
+
+/** The smallest flat part: what is small tips into the grid of the laser's bed and is lost, or tilts into the beam. */
+public final class SmallestPart {
+
+    /** Long side of the smallest part that lies safely, mm: common practice, no source. */
+    private static final double SAFE = 12;
+
+    private SmallestPart() {}
+
+    /** One finding, about the part whose long side is shortest. */
+    public static List<Finding> ask(Assembly assembly) {
+        return assembly.parts().stream()
+                .min(Comparator.comparingDouble(SmallestPart::longSide))
+                .map(SmallestPart::finding)
+                .stream()
+                .toList();
+    }
+
+    private static double longSide(Part part) {
+        Bounds bounds = part.drawn().bounds();
+        return Math.max(bounds.width(), bounds.height());
+    }
+
+    private static Finding finding(Part part) {
+        double side = longSide(part);
+        return new Finding(
+                "smallest-part",
+                "Is every part large enough not to be lost on the laser's bed?",
+                side >= SAFE ? Status.PASS : Status.DOUBTFUL,
+                side,
+                SAFE,
+                side - SAFE,
+                "mm",
+                new Where(part.name(), null, null),
+                part.name() + " is the smallest, " + Words.number(side) + " mm along its longer side",
+                side >= SAFE ? "" : "Leave it held by a small bridge, or lay tape under the sheet there.",
+                "longer side " + Words.number(side) + " mm; " + Words.number(SAFE)
+                        + " mm lie safely (common practice, no source)",
+                List.of());
+    }
+}
