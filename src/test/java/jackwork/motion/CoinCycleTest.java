@@ -7,6 +7,7 @@ import jackwork.design.DesignReader;
 import jackwork.geometry.Point;
 import jackwork.parts.Assembler;
 import jackwork.parts.Assembly;
+import jackwork.parts.Variation;
 import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.List;
@@ -151,5 +152,28 @@ class CoinCycleTest {
             }
         });
         assertThat(worst[0]).isLessThan(1e-9);
+    }
+
+    /** Cords half a percent shorter than drawn pull what they hold to another rest, and the cycle starts from there. */
+    @Test
+    void shortCordsAreNoStrainAtTheStart() {
+        Assembly drawn = Assembler.assemble(DesignReader.read(Path.of("demo/lamplighter")));
+        CycleRig rig = CycleRig.of(Variation.stretched(drawn, -0.005), 0, 0);
+        assertThat(rig.figure).isEmpty();
+        assertThat(rig.rest).isPresent();
+        CycleResult result = CoinCycle.run(rig, drop(7.5), PRESS, CoinCycle.NOBODY);
+        assertThat(result.passes()).as("%s", result).isTrue();
+        assertThat(CycleRig.of(drawn, 0, 0).rest).isEmpty();
+    }
+
+    /** A run that tries more steps than it is given is not computed, and ends. */
+    @Test
+    void aRunThatGetsNowhereEnds() {
+        CycleScene scene = CycleScene.of(CycleRig.of(HERON, 0, 0), List.of(drop(7.5)));
+        TimeStepper stepper = new TimeStepper(scene.mechanism, CoinCycle.STEP);
+        stepper.mostAttempts(50);
+        assertThat(stepper.runTo(1)).isFalse();
+        assertThat(stepper.isComputed()).isFalse();
+        assertThat(stepper.time()).isLessThan(0.2);
     }
 }
