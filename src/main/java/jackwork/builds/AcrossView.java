@@ -6,7 +6,7 @@ import java.util.Locale;
 
 /**
  * What lies out of the mechanism's plane, as an animated SVG, to scale: the bucket on its rod between its neighbours,
- * seen along the rod's square; or a coin over its slot, seen from above.
+ * seen along the rod's square; or a coin over its slot, or in its gap, seen from above. Paint and kerf as this build has them.
  */
 final class AcrossView {
 
@@ -29,10 +29,11 @@ final class AcrossView {
                 .mapToDouble(part -> part.thickness().value())
                 .sum();
         double reach = works.reach();
-        double half = thick / 2 + works.sideGap() + WALL;
+        double free = works.sideGap() - 2 * build.film;
+        double half = thick / 2 + free + WALL;
         double shift = works.shift(build.clearance);
         // Seen straight across, the neighbour stops it: as far as that, if it tilts so far.
-        double tilt = Math.toDegrees(Math.atan(Math.min(shift, works.sideGap()) / reach));
+        double tilt = Math.toDegrees(Math.atan(Math.min(shift, free) / reach));
         AcrossView view = new AcrossView();
         view.begin(WIDE, reach + 44, caption + ", seen across the mechanism, to scale");
         view.group(WIDE / 2, reach + 24);
@@ -56,7 +57,7 @@ final class AcrossView {
         view.box(-bearing / 2, hole, bearing, WALL, BUCKET, 0.85);
         view.box(-bearing / 2, -hole - WALL, bearing, WALL, BUCKET, 0.85);
         view.box(-thick / 2, hole + WALL, thick, reach - hole - WALL, BUCKET, 0.85);
-        boolean meets = shift >= works.sideGap();
+        boolean meets = shift >= free;
         if (meets) {
             view.box(-thick / 2, reach - 4, thick, 4, TROUBLE, 0.9);
         }
@@ -72,33 +73,42 @@ final class AcrossView {
                                 build.clearance,
                                 bearing,
                                 shift,
-                                works.sideGap()));
+                                free));
         return view.end();
     }
 
     static String slot(Build build, Coin coin, String caption) {
         CoinWorks works = build.assembly.coinWorks();
-        double length = works.slotLength() + build.kerf;
-        double width = works.slotWidth() + build.kerf;
+        double taken = build.kerf - 2 * build.film;
+        return opening(build, coin, "slot", works.slotLength() + taken, works.slotWidth() + taken, caption);
+    }
+
+    /** The gap in which the coin runs: open at its ends, so it is drawn longer than the coin. */
+    static String gap(Build build, Coin coin, String caption) {
+        double width = build.assembly.coinGap() - 2 * build.film;
+        return opening(build, coin, "gap", coin.diameter() + 10, width, caption);
+    }
+
+    private static String opening(Build build, Coin coin, String what, double length, double width, String caption) {
+        double diameter = coin.diameter() + build.coinWidth;
         AcrossView view = new AcrossView();
         view.begin(WIDE, width + 44, caption + ", seen from above, to scale");
         view.group(WIDE / 2, 22 + width / 2);
         view.box(-length / 2 - 8, -width / 2 - 8, length + 16, width + 16, WOOD, 1);
         view.box(-length / 2, -width / 2, length, width, "#fbfaf6", 1);
-        boolean tooLong = coin.diameter() >= length;
-        boolean tooThick = coin.thickness() >= width;
-        String fill = tooLong || tooThick ? TROUBLE : "#d8b24a";
-        view.box(-coin.diameter() / 2, -coin.thickness() / 2, coin.diameter(), coin.thickness(), fill, 0.7);
+        boolean sticks = diameter >= length || coin.thickness() >= width;
+        view.box(-diameter / 2, -coin.thickness() / 2, diameter, coin.thickness(), sticks ? TROUBLE : "#d8b24a", 0.7);
         view.out.append("</g>\n");
         view.say(
                 4,
                 width + 40,
                 String.format(
                         Locale.ROOT,
-                        "slot %.2f by %.2f mm, coin %.2f by %.2f mm",
-                        length,
+                        "%s %.2f mm wide%s, coin %.2f by %.2f mm",
+                        what,
                         width,
-                        coin.diameter(),
+                        what.equals("slot") ? String.format(Locale.ROOT, " and %.2f mm long", length) : "",
+                        diameter,
                         coin.thickness()));
         return view.end();
     }

@@ -41,8 +41,10 @@ public record BuildReport(
         List<BuildResult> results) {
 
     private static final int MOST_MATTERS = 6;
-    /** A rank correlation below this is little more than chance among a hundred builds. */
+    /** Weaker rank correlations are not worth a measurement, however many builds there are. */
     private static final double WORTH_MEASURING = 0.2;
+    /** Chance alone stays below this over √builds 19 times in 20. */
+    private static final double CHANCE = 2;
 
     /**
      * @param correlation Spearman's rank correlation of the number with the build's margin, −1 to 1
@@ -142,8 +144,9 @@ public record BuildReport(
 
     /** The one measurement that would settle most of it: of the guess that goes most with the margin. */
     public Optional<String> measureFirst() {
+        double least = Math.max(WORTH_MEASURING, CHANCE / Math.sqrt(builds));
         return matters.stream()
-                .filter(matter -> matter.guess() && Math.abs(matter.correlation()) > WORTH_MEASURING)
+                .filter(matter -> matter.guess() && Math.abs(matter.correlation()) > least)
                 .findFirst()
                 .map(matter -> Measurement.first(matter.name()));
     }

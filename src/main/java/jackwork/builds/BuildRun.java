@@ -113,6 +113,7 @@ public final class BuildRun {
     public Optional<String> across(int number, Coin coin, Cause cause, String caption) {
         return switch (cause) {
             case SLOT -> Optional.of(AcrossView.slot(build(number), coin, caption));
+            case GAP -> Optional.of(AcrossView.gap(build(number), coin, caption));
             case BEARING, TWIST -> Optional.of(AcrossView.bucket(build(number), caption));
             default -> Optional.empty();
         };

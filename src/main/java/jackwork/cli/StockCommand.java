@@ -4,6 +4,7 @@ import jackwork.stock.Fasteners;
 import jackwork.stock.Frictions;
 import jackwork.stock.Rods;
 import jackwork.stock.Sheets;
+import jackwork.stock.Strays;
 import jackwork.stock.Uncertain;
 import java.util.Locale;
 import java.util.concurrent.Callable;
@@ -13,7 +14,7 @@ import picocli.CommandLine.Command;
 @Command(
         name = "stock",
         mixinStandardHelpOptions = true,
-        description = "Sheets, rods, fasteners and friction pairs, with sources.")
+        description = "Sheets, rods, fasteners, friction pairs and strays, with sources.")
 final class StockCommand implements Callable<Integer> {
 
     @Override
@@ -26,6 +27,17 @@ final class StockCommand implements Callable<Integer> {
         Fasteners.catalogue().all().forEach(f -> row(f.name(), f.mass()));
         System.out.println("Friction (coefficient, dry)");
         Frictions.catalogue().all().forEach(f -> row(f.a() + " on " + f.b(), f.coefficient()));
+        System.out.println("What else people put into slots (diameter and thickness mm, mass g)");
+        Strays.catalogue()
+                .all()
+                .forEach(s -> System.out.printf(
+                        Locale.ROOT,
+                        "  %-20s %7.2f %7.2f %7.2f  %s%n",
+                        s.name(),
+                        s.diameter(),
+                        s.thickness(),
+                        s.mass(),
+                        s.source()));
         return Outcome.FINE;
     }
 

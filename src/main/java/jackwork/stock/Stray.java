@@ -18,6 +18,5 @@ public record Stray(
         double mass,
         double friction,
         double rebound,
-        Basis basis,
         String source)
         implements Catalogue.Entry {}

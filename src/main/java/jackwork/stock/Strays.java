@@ -12,7 +12,6 @@ public final class Strays {
                     row.number("mass_g"),
                     row.number("friction"),
                     row.number("rebound"),
-                    row.text("basis").equals("published") ? Basis.PUBLISHED : Basis.GUESS,
                     row.text("source")))
             .toList());
 

@@ -2,6 +2,7 @@ package jackwork.builds;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import jackwork.check.Subject;
 import jackwork.design.Design;
 import jackwork.design.DesignReader;
 import jackwork.parts.Assembler;
@@ -10,6 +11,7 @@ import jackwork.stock.Coins;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -82,5 +84,29 @@ class BuildRunTest {
                     .contains("animateTransform")
                     .contains("&amp; &lt;none&gt;");
         }
+    }
+
+    /** What fails before anything moves has no cycle to show: every such cause has its picture across. */
+    @Test
+    void whatFailsBeforeItMovesIsShownAcross() {
+        var design = DesignReader.read(Path.of("demo/heron")).withMeasured(Map.of("birch-3", 2.3));
+        Subject thin = Subject.of(design);
+        BuildRun run = new BuildRun(thin.assembly(), thin.coins(), 10, 7);
+        Coin half = thin.coins().stream()
+                .filter(coin -> coin.code().equals("EUR-0.50"))
+                .findFirst()
+                .orElseThrow();
+        List<double[]> poses = new ArrayList<>();
+        BuildResult.Trial trial = run.replay(0, half, (time, pose) -> poses.add(pose));
+        assertThat(trial.cause()).contains(Cause.GAP);
+        assertThat(poses).isEmpty();
+        for (Cause cause : List.of(Cause.SLOT, Cause.GAP, Cause.BEARING, Cause.TWIST)) {
+            assertThat(run.across(0, half, cause, "it sticks"))
+                    .hasValueSatisfying(
+                            svg -> assertThat(svg).contains("it sticks").endsWith("</svg>\n"));
+        }
+        // Red where it sticks.
+        assertThat(run.across(0, half, Cause.GAP, "").orElseThrow()).contains("#b3402e");
+        assertThat(run.across(0, half, Cause.THROWN, "")).isEmpty();
     }
 }
