@@ -27,6 +27,9 @@ public final class KerfByPieces {
      * @param strips into which each outside was cut, pushed together and measured as one: so many kerfs are missing
      */
     public static Uncertain of(double drawn, int strips, double[] outsides, double[] holes, double resolution) {
+        if (strips < 1) {
+            throw new IllegalArgumentException("it was cut into " + strips + " strips, expected 1 or more");
+        }
         List<Double> kerfs = new ArrayList<>();
         for (double outside : outsides) {
             kerfs.add((drawn - outside) / strips);

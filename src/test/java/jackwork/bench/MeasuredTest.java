@@ -54,6 +54,8 @@ class MeasuredTest {
         assertThat(read.low()).isBetween(0.10, 0.14);
         assertThatThrownBy(() -> KerfByPieces.of(50, new double[] {40, 49.8}, new double[0], 0.01))
                 .hasMessageContaining("right piece");
+        assertThatThrownBy(() -> KerfByPieces.of(100, 0, new double[] {98, 98}, new double[0], 0.01))
+                .hasMessageContaining("0 strips");
     }
 
     /** Weights worked out from the heron's own bucket, by its moment and friction, read back. */
