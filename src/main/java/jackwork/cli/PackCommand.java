@@ -2,7 +2,6 @@ package jackwork.cli;
 
 import jackwork.design.DesignReader;
 import jackwork.make.Pack;
-import jackwork.parts.Assembler;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
@@ -40,11 +39,10 @@ final class PackCommand implements Callable<Integer> {
             throw new BadInputException("--quantity reads " + quantity + ", expected 1 to 1000");
         }
         List<Path> written = Pack.write(
-                Assembler.assemble(DesignReader.read(design).withMeasured(measured)),
+                DesignReader.read(design).withMeasured(measured),
                 out,
                 quantity,
                 name -> System.err.println("  " + name));
-        System.err.println("Box panels across the mechanism's plane (top, bottom, ends) are not in this pack yet.");
         System.out.println(written.size() + " files in " + out);
         return Outcome.FINE;
     }

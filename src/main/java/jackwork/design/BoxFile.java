@@ -2,8 +2,13 @@ package jackwork.design;
 
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 
-/** {@code box.yaml}: a money box with its lever and coin works, for any figure that fits its mounts. */
+/**
+ * {@code box.yaml}: a money box with its lever and coin works, for any figure that fits its mounts.
+ *
+ * @param housing the case around it; when absent, works and figure alone are made
+ */
 @About("A box: its parts, lever, coin works, and the mounts for a figure.")
 public record BoxFile(
         int format,
@@ -28,5 +33,6 @@ public record BoxFile(
         Map<String, WeightEntry> weights,
         Map<String, MountEntry> mounts,
         LeverEntry lever,
-        CoinWorksEntry coinWorks)
+        CoinWorksEntry coinWorks,
+        @Key("case") @Nullable CaseEntry housing)
         implements Works {}

@@ -61,6 +61,10 @@ final class References {
         checkMounts();
         checkLever();
         checkCoinWorks();
+        CaseEntry housing = box.housing();
+        if (housing != null) {
+            housing.check(workshop, boxDrawing, boxYaml);
+        }
     }
 
     private void checkWorks(Works works, YamlFile yaml, Drawing drawing, Set<String> nameable) {

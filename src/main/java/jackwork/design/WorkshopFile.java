@@ -92,13 +92,25 @@ public record WorkshopFile(
             @Unit("mm") Uncertain diameter, @Unit("N") Uncertain holds) {}
 
     /**
-     * Diametral clearance of a hole on its rod, mm; negative grips.
+     * Diametral clearance of a hole on its rod, or of a slot on a tab, mm; negative grips.
      *
      * @param running turns freely
      * @param press grips the rod
+     * @param push a sheet's own edge in a slot so much wider: goes in by hand and stays; guessed when absent
      */
     public record Fits(
-            @Unit("mm") Uncertain running, @Unit("mm") Uncertain press) {}
+            @Unit("mm") Uncertain running,
+            @Unit("mm") Uncertain press,
+            @Unit("mm") @Nullable Uncertain push) {
+
+        private static final Uncertain PUSH =
+                new Uncertain(0.05, 0, 0.12, "mm", Basis.GUESS, "common practice, no source");
+
+        /** What the workshop says, else a guess. */
+        public Uncertain pushOrGuess() {
+            return push == null ? PUSH : push;
+        }
+    }
 
     /**
      * @param between two materials

@@ -13,6 +13,7 @@ import org.locationtech.jts.geom.util.AffineTransformation;
 import org.locationtech.jts.operation.buffer.BufferOp;
 import org.locationtech.jts.operation.buffer.BufferParameters;
 import org.locationtech.jts.operation.distance.IndexedFacetDistance;
+import org.locationtech.jts.operation.union.UnaryUnionOp;
 import org.locationtech.jts.operation.valid.IsValidOp;
 import org.locationtech.jts.operation.valid.TopologyValidationError;
 import org.locationtech.jts.simplify.TopologyPreservingSimplifier;
@@ -122,8 +123,26 @@ public final class Outline {
         if (distance == 0) {
             return this;
         }
+        return only(moved(polygon, distance), "offset by " + distance + " mm");
+    }
+
+    private static Geometry moved(Geometry geometry, double distance) {
         BufferParameters mitred = new BufferParameters(16, BufferParameters.CAP_FLAT, BufferParameters.JOIN_MITRE, 2.0);
-        return only(BufferOp.bufferOp(polygon, distance, mitred), "offset by " + distance + " mm");
+        return BufferOp.bufferOp(geometry, distance, mitred);
+    }
+
+    /** All regions together, gaps and bars between them narrower than {@code bar} mm filled in. */
+    public static List<Outline> closed(List<Outline> outlines, double bar) {
+        Geometry all = UnaryUnionOp.union(
+                outlines.stream().map(o -> (Geometry) o.polygon).toList(), FACTORY);
+        Geometry filled = moved(moved(all, bar / 2), -bar / 2);
+        List<Outline> parts = new ArrayList<>();
+        for (int i = 0; i < filled.getNumGeometries(); i++) {
+            if (filled.getGeometryN(i) instanceof Polygon part && !part.isEmpty()) {
+                parts.add(of(points(part.getExteriorRing(), true)));
+            }
+        }
+        return parts;
     }
 
     /** Its outer ring with as few points as stay within {@code tolerance} mm, counter-clockwise, first not repeated. */
@@ -143,11 +162,27 @@ public final class Outline {
         return only(polygon.difference(other.polygon), "cut-out");
     }
 
+    /**
+     * This region and another together.
+     *
+     * @throws InvalidOutlineException when they do not meet
+     */
+    public Outline with(Outline other) {
+        return only(polygon.union(other.polygon), "putting two outlines together");
+    }
+
     /** Turned by {@code pose.angle()} about the origin, then shifted by ({@code pose.x()}, {@code pose.y()}). */
     public Outline moved(Pose pose) {
         AffineTransformation move =
                 AffineTransformation.rotationInstance(pose.angle()).translate(pose.x(), pose.y());
         return new Outline((Polygon) move.transform(polygon));
+    }
+
+    /** Seen from its other side: left and right exchanged about the line x = 0. */
+    public Outline mirrored() {
+        Polygon mirrored = (Polygon) AffineTransformation.scaleInstance(-1, 1).transform(polygon);
+        mirrored.normalize();
+        return new Outline(mirrored);
     }
 
     public Outline moved(Point by) {

@@ -3,13 +3,13 @@ package jackwork.make;
 import jackwork.design.WorkshopFile;
 import jackwork.parts.Assembly;
 import jackwork.parts.Hole;
+import jackwork.parts.Layers;
 import jackwork.parts.Part;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.TreeMap;
 
 /**
  * Every rod to be cut: pivots, and dowels that pin layers. Each reaches from the hindmost to the foremost of the parts
@@ -34,11 +34,10 @@ final class Dowels {
     private Dowels() {}
 
     static List<Dowel> of(Assembly assembly) {
-        Map<Integer, Double> thickest = new TreeMap<>();
+        Layers layers = Layers.of(assembly.parts());
         Map<String, List<Part>> holding = new LinkedHashMap<>();
         Map<String, Double> narrowest = new LinkedHashMap<>();
         for (Part part : assembly.parts()) {
-            thickest.merge(part.layer(), part.thickness().value(), Math::max);
             for (Hole hole : part.holes()) {
                 holding.computeIfAbsent(hole.joint(), name -> new ArrayList<>()).add(part);
                 narrowest.merge(hole.joint(), hole.circle().diameter(), Math::min);
@@ -48,10 +47,7 @@ final class Dowels {
         holding.forEach((name, parts) -> {
             int from = parts.stream().mapToInt(Part::layer).min().orElse(0);
             int to = parts.stream().mapToInt(Part::layer).max().orElse(0);
-            double length = 2 * OVER;
-            for (int layer = from; layer <= to; layer++) {
-                length += thickest.getOrDefault(layer, 0.0);
-            }
+            double length = layers.front(to) - layers.back(from) + 2 * OVER;
             dowels.add(new Dowel(name, rod(assembly.workshop(), narrowest.getOrDefault(name, 0.0)), from, to, length));
         });
         return dowels;

@@ -6,8 +6,8 @@ import jackwork.drawing.CutShape;
 import jackwork.geometry.Circle;
 import jackwork.geometry.Outline;
 import jackwork.geometry.Point;
+import jackwork.geometry.Pose;
 import jackwork.parts.Hole;
-import jackwork.parts.Part;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -22,22 +22,22 @@ final class KerfCut {
 
     /**
      * @param kerf width of the cut, mm
-     * @param shift from the common frame to the sheet
+     * @param pose from the piece's own frame to the sheet
      * @param name unique in the sheet
      */
-    static List<CutPath> paths(Part part, double kerf, Point shift, String name) {
+    static List<CutPath> paths(FlatPiece piece, double kerf, Pose pose, String name) {
         List<CutPath> paths = new ArrayList<>();
         int line = 0;
-        for (List<Point> engraved : part.engraving()) {
-            List<Point> moved = engraved.stream().map(p -> p.plus(shift)).toList();
+        for (List<Point> engraved : piece.engraving()) {
+            List<Point> moved = engraved.stream().map(pose::apply).toList();
             paths.add(new CutPath(CutKind.ENGRAVE, new CutShape.Line(moved), name + ".engrave-" + ++line));
         }
-        for (Hole hole : part.holes()) {
+        for (Hole hole : piece.holes()) {
             Circle circle = hole.circle();
-            Circle cut = new Circle(circle.centre().plus(shift), circle.radius() - kerf / 2);
+            Circle cut = new Circle(pose.apply(circle.centre()), circle.radius() - kerf / 2);
             paths.add(new CutPath(CutKind.INSIDE, new CutShape.Round(cut), name + ".hole-" + hole.joint()));
         }
-        Outline beam = part.drawn().moved(shift).offset(kerf / 2);
+        Outline beam = piece.drawn().moved(pose).offset(kerf / 2);
         int opening = 0;
         for (List<Point> ring : beam.holes()) {
             paths.add(new CutPath(CutKind.INSIDE, new CutShape.Ring(ring), name + ".opening-" + ++opening));

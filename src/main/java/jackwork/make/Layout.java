@@ -3,8 +3,7 @@ package jackwork.make;
 import jackwork.design.Named;
 import jackwork.design.WorkshopFile;
 import jackwork.geometry.Bounds;
-import jackwork.geometry.Point;
-import jackwork.parts.Part;
+import jackwork.geometry.Pose;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -53,9 +52,9 @@ final class Layout {
      * @param quantity copies of every part
      * @throws PartTooLargeException when a part does not fit its sheet or the laser's bed
      */
-    static List<SheetLayout> of(List<Part> parts, WorkshopFile workshop, int quantity) {
-        Map<String, List<Part>> byStock = new LinkedHashMap<>();
-        parts.forEach(part ->
+    static List<SheetLayout> of(List<FlatPiece> pieces, WorkshopFile workshop, int quantity) {
+        Map<String, List<FlatPiece>> byStock = new LinkedHashMap<>();
+        pieces.forEach(part ->
                 byStock.computeIfAbsent(part.stock(), k -> new ArrayList<>()).add(part));
         List<SheetLayout> result = new ArrayList<>();
         byStock.forEach((stock, members) -> {
@@ -67,7 +66,7 @@ final class Layout {
                     workshop.laser().gap());
             members.stream()
                     .sorted(Comparator.comparingDouble(
-                            (Part part) -> -part.drawn().bounds().height()))
+                            (FlatPiece part) -> -part.drawn().bounds().height()))
                     .forEach(part -> layout.place(part, quantity));
             for (int i = 0; i < layout.sheets.size(); i++) {
                 result.add(new SheetLayout(
@@ -84,7 +83,7 @@ final class Layout {
         return new double[] {Math.min(size.get(0), bed.get(0)), Math.min(size.get(1), bed.get(1))};
     }
 
-    private void place(Part part, int quantity) {
+    private void place(FlatPiece part, int quantity) {
         Bounds bounds = part.drawn().bounds();
         if (bounds.width() > width - 2 * margin || bounds.height() > height - 2 * margin) {
             throw new PartTooLargeException(part.name(), bounds, width - 2 * margin, height - 2 * margin);
@@ -107,7 +106,7 @@ final class Layout {
         return sheets.get(index);
     }
 
-    private boolean tryPlace(Sheet sheet, Part part, String name, Bounds bounds) {
+    private boolean tryPlace(Sheet sheet, FlatPiece part, String name, Bounds bounds) {
         for (Row row : sheet.rows) {
             if (bounds.height() <= row.height && row.filled + bounds.width() <= width - margin) {
                 put(sheet, row, part, name, bounds);
@@ -124,8 +123,8 @@ final class Layout {
         return false;
     }
 
-    private void put(Sheet sheet, Row row, Part part, String name, Bounds bounds) {
-        Point shift = new Point(row.filled - bounds.minX(), row.base - bounds.minY());
+    private void put(Sheet sheet, Row row, FlatPiece part, String name, Bounds bounds) {
+        Pose shift = new Pose(row.filled - bounds.minX(), row.base - bounds.minY(), 0);
         sheet.placements.add(new Placement(part, name, shift));
         row.filled += bounds.width() + gap;
     }

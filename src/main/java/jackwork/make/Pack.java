@@ -1,5 +1,7 @@
 package jackwork.make;
 
+import jackwork.check.Subject;
+import jackwork.design.Design;
 import jackwork.design.WorkshopFile;
 import jackwork.drawing.CutKind;
 import jackwork.drawing.CutPath;
@@ -28,24 +30,36 @@ public final class Pack {
     private Pack() {}
 
     /** The sheets of a design, cut lines at this workshop's kerf. */
-    public static List<CutSheet> sheets(Assembly assembly, int quantity) {
+    public static List<CutSheet> sheets(Design design, int quantity) {
+        Subject subject = Subject.of(design);
         List<CutSheet> sheets = new ArrayList<>();
-        for (SheetLayout layout : Layout.of(assembly.parts(), assembly.workshop(), quantity)) {
-            sheets.add(sheet(assembly, layout));
+        for (SheetLayout layout : Layout.of(pieces(design, subject), design.workshop(), quantity)) {
+            sheets.add(sheet(design.workshop(), layout));
         }
         return sheets;
     }
 
-    private static CutSheet sheet(Assembly assembly, SheetLayout layout) {
-        double kerf = assembly.workshop().laser().kerf().value();
+    /** Everything to be cut for one piece: parts of box and figure, panels of the case. */
+    private static List<FlatPiece> pieces(Design design, Subject subject) {
+        List<FlatPiece> pieces = new ArrayList<>();
+        subject.assembly().parts().forEach(part -> pieces.add(FlatPiece.of(part)));
+        Case housing = Case.of(design, subject);
+        if (housing != null) {
+            pieces.addAll(housing.pieces());
+        }
+        return pieces;
+    }
+
+    private static CutSheet sheet(WorkshopFile workshop, SheetLayout layout) {
+        double kerf = workshop.laser().kerf().value();
         List<CutPath> paths = new ArrayList<>();
         for (Placement placement : layout.placements()) {
-            paths.addAll(KerfCut.paths(placement.part(), kerf, placement.shift(), placement.name()));
+            paths.addAll(KerfCut.paths(placement.piece(), kerf, placement.pose(), placement.name()));
         }
         List<Label> labels = new ArrayList<>();
         for (Placement placement : layout.placements()) {
-            var bounds = placement.part().drawn().bounds();
-            Point at = new Point(bounds.minX(), bounds.minY()).plus(placement.shift());
+            var bounds = placement.piece().drawn().moved(placement.pose()).bounds();
+            Point at = new Point(bounds.minX(), bounds.minY());
             labels.add(new Label(CutKind.MARK, at.plus(new Point(0, -2.2)), 1.6, placement.name()));
         }
         return new CutSheet(layout.name(), layout.width(), layout.height(), paths, labels);
@@ -57,16 +71,18 @@ public final class Pack {
      * @param progress told the name of each file once it stands
      * @throws PartTooLargeException when a part does not fit its sheet
      */
-    public static List<Path> write(Assembly assembly, Path folder, int quantity, Consumer<String> progress)
+    public static List<Path> write(Design design, Path folder, int quantity, Consumer<String> progress)
             throws IOException {
-        List<SheetLayout> layouts = Layout.of(assembly.parts(), assembly.workshop(), quantity);
+        Subject subject = Subject.of(design);
+        Assembly assembly = subject.assembly();
+        List<SheetLayout> layouts = Layout.of(pieces(design, subject), assembly.workshop(), quantity);
         Files.createDirectories(folder);
         List<Path> written = new ArrayList<>();
         List<CutSheet> sheets = new ArrayList<>();
         WorkshopFile workshop = assembly.workshop();
         StringBuilder plans = new StringBuilder("sheet,engraved mm,cut mm,head's way mm,minutes\r\n");
         for (SheetLayout layout : layouts) {
-            CutPlan plan = CutPlan.of(sheet(assembly, layout), workshop.laser().speedsOrGuess());
+            CutPlan plan = CutPlan.of(sheet(workshop, layout), workshop.laser().speedsOrGuess());
             sheets.add(plan.sheet());
             written.add(save(folder.resolve(layout.name() + ".svg"), SvgWriter.write(plan.sheet()), progress));
             written.add(save(folder.resolve(layout.name() + ".dxf"), DxfWriter.write(plan.sheet()), progress));
@@ -96,7 +112,7 @@ public final class Pack {
         byte[] pdf = PdfWriter.write(sheets, PrintSetup.asLargeAsNeeded(Cautions.FOR_THE_WORKSHOP));
         written.add(save(folder.resolve("sheets.pdf"), pdf, progress));
         written.add(save(folder.resolve("dowels.csv"), utf8(Dowels.csv(Dowels.of(assembly), quantity)), progress));
-        written.add(save(folder.resolve("parts.csv"), utf8(PartsList.csv(assembly.bodies(), layouts)), progress));
+        written.add(save(folder.resolve("parts.csv"), utf8(PartsList.csv(assembly, layouts)), progress));
         written.add(save(folder.resolve("cautions.txt"), utf8(cautions()), progress));
         return written;
     }

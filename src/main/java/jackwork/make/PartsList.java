@@ -1,25 +1,32 @@
 package jackwork.make;
 
+import jackwork.design.Named;
+import jackwork.design.WorkshopFile;
 import jackwork.geometry.Bounds;
+import jackwork.parts.Assembly;
 import jackwork.parts.Body;
 import jackwork.parts.Hole;
 import jackwork.parts.Lump;
 import jackwork.parts.Part;
+import jackwork.stock.Sheets;
 import java.util.List;
 import java.util.Locale;
 import java.util.StringJoiner;
+import org.jspecify.annotations.Nullable;
 
 /** The parts list, CSV after RFC 4180. */
 final class PartsList {
 
     private PartsList() {}
 
-    static String csv(List<Body> bodies, List<SheetLayout> layouts) {
+    static String csv(Assembly assembly, List<SheetLayout> layouts) {
+        List<Body> bodies = assembly.bodies();
         StringBuilder csv = new StringBuilder("piece,part of,belongs to,layer,stock,thickness mm,sheet,"
                 + "width mm,height mm,cut length mm,holes,mass g\r\n");
         for (SheetLayout layout : layouts) {
             for (Placement placement : layout.placements()) {
-                csv.append(row(bodies, layout, placement)).append("\r\n");
+                double density = density(assembly.workshop(), layout.stock());
+                csv.append(row(bodies, layout, placement, density)).append("\r\n");
             }
         }
         for (Body body : bodies) {
@@ -37,35 +44,58 @@ final class PartsList {
         return csv.toString();
     }
 
-    private static StringJoiner row(List<Body> bodies, SheetLayout layout, Placement placement) {
-        Part part = placement.part();
-        Bounds bounds = part.drawn().bounds();
-        String body = bodies.stream()
-                .filter(b -> b.parts().contains(part))
-                .map(Body::name)
-                .findFirst()
-                .orElse("");
-        double length = part.outline().cutLength();
-        double mass = part.section().area()
-                * part.thickness().value()
-                * part.kind().density().value()
-                / 1000;
+    private static StringJoiner row(List<Body> bodies, SheetLayout layout, Placement placement, double density) {
+        FlatPiece piece = placement.piece();
+        Bounds bounds = piece.drawn().bounds();
+        Part part = part(bodies, piece.name());
+        String body = part == null
+                ? "case"
+                : bodies.stream()
+                        .filter(b -> b.parts().contains(part))
+                        .map(Body::name)
+                        .findFirst()
+                        .orElseThrow();
+        double length = piece.drawn().cutLength();
+        double area = piece.drawn().area();
+        for (Hole hole : piece.holes()) {
+            double radius = hole.circle().radius();
+            length += 2 * Math.PI * radius;
+            area -= Math.PI * radius * radius;
+        }
+        double mass = area * piece.thickness() * density / 1000;
         return new StringJoiner(",")
                 .add(quoted(placement.name()))
                 .add(quoted(body))
-                .add(part.ofBox() ? "box" : "figure")
-                .add(Integer.toString(part.layer()))
-                .add(quoted(part.stock()))
-                .add(number(part.thickness().value(), 2))
+                .add(part == null || part.ofBox() ? "box" : "figure")
+                .add(part == null ? "" : Integer.toString(part.layer()))
+                .add(quoted(piece.stock()))
+                .add(number(piece.thickness(), 2))
                 .add(layout.name())
                 .add(number(bounds.width(), 1))
                 .add(number(bounds.height(), 1))
                 .add(number(length, 0))
-                .add(quoted(holes(part)))
+                .add(quoted(holes(piece)))
                 .add(number(mass, 2));
     }
 
-    private static String holes(Part part) {
+    /** g/cm³. */
+    static double density(WorkshopFile workshop, String stock) {
+        return Sheets.catalogue()
+                .find(Named.in(workshop.sheets(), stock).kind())
+                .orElseThrow()
+                .density()
+                .value();
+    }
+
+    private static @Nullable Part part(List<Body> bodies, String name) {
+        return bodies.stream()
+                .flatMap(body -> body.parts().stream())
+                .filter(part -> part.name().equals(name))
+                .findFirst()
+                .orElse(null);
+    }
+
+    private static String holes(FlatPiece part) {
         StringJoiner holes = new StringJoiner("; ");
         for (Hole hole : part.holes()) {
             holes.add(hole.joint() + " ⌀" + number(hole.circle().diameter(), 2));

@@ -1,12 +1,11 @@
 package jackwork.make;
 
-import jackwork.geometry.Point;
-import jackwork.parts.Part;
+import jackwork.geometry.Pose;
 
 /**
- * A part on a sheet.
+ * A piece on a sheet.
  *
- * @param name of this piece; copies are numbered
- * @param shift from the common frame to the sheet's lower left corner, mm
+ * @param name of this copy; copies are numbered
+ * @param pose from the piece's own frame to the sheet, mm from its lower left corner
  */
-record Placement(Part part, String name, Point shift) {}
+record Placement(FlatPiece piece, String name, Pose pose) {}

@@ -1,6 +1,7 @@
 package jackwork.parts;
 
 import jackwork.design.BoxFile;
+import jackwork.design.CaseEntry;
 import jackwork.design.Design;
 import jackwork.design.MountEntry;
 import jackwork.design.Named;
@@ -36,6 +37,9 @@ final class PartMaker {
     /** How much wider than its cord an eye is, mm: to thread it by hand, common practice, no source. */
     private static final double EYE_PLAY = 0.6;
 
+    /** Hole for the screws that hold the works in their case, mm: M3, ISO 273 medium. */
+    private static final double CASE_SCREW = 3.4;
+
     private final Design design;
     private final WorkshopFile workshop;
     private final Map<String, List<Hole>> holes = new LinkedHashMap<>();
@@ -58,6 +62,7 @@ final class PartMaker {
         maker.bore(design.figure());
         maker.boreLinks(design.box());
         maker.boreLinks(design.figure());
+        maker.boreCase();
         maker.make(design.box());
         maker.make(design.figure());
         Map<String, Part> parts = new LinkedHashMap<>();
@@ -115,6 +120,28 @@ final class PartMaker {
             Point via = slide.via() == null ? null : at(works, slide.via(), "");
             slots.computeIfAbsent(slide.in(), k -> new ArrayList<>())
                     .add(via == null ? Slot.along(from, to, width) : Slot.along(from, via, to, width));
+        }
+    }
+
+    /** The plates of the works, where they are screwed to the case: openings, since no rod goes there. */
+    private void boreCase() {
+        CaseEntry housing = design.box().housing();
+        if (housing == null) {
+            return;
+        }
+        for (Place place : housing.screws()) {
+            Point at = design.inBox(place, "");
+            for (String name : design.box().fixed()) {
+                String drawn = Named.in(design.box().parts(), name).drawn();
+                boolean wood = design.boxDrawing()
+                        .outline(drawn == null ? name : drawn)
+                        .map(outline -> outline.contains(at))
+                        .orElse(false);
+                if (wood) {
+                    slots.computeIfAbsent(name, k -> new ArrayList<>())
+                            .add(Outline.disc(new Circle(at, CASE_SCREW / 2), 0.002));
+                }
+            }
         }
     }
 

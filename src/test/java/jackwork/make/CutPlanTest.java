@@ -11,7 +11,6 @@ import jackwork.drawing.CutShape;
 import jackwork.drawing.CutSheet;
 import jackwork.geometry.Circle;
 import jackwork.geometry.Point;
-import jackwork.parts.Assembler;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -60,7 +59,7 @@ class CutPlanTest {
 
     @Test
     void nothingIsLostAndInsidesComeBeforeOutsides() {
-        var heron = Assembler.assemble(DesignReader.read(Path.of("demo/heron")));
+        var heron = DesignReader.read(Path.of("demo/heron"));
         for (CutSheet sheet : Pack.sheets(heron, 2)) {
             CutPlan plan = CutPlan.of(sheet, SPEEDS);
             assertThat(plan.sheet().paths())

@@ -10,7 +10,6 @@ import jackwork.drawing.CutShape;
 import jackwork.drawing.CutSheet;
 import jackwork.drawing.DxfWriter;
 import jackwork.geometry.Point;
-import jackwork.parts.Assembler;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -63,7 +62,7 @@ class DxfReadBackTest {
 
     @Test
     void everyPathComesBack(@TempDir Path folder) throws IOException, InterruptedException {
-        var heron = Assembler.assemble(DesignReader.read(Path.of("demo/heron")));
+        var heron = DesignReader.read(Path.of("demo/heron"));
         for (CutSheet sheet : Pack.sheets(heron, 1)) {
             Path file = folder.resolve(sheet.title() + ".dxf");
             Files.write(file, DxfWriter.write(sheet));

@@ -3,6 +3,7 @@ package jackwork.make;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import jackwork.design.Design;
 import jackwork.design.DesignReader;
 import jackwork.drawing.Drawing;
 import jackwork.drawing.SvgReader;
@@ -47,7 +48,7 @@ class PackTest {
     static void pack() throws IOException {
         assembly = Assembler.assemble(DesignReader.read(Path.of("demo/heron")));
         kerf = assembly.workshop().laser().kerf().value();
-        Pack.write(assembly, folder, 1, name -> {});
+        Pack.write(DesignReader.read(Path.of("demo/heron")), folder, 1, name -> {});
     }
 
     private static List<Drawing> sheets() throws IOException {
@@ -222,8 +223,9 @@ class PackTest {
     @ParameterizedTest
     @ValueSource(strings = {"lamplighter", "windmill", "cobbler"})
     void theBareDesignsPackToo(String name, @TempDir Path own) throws IOException {
-        Assembly bare = Assembler.assemble(DesignReader.read(Path.of("demo", name)));
-        Pack.write(bare, own, 1, file -> {});
+        Design design = DesignReader.read(Path.of("demo", name));
+        Assembly bare = Assembler.assemble(design);
+        Pack.write(design, own, 1, file -> {});
         Set<String> circles = new HashSet<>();
         try (var files = Files.list(own)) {
             for (Path file : files.filter(f -> f.getFileName().toString().matches("birch.*[.]svg"))

@@ -1,0 +1,115 @@
+package jackwork.make;
+
+import jackwork.check.Subject;
+import jackwork.geometry.Outline;
+import jackwork.geometry.Point;
+import jackwork.geometry.Pose;
+import jackwork.parts.Assembly;
+import jackwork.parts.Body;
+import jackwork.parts.Layers;
+import jackwork.parts.Part;
+import java.util.ArrayList;
+import java.util.List;
+
+/** What passes through the walls of the case, over the whole stroke: lever, figure, and the rods' ends not counted. */
+final class Sweep {
+
+    /** Angles of the bucket between rest and its stop that are looked at. */
+    private static final int TIPS = 9;
+
+    private Sweep() {}
+
+    /** A part's crossing of a slab: how far it spreads along the slab, and in which depth. */
+    record Crossing(String part, double from, double to, double back, double front) {}
+
+    /**
+     * Everything that crosses a slab perpendicular to the mechanism's plane.
+     *
+     * @param upright whether the slab is x = {@code low} to {@code high}; else it is y
+     * @param clear how near to the slab counts for what moves, mm; the box's own plates may stand against it
+     * @param from where the slab begins, along itself
+     * @param to where it ends
+     */
+    static List<Crossing> through(
+            Subject subject, boolean upright, double low, double high, double clear, double from, double to) {
+        Assembly assembly = subject.assembly();
+        Layers layers = Layers.of(assembly.parts());
+        List<Crossing> crossings = new ArrayList<>();
+        for (int body = 0; body < assembly.bodies().size(); body++) {
+            List<Pose> poses = poses(subject, body);
+            for (Part part : assembly.body(body).parts()) {
+                double near = body == 0 ? 0 : clear;
+                double[] reach = {Double.POSITIVE_INFINITY, Double.NEGATIVE_INFINITY};
+                for (Pose pose : poses) {
+                    spread(part.drawn(), pose, upright, low - near, high + near, reach);
+                }
+                if (reach[0] <= reach[1] && reach[1] >= from && reach[0] <= to) {
+                    crossings.add(new Crossing(
+                            part.name(),
+                            Math.max(from, reach[0]),
+                            Math.min(to, reach[1]),
+                            layers.back(part.layer()),
+                            layers.front(part.layer())));
+                }
+            }
+        }
+        return crossings;
+    }
+
+    /** Where a body stands, sample by sample, as a turn about the origin and a shift from the position drawn. */
+    static List<Pose> poses(Subject subject, int number) {
+        Assembly assembly = subject.assembly();
+        if (number == 0) {
+            return List.of(Pose.REST);
+        }
+        List<Pose> poses = new ArrayList<>();
+        if (number == assembly.coinWorks().bucket()) {
+            Point pivot = assembly.coinWorks().pivot();
+            for (int i = 0; i < TIPS; i++) {
+                double tip = assembly.coinWorks().tip() * i / (TIPS - 1);
+                Point shift = pivot.minus(pivot.turned(tip));
+                poses.add(new Pose(shift.x(), shift.y(), tip));
+            }
+            return poses;
+        }
+        Body body = assembly.body(number);
+        int moving = subject.mechanism().bodyNumber(body.name());
+        for (double[][] way : List.of(subject.stroke().pose(), subject.stroke().returnPose())) {
+            for (double[] pose : way) {
+                if (pose != null && !Double.isNaN(pose[3 * moving])) {
+                    double angle = pose[3 * moving + 2];
+                    Point turned = body.centre().turned(angle);
+                    poses.add(new Pose(pose[3 * moving] - turned.x(), pose[3 * moving + 1] - turned.y(), angle));
+                }
+            }
+        }
+        return poses;
+    }
+
+    private static void spread(Outline outline, Pose pose, boolean upright, double low, double high, double[] reach) {
+        List<Point> ring = outline.outer();
+        Point before = pose.apply(ring.get(ring.size() - 1));
+        for (Point corner : ring) {
+            Point here = pose.apply(corner);
+            double p = upright ? before.x() : before.y();
+            double q = upright ? here.x() : here.y();
+            double u = upright ? before.y() : before.x();
+            double v = upright ? here.y() : here.x();
+            if (Math.max(p, q) >= low && Math.min(p, q) <= high) {
+                // The edge's share within the slab.
+                double enter = p == q ? 0 : clamp((low - p) / (q - p));
+                double leave = p == q ? 1 : clamp((high - p) / (q - p));
+                for (double share : new double[] {enter, leave}) {
+                    double at = u + share * (v - u);
+                    reach[0] = Math.min(reach[0], at);
+                    reach[1] = Math.max(reach[1], at);
+                }
+            }
+            before = here;
+        }
+    }
+
+    private static double clamp(double share) {
+        return Math.max(0, Math.min(1, share));
+    }
+}
