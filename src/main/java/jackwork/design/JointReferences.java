@@ -157,6 +157,10 @@ final class JointReferences {
             place(at, guide.at(), "");
             String rod = guide.rod();
             String turns = guide.turns();
+            Double eyelet = guide.eyelet();
+            if (eyelet != null && (rod != null || !(eyelet >= 2 && eyelet <= 30))) {
+                yaml.problem(at + ".eyelet", "read " + eyelet + ", expected 2 to 30 mm, and no rod beside it");
+            }
             if (rod != null) {
                 rod(at + ".rod", rod);
                 known(at + ".turns", turns == null ? "" : turns, List.of("left", "right"), "left or right");

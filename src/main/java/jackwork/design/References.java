@@ -19,6 +19,9 @@ final class References {
     /** What joints call everything that never moves. */
     private static final String GROUND = "box";
 
+    /** A printed sleeve is two printed lines thick all round, mm on diameter. */
+    private static final double LEAST_SLEEVE = 1.6;
+
     private final WorkshopFile workshop;
     private final BoxFile box;
     private final YamlFile boxYaml;
@@ -158,6 +161,14 @@ final class References {
         }
         rod(path + ".rod", pin.rod(), yaml);
         place(path, pin.at(), name, drawing, yaml);
+        WorkshopFile.RodEntry rod = workshop.rods().get(pin.rod());
+        Double shoulder = pin.shoulder();
+        if (shoulder != null && rod != null && !(shoulder >= rod.diameter().value() + LEAST_SLEEVE)) {
+            yaml.problem(
+                    path + ".shoulder",
+                    "read " + shoulder + ", expected at least " + LEAST_SLEEVE + " mm more than the rod, which is "
+                            + rod.diameter().value());
+        }
     }
 
     private void checkWeight(String name, WeightEntry weight, YamlFile yaml, Drawing drawing, Works works) {

@@ -23,11 +23,13 @@ public record StringEntry(
      * @param at its centre
      * @param rod a rod of the workshop for a round post; an eyelet when absent
      * @param turns left when the string bends to its left round a post, right when to its right; needed for a post
+     * @param eyelet outside diameter of a printed eyelet pressed into the part; a plain hole when absent
      */
     @About("A post or an eyelet that a string runs over.")
     public record GuideEntry(
             String part,
             Place at,
             @Nullable String rod,
-            @Nullable String turns) {}
+            @Nullable String turns,
+            @Unit("mm") @Nullable Double eyelet) {}
 }

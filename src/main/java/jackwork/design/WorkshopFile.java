@@ -26,6 +26,7 @@ public record WorkshopFile(
         Fits fits,
         List<FrictionEntry> friction,
         Finger finger,
+        @Nullable Printer printer,
         @Nullable Handling handling) {
 
     /** A sheet differs so much from place to place after it was measured, mm: a guess. */
@@ -119,6 +120,29 @@ public record WorkshopFile(
     public record FrictionEntry(
             List<String> between, @Unit("1") Uncertain coefficient) {}
 
+    /**
+     * What prints small parts, solid throughout.
+     *
+     * @param bed width, depth and height that it can print
+     * @param density of what it prints
+     * @param off how far a printed face comes out from where it was drawn
+     */
+    public record Printer(
+            @Unit("mm") List<Double> bed,
+            @Unit("g/cm³") Uncertain density,
+            @Unit("mm") Uncertain off) {
+
+        static final Printer GUESS = new Printer(
+                List.of(180.0, 180.0, 180.0),
+                new Uncertain(1.24, 1.18, 1.27, "g/cm³", Basis.GUESS, "PLA printed solid, data sheets, from memory"),
+                new Uncertain(0, -0.1, 0.1, "mm", Basis.GUESS, "common practice, no source"));
+    }
+
+    /** What the workshop says, else guesses. */
+    public Printer printerOrGuess() {
+        return printer == null ? Printer.GUESS : printer;
+    }
+
     /** The same workshop with sheets as measured, mm, each give or take what a sheet differs from place to place. */
     WorkshopFile withMeasured(Map<String, Double> thickness) {
         Map<String, SheetEntry> measured = new LinkedHashMap<>(sheets);
@@ -129,7 +153,8 @@ public record WorkshopFile(
                         new Uncertain(
                                 value, value - CALLIPER, value + CALLIPER, "mm", Basis.MEASURED, "the sheet in hand"),
                         entry.size())));
-        return new WorkshopFile(format, name, currency, laser, measured, rods, cords, fits, friction, finger, handling);
+        return new WorkshopFile(
+                format, name, currency, laser, measured, rods, cords, fits, friction, finger, printer, handling);
     }
 
     /** How coins are dropped and levers pressed here; what the workshop does not say is guessed. */

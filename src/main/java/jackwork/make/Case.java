@@ -8,6 +8,7 @@ import jackwork.geometry.Outline;
 import jackwork.geometry.Point;
 import jackwork.parts.Assembly;
 import jackwork.parts.Layers;
+import jackwork.parts.Sleeve;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -35,11 +36,20 @@ record Case(
     static final double SCREW = 3;
 
     static final double SCREW_HOLE = 3.4;
+    /** Outside of the printed columns between the plates, mm. */
+    static final double SPACER = 8;
+    /** Bore of the columns: the screw passes with play, mm. */
+    static final double SPACER_BORE = 3.4;
 
     /** @return null when the box has none */
     static @Nullable Case of(Design design, Subject subject) {
         CaseEntry entry = design.box().housing();
         return entry == null ? null : new CaseMaker(design, entry, subject).make();
+    }
+
+    /** One column. */
+    Sleeve spacer() {
+        return new Sleeve(SPACER, SPACER_BORE, spacerLength);
     }
 
     /** The panels as they lie under the beam. */

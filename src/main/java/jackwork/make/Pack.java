@@ -10,7 +10,9 @@ import jackwork.drawing.DxfWriter;
 import jackwork.drawing.Label;
 import jackwork.drawing.PdfWriter;
 import jackwork.drawing.PrintSetup;
+import jackwork.drawing.StlWriter;
 import jackwork.drawing.SvgWriter;
+import jackwork.drawing.ThreeMfWriter;
 import jackwork.geometry.Point;
 import jackwork.parts.Assembly;
 import java.io.IOException;
@@ -22,6 +24,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Consumer;
+import org.jspecify.annotations.Nullable;
 
 /** The folder that a maker takes to the laser: sheets as SVG, DXF and PDF in the order of cutting, test pieces with
  * their form, the parts list, the cautions. */
@@ -33,17 +36,18 @@ public final class Pack {
     public static List<CutSheet> sheets(Design design, int quantity) {
         Subject subject = Subject.of(design);
         List<CutSheet> sheets = new ArrayList<>();
-        for (SheetLayout layout : Layout.of(pieces(design, subject), design.workshop(), quantity)) {
+        for (SheetLayout layout : Layout.of(pieces(subject, Case.of(design, subject)), design.workshop(), quantity)) {
             sheets.add(sheet(design.workshop(), layout));
         }
         return sheets;
     }
 
     /** Everything to be cut for one piece: parts of box and figure, panels of the case. */
-    private static List<FlatPiece> pieces(Design design, Subject subject) {
+    private static List<FlatPiece> pieces(Subject subject, @Nullable Case housing) {
         List<FlatPiece> pieces = new ArrayList<>();
-        subject.assembly().parts().forEach(part -> pieces.add(FlatPiece.of(part)));
-        Case housing = Case.of(design, subject);
+        subject.assembly().parts().stream()
+                .filter(part -> part.printed() == null)
+                .forEach(part -> pieces.add(FlatPiece.of(part)));
         if (housing != null) {
             pieces.addAll(housing.pieces());
         }
@@ -75,7 +79,8 @@ public final class Pack {
             throws IOException {
         Subject subject = Subject.of(design);
         Assembly assembly = subject.assembly();
-        List<SheetLayout> layouts = Layout.of(pieces(design, subject), assembly.workshop(), quantity);
+        Case housing = Case.of(design, subject);
+        List<SheetLayout> layouts = Layout.of(pieces(subject, housing), assembly.workshop(), quantity);
         Files.createDirectories(folder);
         List<Path> written = new ArrayList<>();
         List<CutSheet> sheets = new ArrayList<>();
@@ -111,6 +116,17 @@ public final class Pack {
         written.add(save(folder.resolve("test-pieces.txt"), utf8(TestPieces.form(stocks, workshop)), progress));
         byte[] pdf = PdfWriter.write(sheets, PrintSetup.asLargeAsNeeded(Cautions.FOR_THE_WORKSHOP));
         written.add(save(folder.resolve("sheets.pdf"), pdf, progress));
+        List<PrintedPiece> printed = PrintedPiece.of(design, assembly, housing);
+        for (PrintedPiece piece : printed) {
+            String name = "print-" + piece.name();
+            written.add(save(folder.resolve(name + ".3mf"), ThreeMfWriter.write(piece.name(), piece.mesh()), progress));
+            written.add(save(folder.resolve(name + ".stl"), StlWriter.write(piece.mesh()), progress));
+        }
+        if (!printed.isEmpty()) {
+            double density = workshop.printerOrGuess().density().value();
+            String list = PrintedPiece.csv(printed, density, quantity);
+            written.add(save(folder.resolve("printed.csv"), utf8(list), progress));
+        }
         written.add(save(folder.resolve("dowels.csv"), utf8(Dowels.csv(Dowels.of(assembly), quantity)), progress));
         written.add(save(folder.resolve("parts.csv"), utf8(PartsList.csv(assembly, layouts)), progress));
         written.add(save(folder.resolve("cautions.txt"), utf8(cautions()), progress));

@@ -90,7 +90,8 @@ public final class Assembler {
         Point at = at(works, pin.at(), name);
         String tight = PartMaker.tight(pin);
         int holder = Named.in(bodyOf, tight);
-        double radius = rodDiameter(pin.rod()) / 2;
+        Double shoulder = pin.shoulder();
+        double radius = (shoulder == null ? rodDiameter(pin.rod()) : shoulder) / 2;
         Map<Integer, List<Part>> runners = new LinkedHashMap<>();
         for (String part : pin.parts()) {
             int body = Named.in(bodyOf, part);
@@ -102,7 +103,18 @@ public final class Assembler {
             double bearing =
                     members.stream().mapToDouble(p -> p.thickness().value()).sum();
             String joint = runners.size() == 1 ? name : name + "/" + bodyNames.get(runner);
-            pins.add(new PinJoint(joint, holder, runner, at, radius, bearing, friction(pin.rod(), members.get(0))));
+            FrictionPair friction = shoulder == null
+                    ? friction(pin.rod(), members.get(0))
+                    : Friction.between(
+                            design.workshop(),
+                            Printing.SURFACE,
+                            members.get(0).kind().surface());
+            pins.add(new PinJoint(joint, holder, runner, at, radius, bearing, friction));
+            if (shoulder != null) {
+                bodyLumps
+                        .get(holder)
+                        .add(sleeve(joint, at, new Sleeve(shoulder, rodDiameter(pin.rod()), bearing + Sleeve.PLAY)));
+            }
         });
         bodyLumps.get(holder).add(rod(name, pin.rod(), pin.parts(), at));
     }
@@ -133,6 +145,11 @@ public final class Assembler {
         double density = rodKind(rod).density().value() / 1000;
         double radius = rodDiameter(rod) / 2;
         return new Lump(name, rod, at, Math.PI * radius * radius * length * density, radius);
+    }
+
+    private Lump sleeve(String joint, Point at, Sleeve sleeve) {
+        double density = design.workshop().printerOrGuess().density().value() / 1000;
+        return new Lump(joint + " sleeve", "printed", at, sleeve.volume() * density, sleeve.outside() / 2);
     }
 
     private void addSlide(Works works, String name, SlideEntry slide) {

@@ -133,7 +133,8 @@ final class LinkMaker {
         List<StringRun.Guide> guides = new ArrayList<>();
         for (StringEntry.GuideEntry guide : string.over()) {
             String rod = guide.rod();
-            String surface = rod == null ? surface(guide.part()) : rodSurface(rod);
+            String eye = guide.eyelet() == null ? surface(guide.part()) : Printing.SURFACE;
+            String surface = rod == null ? eye : rodSurface(rod);
             guides.add(new StringRun.Guide(
                     body(guide.part()),
                     at(works, guide.at(), ""),

@@ -19,6 +19,7 @@ import org.jspecify.annotations.Nullable;
  * @param section area, centroid and polar second moment of what is left, mm
  * @param engraving lines burnt on its face
  * @param paint {@code #rrggbb}, or null for bare wood
+ * @param printed the piece that it is printed with; null when it is cut from a sheet
  */
 public record Part(
         String name,
@@ -31,7 +32,8 @@ public record Part(
         List<Hole> holes,
         SectionProperties section,
         List<List<Point>> engraving,
-        @Nullable String paint) {
+        @Nullable String paint,
+        @Nullable String printed) {
 
     /** Flattening of round holes, mm: well below what a laser can show. */
     private static final double TOLERANCE = 0.002;
@@ -51,7 +53,8 @@ public record Part(
 
     /** The same part cut from a sheet of another thickness and density. */
     Part of(Uncertain otherThickness, SheetKind otherKind) {
-        return new Part(name, ofBox, layer, stock, otherKind, otherThickness, drawn, holes, section, engraving, paint);
+        return new Part(
+                name, ofBox, layer, stock, otherKind, otherThickness, drawn, holes, section, engraving, paint, printed);
     }
 
     /** Mass per area, g/mm². */

@@ -101,7 +101,14 @@ final class PartMaker {
             Point at = at(works, pin.at(), entry.getKey());
             Object holder = gluedWith(tight(pin));
             for (String part : pin.parts()) {
-                hole(part, at, pin.rod(), entry.getKey(), gluedWith(part).equals(holder));
+                boolean grips = gluedWith(part).equals(holder);
+                Double shoulder = pin.shoulder();
+                if (shoulder != null && !grips) {
+                    double running = workshop.fits().running().value();
+                    bored(part, new Circle(at, (shoulder + running) / 2), entry.getKey(), false);
+                } else {
+                    hole(part, at, pin.rod(), entry.getKey(), grips);
+                }
             }
         }
         for (Map.Entry<String, MountEntry> entry : works.mounts().entrySet()) {
@@ -157,19 +164,28 @@ final class PartMaker {
             }
         });
         works.strings().forEach((name, string) -> {
-            double eye = Named.in(workshop.cords(), string.cord()).diameter().value() + EYE_PLAY;
+            double eye = eye(workshop, string.cord());
             for (PointOf end : List.of(string.from(), string.to())) {
                 bored(end.part(), new Circle(at(works, end.at(), ""), eye / 2), name, false);
             }
             for (StringEntry.GuideEntry guide : string.over()) {
                 String rod = guide.rod();
                 if (rod == null) {
-                    bored(guide.part(), new Circle(at(works, guide.at(), ""), eye / 2), name, false);
+                    Double eyelet = guide.eyelet();
+                    double diameter = eyelet == null
+                            ? eye
+                            : eyelet + workshop.fits().press().value();
+                    bored(guide.part(), new Circle(at(works, guide.at(), ""), diameter / 2), name, eyelet != null);
                 } else {
                     hole(guide.part(), at(works, guide.at(), ""), rod, name, true);
                 }
             }
         });
+    }
+
+    /** Diameter of a hole that a cord is threaded through, mm. */
+    static double eye(WorkshopFile workshop, String cord) {
+        return Named.in(workshop.cords(), cord).diameter().value() + EYE_PLAY;
     }
 
     /** The group of parts that a part is one body with; parts of the rod's own body all grip it. */
@@ -237,13 +253,16 @@ final class PartMaker {
                             works instanceof BoxFile,
                             part.layer(),
                             part.stock(),
-                            Sheets.catalogue().find(sheet.kind()).orElseThrow(),
-                            sheet.thickness(),
+                            part.printed() == null
+                                    ? Sheets.catalogue().find(sheet.kind()).orElseThrow()
+                                    : Printing.kind(workshop),
+                            part.printed() == null ? sheet.thickness() : Printing.thickness(workshop, sheet),
                             outline,
                             bored,
                             section(name, outline, bored),
                             engraving(drawing, name, shift),
-                            part.paint()));
+                            part.paint(),
+                            part.printed()));
         }
     }
 

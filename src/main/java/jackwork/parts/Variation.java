@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.function.BiFunction;
 import java.util.function.UnaryOperator;
 
@@ -34,14 +35,14 @@ public record Variation(String name, Uncertain number, BiFunction<Assembly, Doub
             link.frictions().forEach(pair -> addFriction(all, pair));
         }
         for (Part part : assembly.parts()) {
-            String stock = part.stock();
+            String printed = part.printed();
+            String stock = printed == null ? part.stock() : "printed " + printed + " as " + part.stock();
             put(
                     all,
                     new Variation(
                             "thickness of " + stock,
                             part.thickness(),
-                            (a, v) ->
-                                    parts(a, p -> p.stock().equals(stock) ? p.of(at(p.thickness(), v), p.kind()) : p)));
+                            (a, v) -> parts(a, p -> sameSheet(p, part) ? p.of(at(p.thickness(), v), p.kind()) : p)));
             String kind = part.kind().name();
             put(
                     all,
@@ -68,22 +69,31 @@ public record Variation(String name, Uncertain number, BiFunction<Assembly, Doub
         return new ArrayList<>(all.values());
     }
 
+    /** Whether two parts are as thick as each other come what may: of one sheet, or of one layer of one printed piece. */
+    private static boolean sameSheet(Part a, Part b) {
+        return a.stock().equals(b.stock()) && Objects.equals(a.printed(), b.printed());
+    }
+
     /** The assembly with all its wood heavier or lighter. */
     public static Assembly heavier(Assembly assembly, java.util.function.ToDoubleFunction<Part> factor) {
         return parts(
                 assembly,
-                part -> part.of(
-                        part.thickness(),
-                        dense(part.kind(), part.kind().density().value() * factor.applyAsDouble(part))));
+                part -> part.printed() != null
+                        ? part
+                        : part.of(
+                                part.thickness(),
+                                dense(part.kind(), part.kind().density().value() * factor.applyAsDouble(part))));
     }
 
     /** The assembly with all its wood damper or drier: each part as much thicker, and as much heavier. */
     public static Assembly damper(Assembly assembly, double thicker, double heavier) {
         return parts(
                 assembly,
-                part -> part.of(
-                        at(part.thickness(), part.thickness().value() * thicker),
-                        dense(part.kind(), part.kind().density().value() * heavier / thicker)));
+                part -> part.printed() != null
+                        ? part
+                        : part.of(
+                                at(part.thickness(), part.thickness().value() * thicker),
+                                dense(part.kind(), part.kind().density().value() * heavier / thicker)));
     }
 
     /** The assembly with all its cords longer by a share of what they are. */

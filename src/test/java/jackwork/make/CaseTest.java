@@ -173,7 +173,7 @@ class CaseTest {
         Assembly assembly = together.subject().assembly();
         assertThat(together.housing().spacers()).hasSize(4);
         for (Point at : together.housing().spacers()) {
-            Outline column = Outline.disc(new Circle(at, Spacer.OUTSIDE / 2), 0.01);
+            Outline column = Outline.disc(new Circle(at, Case.SPACER / 2), 0.01);
             int plates = 0;
             for (int body = 0; body < assembly.bodies().size(); body++) {
                 for (Part part : assembly.body(body).parts()) {
