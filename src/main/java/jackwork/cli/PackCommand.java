@@ -1,6 +1,7 @@
 package jackwork.cli;
 
 import jackwork.design.DesignReader;
+import jackwork.drawing.Paper;
 import jackwork.make.Pack;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -33,6 +34,9 @@ final class PackCommand implements Callable<Integer> {
             description = "thickness of the sheet in hand: birch-2=1.87; may be given again")
     private Map<String, Double> measured = Map.of();
 
+    @Option(names = "--paper", paramLabel = "a4|letter", description = "for what is printed to be read; a4 when absent")
+    private String paper = "a4";
+
     @Override
     public Integer call() throws IOException {
         if (quantity < 1 || quantity > 1000) {
@@ -41,9 +45,17 @@ final class PackCommand implements Callable<Integer> {
         List<Path> written = Pack.write(
                 DesignReader.read(design).withMeasured(measured),
                 out,
-                quantity,
+                new Pack.Wish(quantity, paper()),
                 name -> System.err.println("  " + name));
         System.out.println(written.size() + " files in " + out);
         return Outcome.FINE;
+    }
+
+    private Paper paper() {
+        return switch (paper) {
+            case "a4" -> Paper.A4;
+            case "letter" -> Paper.LETTER;
+            default -> throw new BadInputException("--paper reads \"" + paper + "\", expected a4 or letter");
+        };
     }
 }

@@ -1,5 +1,6 @@
 package jackwork.design;
 
+import jackwork.drawing.Pens;
 import jackwork.stock.Basis;
 import jackwork.stock.Uncertain;
 import java.util.LinkedHashMap;
@@ -12,6 +13,7 @@ import org.jspecify.annotations.Nullable;
  *
  * @param sheets by the names designs use for them
  * @param rods likewise
+ * @param have what is on the shelf, by the names of the shopping list, in its units
  * @param friction pairs measured here; the catalogue's values serve for the rest
  */
 @About("A workshop: its laser, sheets, rods, fits, friction and finger.")
@@ -27,7 +29,8 @@ public record WorkshopFile(
         List<FrictionEntry> friction,
         Finger finger,
         @Nullable Printer printer,
-        @Nullable Handling handling) {
+        @Nullable Handling handling,
+        Map<String, Double> have) {
 
     /** A sheet differs so much from place to place after it was measured, mm: a guess. */
     private static final double CALLIPER = 0.05;
@@ -38,19 +41,45 @@ public record WorkshopFile(
      * @param margin bare edge kept on every sheet, mm
      * @param gap between parts, mm
      * @param speeds of its head; guessed when absent
+     * @param pens how lines are drawn, by {@code engrave}, {@code inside}, {@code outside} and {@code marks}: for a machine
+     *     that goes by colour or width
      */
     public record Laser(
             @Unit("mm") List<Double> bed,
             @Unit("mm") Uncertain kerf,
             @Unit("mm") double margin,
             @Unit("mm") double gap,
-            @Nullable Speeds speeds) {
+            @Nullable Speeds speeds,
+            Map<String, PenEntry> pens) {
+
+        /** How each kind of line is drawn in the files: the workshop's choice, ours for the rest. */
+        public Pens pensOrStandard() {
+            Pens pens = Pens.standard();
+            return new Pens(
+                    pen("engrave", pens.engrave()),
+                    pen("inside", pens.inside()),
+                    pen("outside", pens.outside()),
+                    pen("marks", pens.mark()));
+        }
+
+        private Pens.Pen pen(String kind, Pens.Pen usual) {
+            PenEntry entry = pens.get(kind);
+            return entry == null
+                    ? usual
+                    : new Pens.Pen(Integer.parseInt(entry.colour().substring(1), 16), entry.width());
+        }
 
         /** What the workshop says, else guesses. */
         public Speeds speedsOrGuess() {
             return speeds == null ? Speeds.GUESS : speeds;
         }
     }
+
+    /**
+     * @param colour as {@code "#rrggbb"}
+     * @param width of the line
+     */
+    public record PenEntry(String colour, @Unit("mm") double width) {}
 
     /**
      * @param engrave along an engraved line
@@ -154,7 +183,7 @@ public record WorkshopFile(
                                 value, value - CALLIPER, value + CALLIPER, "mm", Basis.MEASURED, "the sheet in hand"),
                         entry.size())));
         return new WorkshopFile(
-                format, name, currency, laser, measured, rods, cords, fits, friction, finger, printer, handling);
+                format, name, currency, laser, measured, rods, cords, fits, friction, finger, printer, handling, have);
     }
 
     /** How coins are dropped and levers pressed here; what the workshop does not say is guessed. */

@@ -13,6 +13,8 @@ public final class WorkshopReader {
 
     static final String FILE = "workshop.yaml";
 
+    private static final List<String> PENS = List.of("engrave", "inside", "outside", "marks");
+
     private WorkshopReader() {}
 
     /**
@@ -46,6 +48,17 @@ public final class WorkshopReader {
         DesignReader.checkFormat(workshop.format(), file);
         checkSize("laser.bed", workshop.laser().bed(), file);
         positive("laser.kerf", workshop.laser().kerf().low() >= 0, file);
+        workshop.laser().pens().forEach((name, pen) -> {
+            String path = "laser.pens." + name;
+            References.known(path, name, PENS, "engrave, inside, outside or marks", file);
+            if (!pen.colour().matches("#[0-9A-Fa-f]{6}")) {
+                file.problem(path + ".colour", "read \"" + pen.colour() + "\", expected a colour as \"#rrggbb\"");
+            }
+            if (!(pen.width() > 0 && pen.width() < 10)) {
+                file.problem(path + ".width", "read " + pen.width() + ", expected more than 0 and less than 10 mm");
+            }
+        });
+        workshop.have().forEach((item, amount) -> positive("have." + item, amount >= 0, file));
         workshop.sheets().forEach((name, sheet) -> {
             List<String> known = Sheets.catalogue().names();
             if (!known.contains(sheet.kind())) {

@@ -52,6 +52,16 @@ final class PdfCanvas implements AutoCloseable {
         stream.stroke();
     }
 
+    /** Fills a region, holes left free by the even-odd rule, and draws its rim with the pen. */
+    void fill(List<List<Point>> rings, int colour) throws IOException {
+        stream.setNonStrokingColor((colour >> 16) / 255f, (colour >> 8 & 255) / 255f, (colour & 255) / 255f);
+        for (List<Point> ring : rings) {
+            polyline(ring);
+            stream.closePath();
+        }
+        stream.fillAndStrokeEvenOdd();
+    }
+
     /** @param size type size, mm */
     void write(double size, Point at, String words) throws IOException {
         stream.beginText();

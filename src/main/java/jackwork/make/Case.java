@@ -22,6 +22,7 @@ import org.jspecify.annotations.Nullable;
  * @param screwLength needed from the near wall's face to the nut behind the works, mm
  * @param screwed whether caught nuts hold the panels, not glue
  * @param caughtNuts how many nuts the panels catch
+ * @param looseScrews how many more short screws there are, each with a nut of its own
  */
 record Case(
         String stock,
@@ -30,7 +31,8 @@ record Case(
         double spacerLength,
         double screwLength,
         boolean screwed,
-        int caughtNuts) {
+        int caughtNuts,
+        int looseScrews) {
 
     /** The screw thread used all over, and the hole it passes, mm (ISO 273, medium fit 3.4). */
     static final double SCREW = 3;

@@ -127,7 +127,8 @@ final class CaseMaker {
                 between[1] - between[0],
                 t + z1 + nut.high(),
                 entry.screwed(),
-                caught);
+                caught,
+                entry.door() == null ? 0 : entry.screwed() ? 3 : 1);
     }
 
     private Panel panel(String name, int number, Panel.Axis axis, double from, PanelShape shape, boolean insideUp) {

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import jackwork.design.Design;
 import jackwork.design.DesignReader;
 import jackwork.drawing.Drawing;
+import jackwork.drawing.Paper;
 import jackwork.drawing.SvgReader;
 import jackwork.geometry.Circle;
 import jackwork.geometry.Outline;
@@ -48,7 +49,7 @@ class PackTest {
     static void pack() throws IOException {
         assembly = Assembler.assemble(DesignReader.read(Path.of("demo/heron")));
         kerf = assembly.workshop().laser().kerf().value();
-        Pack.write(DesignReader.read(Path.of("demo/heron")), folder, 1, name -> {});
+        Pack.write(DesignReader.read(Path.of("demo/heron")), folder, new Pack.Wish(1, Paper.A4), name -> {});
     }
 
     private static List<Drawing> sheets() throws IOException {
@@ -230,7 +231,7 @@ class PackTest {
     void theBareDesignsPackToo(String name, @TempDir Path own) throws IOException {
         Design design = DesignReader.read(Path.of("demo", name));
         Assembly bare = Assembler.assemble(design);
-        Pack.write(design, own, 1, file -> {});
+        Pack.write(design, own, new Pack.Wish(1, Paper.A4), file -> {});
         Set<String> circles = new HashSet<>();
         try (var files = Files.list(own)) {
             for (Path file : files.filter(f -> f.getFileName().toString().matches("birch.*[.]svg"))

@@ -1,0 +1,393 @@
+package jackwork.make;
+
+import jackwork.design.Design;
+import jackwork.drawing.BookletWriter.Note;
+import jackwork.drawing.BookletWriter.Picture;
+import jackwork.drawing.BookletWriter.Section;
+import jackwork.drawing.BookletWriter.Shape;
+import jackwork.geometry.Outline;
+import jackwork.geometry.Point;
+import jackwork.parts.Assembly;
+import jackwork.parts.Body;
+import jackwork.parts.Hole;
+import jackwork.parts.Link;
+import jackwork.parts.Lump;
+import jackwork.parts.Part;
+import jackwork.parts.StringRun;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+
+/** The glue-up, step by step, in the order that the layers allow: what goes where, with what, and how long it takes. */
+final class GlueUp {
+
+    private static final int NEW = 0xe8c98f;
+    private static final int STANDING = 0xefefef;
+    /** Left at either end of a string for its knot, mm. */
+    static final double FOR_A_KNOT = 80;
+
+    private final Assembly assembly;
+    private final @Nullable Case housing;
+    private final Minutes minutes;
+    private final List<BuildOrder.Stack> order;
+    private final List<Dowels.Dowel> dowels;
+    private final Set<String> turning = new LinkedHashSet<>();
+    private final List<Step> steps = new ArrayList<>();
+
+    /** @param minutes a guess until the bench has timed it */
+    record Step(
+            String heading,
+            List<String> words,
+            double minutes,
+            @Nullable Picture picture) {
+
+        Section section(int number) {
+            return new Section(
+                    number + ". " + heading, String.format(Locale.ROOT, "about %.0f min", minutes), words, picture);
+        }
+    }
+
+    private GlueUp(Design design, Assembly assembly, @Nullable Case housing) {
+        this.assembly = assembly;
+        this.housing = housing;
+        this.minutes = new Minutes();
+        this.order = BuildOrder.of(assembly);
+        this.dowels = Dowels.of(assembly);
+        assembly.pins().forEach(pin -> turning.add(pin.name().replaceAll("/.*", "")));
+        if (!design.figure().mounts().isEmpty()) {
+            turning.addAll(design.figure().mounts().keySet());
+        }
+    }
+
+    static List<Step> of(Design design, Assembly assembly, @Nullable Case housing) {
+        GlueUp up = new GlueUp(design, assembly, housing);
+        up.prepare();
+        up.glueStacks();
+        up.putTogether();
+        up.tieStrings();
+        up.closeCase();
+        up.tryIt();
+        return List.copyOf(up.steps);
+    }
+
+    private void prepare() {
+        int parts = assembly.parts().size();
+        steps.add(new Step(
+                "Sort and clean the parts",
+                List.of(
+                        "Lay the parts out by layer, back to front, and hold them against the parts list. Wipe off soot,"
+                                + " ease the edges that will slide, and leave bare wood wherever something is glued.",
+                        "Cut all rods to the lengths in dowels.csv and round their ends a little.",
+                        "Try one rod in a hole it must grip and in one it must turn in before any glue."),
+                minutes.cleaning(parts) + minutes.cuttingRods(dowels.size()),
+                null));
+    }
+
+    private void glueStacks() {
+        for (BuildOrder.Stack stack : order) {
+            if (stack.parts().size() > 1) {
+                steps.add(glue(stack));
+            }
+        }
+    }
+
+    private Step glue(BuildOrder.Stack stack) {
+        List<String> words = new ArrayList<>();
+        List<Part> cut =
+                stack.parts().stream().filter(part -> part.printed() == null).toList();
+        boolean anyPrinted = cut.size() < stack.parts().size();
+        words.add("From the back: " + joined(stack.parts()) + "."
+                + (anyPrinted ? " What is printed comes as one piece; only the rest is glued to it." : ""));
+        List<Dowels.Dowel> through = dowelsOf(stack);
+        for (Dowels.Dowel dowel : through) {
+            words.add("- " + dowel.name() + ": " + dowel.rod() + ", "
+                    + String.format(Locale.ROOT, "%.1f mm", dowel.length()) + ", glued through all its layers");
+        }
+        weigh(stack, words);
+        words.add("Put the hindmost on the sheet of jigs, its rods upright in it; spread glue thinly, keep it 2 mm from"
+                + " every hole that something turns in; press flat under a weight until it has set.");
+        return new Step(
+                "Glue up " + stack.name(),
+                words,
+                minutes.gluing(cut.size(), through.size()),
+                picture(stack.parts(), List.of()));
+    }
+
+    private List<Dowels.Dowel> dowelsOf(BuildOrder.Stack stack) {
+        List<Dowels.Dowel> found = new ArrayList<>();
+        for (Dowels.Dowel dowel : dowels) {
+            long holding = stack.parts().stream()
+                    .filter(part -> has(part, dowel.name()))
+                    .count();
+            if (holding > 1 && !turning.contains(dowel.name())) {
+                found.add(dowel);
+            }
+        }
+        return found;
+    }
+
+    private List<Lump> weights(BuildOrder.Stack stack) {
+        Body body = assembly.bodies().stream()
+                .filter(b -> b.name().equals(stack.body()))
+                .findFirst()
+                .orElseThrow();
+        boolean last = order.stream()
+                .filter(s -> s.body().equals(stack.body()))
+                .reduce((a, b) -> b)
+                .orElseThrow()
+                .equals(stack);
+        return last && !body.isGround()
+                ? body.lumps().stream()
+                        .filter(lump -> dowels.stream()
+                                .noneMatch(dowel -> lump.name()
+                                        .replaceAll("/.*| sleeve$", "")
+                                        .equals(dowel.name())))
+                        .toList()
+                : List.of();
+    }
+
+    private void weigh(BuildOrder.Stack stack, List<String> words) {
+        for (Lump lump : weights(stack)) {
+            words.add(String.format(
+                    Locale.ROOT,
+                    "- weight %s: %s%.1f g, its middle %.1f mm right of and %.1f mm above the box's origin",
+                    lump.name(),
+                    lump.kind().equals("mass") ? "" : lump.kind() + ", together ",
+                    lump.mass(),
+                    lump.at().x(),
+                    lump.at().y()));
+        }
+    }
+
+    private void putTogether() {
+        List<Part> standing = new ArrayList<>();
+        Set<String> rods = new LinkedHashSet<>();
+        for (BuildOrder.Stack stack : order) {
+            List<String> words = new ArrayList<>();
+            words.add((stack.parts().size() > 1 ? "The glued " : "The part ") + stack.name() + " goes on in "
+                    + layers(stack) + ".");
+            int joints = 0;
+            for (Part part : stack.parts()) {
+                for (Hole hole : part.holes()) {
+                    if (turning.contains(hole.joint()) && rods.add(part.name() + "|" + hole.joint())) {
+                        joints++;
+                        words.add("- " + part.name() + (hole.grips() ? " grips the rod of " : " turns on the rod of ")
+                                + hole.joint() + (hole.grips() ? "; a drop of glue on the rod, from behind" : ""));
+                    }
+                }
+            }
+            held(stack, standing, words);
+            if (stack.parts().size() == 1) {
+                weigh(stack, words);
+            }
+            if (!stack.body().equals(Body.GROUND) && whole(stack, standing)) {
+                words.add(
+                        "It must move by its own weight before you go on; if it does not, ease the hole, never oil it.");
+            }
+            steps.add(new Step(
+                    standing.isEmpty() ? "Begin with " + stack.name() : "Put on " + stack.name(),
+                    words,
+                    minutes.puttingOn(joints),
+                    picture(stack.parts(), standing)));
+            standing.addAll(stack.parts());
+        }
+    }
+
+    /** Whether nothing of its body is still to come. */
+    private boolean whole(BuildOrder.Stack stack, List<Part> standing) {
+        return assembly.bodies().stream()
+                .filter(body -> body.name().equals(stack.body()))
+                .flatMap(body -> body.parts().stream())
+                .allMatch(part -> standing.contains(part) || stack.parts().contains(part));
+    }
+
+    /** The dowels that join it to what stands, or to what of its body is still to come. */
+    private void held(BuildOrder.Stack stack, List<Part> standing, List<String> words) {
+        if (stack.body().equals(Body.GROUND)) {
+            return;
+        }
+        for (Part part : stack.parts()) {
+            for (Hole hole : part.holes()) {
+                if (turning.contains(hole.joint()) || !hole.grips()) {
+                    continue;
+                }
+                boolean before = standing.stream().anyMatch(other -> has(other, hole.joint()));
+                boolean inside = stack.parts().stream()
+                                .filter(other -> has(other, hole.joint()))
+                                .count()
+                        > 1;
+                if (!inside) {
+                    words.add("- dowel " + hole.joint() + " of " + part.name()
+                            + (before
+                                    ? ": glue it to what stands behind it"
+                                    : ": the rest of the body is glued to it when that goes on"));
+                }
+            }
+        }
+    }
+
+    private static boolean has(Part part, String joint) {
+        return part.holes().stream().anyMatch(hole -> hole.joint().equals(joint));
+    }
+
+    private static String layers(BuildOrder.Stack stack) {
+        return stack.hindmost() == stack.foremost()
+                ? "layer " + stack.hindmost()
+                : "layers " + stack.hindmost() + " to " + stack.foremost();
+    }
+
+    private void tieStrings() {
+        for (Link link : assembly.links()) {
+            if (link instanceof StringRun string) {
+                steps.add(new Step(
+                        "Tie the string " + string.name(),
+                        List.of(
+                                String.format(
+                                        Locale.ROOT,
+                                        "Cut %.0f mm of %s: %.1f mm from knot to knot, and %.0f mm at either end to tie it.",
+                                        cut(string),
+                                        string.cord(),
+                                        length(string),
+                                        FOR_A_KNOT),
+                                "From " + string.fromPart() + " to " + string.toPart()
+                                        + ", with the lever up. A figure-eight knot at each end, a drop of glue on it once"
+                                        + " the figure has been tried."),
+                        minutes.tying(),
+                        null));
+            }
+        }
+    }
+
+    /** From knot to knot, taken straight from guide to guide, mm. */
+    static double length(StringRun string) {
+        double length = string.slack();
+        Point last = string.from();
+        for (StringRun.Guide guide : string.over()) {
+            length += last.distance(guide.at());
+            last = guide.at();
+        }
+        return length + last.distance(string.to());
+    }
+
+    /** To cut off the reel, mm. */
+    static double cut(StringRun string) {
+        return length(string) + 2 * FOR_A_KNOT;
+    }
+
+    private void closeCase() {
+        if (housing == null) {
+            return;
+        }
+        String how = housing.screwed()
+                ? "Put an M3 nut into each nest and draw the panels together with M3 × 12 screws; no glue."
+                : "A little glue in each slot; square it against a try square and bind it with tape until it has set.";
+        steps.add(new Step(
+                "The case",
+                List.of(
+                        "The panels carry their numbers inside. Floor (5) into the far wall (2); the ends (3 and 4) onto"
+                                + " both; the near wall (1) last.",
+                        how,
+                        "The door's frame (8) behind the opening of the far wall, the door (7) into it, the button (9)"
+                                + " on an M3 screw so that it just turns."),
+                minutes.casing(housing.panels().size()),
+                panels(housing)));
+        steps.add(new Step(
+                "The works into the case",
+                List.of(
+                        String.format(
+                                Locale.ROOT,
+                                "%d screws M3 × %.0f or longer through the near wall, the front, a spacer (%.1f mm) and the"
+                                        + " back of the works, a washer and a nut behind. No glue: so they come out again.",
+                                housing.spacers().size(),
+                                Math.ceil(housing.screwLength()),
+                                housing.spacerLength()),
+                        "Pass the lever through the right end first. Then the lid (6) over the figure, with four screws"
+                                + " M3 × 12 into the nuts caught in the walls."),
+                minutes.screwing(housing.spacers().size() + 4),
+                null));
+    }
+
+    private void tryIt() {
+        steps.add(new Step(
+                "Try it",
+                List.of(
+                        "Press the lever without a coin: it must stand fast. Then each coin it takes, ten times over; then"
+                                + " with the table tipped by a degree either way.",
+                        "Write down every failure with its cause before you change anything."),
+                minutes.trying(),
+                null));
+    }
+
+    private static String joined(List<Part> parts) {
+        return String.join(
+                ", ",
+                parts.stream()
+                        .map(part -> part.name() + " (layer " + part.layer()
+                                + (part.printed() == null ? "" : ", printed") + ")")
+                        .toList());
+    }
+
+    private static Picture picture(List<Part> now, List<Part> standing) {
+        List<Shape> shapes = new ArrayList<>();
+        List<Note> notes = new ArrayList<>();
+        standing.forEach(part -> shapes.add(shape(part, STANDING, true)));
+        Map<Integer, Integer> shade = new LinkedHashMap<>();
+        for (Part part : now) {
+            int tone = shade.merge(part.layer(), shade.size(), (a, b) -> a);
+            shapes.add(shape(part, darker(tone, now.size()), false));
+        }
+        if (now.size() <= 3) {
+            now.forEach(part -> notes.add(new Note(part.section().centroid(), part.name())));
+        }
+        return new Picture(shapes, notes);
+    }
+
+    /** Layers further forward are lighter. */
+    private static int darker(int tone, int of) {
+        double share = 0.78 + 0.22 * (of <= 1 ? 1 : (double) tone / (of - 1));
+        int red = (int) ((NEW >> 16) * share);
+        int green = (int) ((NEW >> 8 & 255) * share);
+        int blue = (int) ((NEW & 255) * share);
+        return red << 16 | green << 8 | blue;
+    }
+
+    private static Shape shape(Part part, int fill, boolean faint) {
+        return new Shape(rings(part.outline()), fill, faint);
+    }
+
+    static List<List<Point>> rings(Outline outline) {
+        List<List<Point>> rings = new ArrayList<>();
+        rings.add(outline.outer());
+        rings.addAll(outline.holes());
+        return rings;
+    }
+
+    /** The panels side by side, as they lie with their numbers up. */
+    private static Picture panels(Case housing) {
+        List<Shape> shapes = new ArrayList<>();
+        List<Note> notes = new ArrayList<>();
+        double x = 0;
+        double y = 0;
+        double row = 0;
+        for (Panel panel : housing.panels()) {
+            Outline face = panel.insideUp() ? panel.outline() : panel.outline().mirrored();
+            var size = face.bounds();
+            if (x > 0 && x + size.width() > 520) {
+                x = 0;
+                y -= row + 10;
+                row = 0;
+            }
+            Outline moved = face.moved(new Point(x - size.minX(), y - size.maxY()));
+            shapes.add(new Shape(rings(moved), NEW, false));
+            notes.add(new Note(moved.centroid(), Integer.toString(panel.number())));
+            x += size.width() + 10;
+            row = Math.max(row, size.height());
+        }
+        return new Picture(shapes, notes);
+    }
+}
