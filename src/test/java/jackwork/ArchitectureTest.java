@@ -22,6 +22,7 @@ class ArchitectureTest {
             Map.entry("geometry", 0),
             Map.entry("stock", 0),
             Map.entry("drawing", 1),
+            Map.entry("layout", 1),
             Map.entry("design", 2),
             Map.entry("parts", 3),
             Map.entry("motion", 4),

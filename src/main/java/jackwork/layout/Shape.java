@@ -1,0 +1,170 @@
+package jackwork.layout;
+
+import jackwork.geometry.Outline;
+import jackwork.geometry.Point;
+import java.util.ArrayList;
+import java.util.List;
+
+/** A piece as the search sees it: edges about its centroid, and circles inscribed in it, largest first. */
+final class Shape {
+
+    private static final int MOST_POLES = 14;
+    /** Circles stop when they cover this share of the area. */
+    private static final double COVERED = 0.9;
+    /** Smaller circles, as a share of the first, say nothing more. */
+    private static final double LEAST_POLE = 0.08;
+
+    private static final int GRID = 48;
+
+    final Point centre;
+    /** Corners about the centre; rings one after the other. */
+    final double[] x;
+
+    final double[] y;
+    /** The corner that each corner's edge goes to. */
+    final int[] next;
+
+    final double[] poleX;
+    final double[] poleY;
+    final double[] poleR;
+    /** Geometric weight of an overlap: large pieces are harder to move out of the way. */
+    final double weight;
+
+    final double area;
+    final double reach;
+    /** Angles that it may lie at, rad; empty when any. */
+    final double[] turns;
+
+    Shape(Piece piece) {
+        Outline outline = piece.outline();
+        centre = outline.centroid();
+        List<List<Point>> rings = new ArrayList<>();
+        rings.add(outline.outer());
+        rings.addAll(outline.holes());
+        int corners = rings.stream().mapToInt(List::size).sum();
+        x = new double[corners];
+        y = new double[corners];
+        next = new int[corners];
+        int at = 0;
+        double far = 0;
+        for (List<Point> ring : rings) {
+            int first = at;
+            for (Point p : ring) {
+                x[at] = p.x() - centre.x();
+                y[at] = p.y() - centre.y();
+                far = Math.max(far, Math.hypot(x[at], y[at]));
+                next[at] = at + 1;
+                at++;
+            }
+            next[at - 1] = first;
+        }
+        reach = far;
+        area = outline.area();
+        turns = piece.turns().stream().mapToDouble(Math::toRadians).toArray();
+        List<double[]> poles = poles();
+        poleX = poles.stream().mapToDouble(p -> p[0]).toArray();
+        poleY = poles.stream().mapToDouble(p -> p[1]).toArray();
+        poleR = poles.stream().mapToDouble(p -> p[2]).toArray();
+        // Square root of the hull's side: the outline's own area serves, hulls only differ by a factor.
+        weight = Math.sqrt(Math.sqrt(area));
+    }
+
+    private List<double[]> poles() {
+        double low = Double.POSITIVE_INFINITY;
+        double right = Double.NEGATIVE_INFINITY;
+        double left = Double.POSITIVE_INFINITY;
+        double high = Double.NEGATIVE_INFINITY;
+        for (int i = 0; i < x.length; i++) {
+            left = Math.min(left, x[i]);
+            right = Math.max(right, x[i]);
+            low = Math.min(low, y[i]);
+            high = Math.max(high, y[i]);
+        }
+        double stepX = (right - left) / GRID;
+        double stepY = (high - low) / GRID;
+        double[] free = new double[GRID * GRID];
+        for (int k = 0; k < free.length; k++) {
+            int row = k / GRID;
+            int column = k % GRID;
+            free[k] = inside(left + (column + 0.5) * stepX, low + (row + 0.5) * stepY);
+        }
+        List<double[]> poles = new ArrayList<>();
+        double covered = 0;
+        while (poles.size() < MOST_POLES && covered < COVERED * area) {
+            int best = 0;
+            for (int k = 1; k < free.length; k++) {
+                best = free[k] > free[best] ? k : best;
+            }
+            int row = best / GRID;
+            int column = best % GRID;
+            double[] pole = climbed(left + (column + 0.5) * stepX, low + (row + 0.5) * stepY, stepX, stepY, poles);
+            if (!(pole[2] > 0) || (!poles.isEmpty() && pole[2] < LEAST_POLE * poles.get(0)[2])) {
+                break;
+            }
+            poles.add(pole);
+            covered += Math.PI * pole[2] * pole[2];
+            for (int k = 0; k < free.length; k++) {
+                int r = k / GRID;
+                int c = k % GRID;
+                double away = Math.hypot(left + (c + 0.5) * stepX - pole[0], low + (r + 0.5) * stepY - pole[1]);
+                free[k] = Math.min(free[k], away - pole[2]);
+            }
+        }
+        if (poles.isEmpty()) {
+            // Thinner than the grid: its middle stands for it.
+            poles.add(new double[] {x[0], y[0], 1e-3 * Math.max(right - left, high - low)});
+        }
+        return poles;
+    }
+
+    /** Uphill from a point of the grid, by steps that halve. */
+    private double[] climbed(double fromX, double fromY, double stepX, double stepY, List<double[]> poles) {
+        double px = fromX;
+        double py = fromY;
+        double best = room(px, py, poles);
+        for (double share = 1; share > 1e-3; share /= 2) {
+            boolean better = true;
+            while (better) {
+                better = false;
+                for (int k = 0; k < 4; k++) {
+                    double qx = px + (k == 0 ? stepX : k == 1 ? -stepX : 0) * share;
+                    double qy = py + (k == 2 ? stepY : k == 3 ? -stepY : 0) * share;
+                    double room = room(qx, qy, poles);
+                    if (room > best * (1 + 1e-9)) {
+                        best = room;
+                        px = qx;
+                        py = qy;
+                        better = true;
+                    }
+                }
+            }
+        }
+        return new double[] {px, py, best};
+    }
+
+    private double room(double px, double py, List<double[]> poles) {
+        double room = inside(px, py);
+        for (double[] pole : poles) {
+            room = Math.min(room, Math.hypot(px - pole[0], py - pole[1]) - pole[2]);
+        }
+        return room;
+    }
+
+    /** Distance to the nearest edge, negative outside. */
+    private double inside(double px, double py) {
+        double least = Double.POSITIVE_INFINITY;
+        boolean in = false;
+        for (int i = 0; i < x.length; i++) {
+            int j = next[i];
+            double dx = x[j] - x[i];
+            double dy = y[j] - y[i];
+            double along = ((px - x[i]) * dx + (py - y[i]) * dy) / (dx * dx + dy * dy);
+            double share = Math.max(0, Math.min(1, along));
+            least = Math.min(least, Math.hypot(px - x[i] - share * dx, py - y[i] - share * dy));
+            if ((y[i] > py) != (y[j] > py) && px < x[i] + (py - y[i]) / dy * dx) {
+                in = !in;
+            }
+        }
+        return in ? least : -least;
+    }
+}
