@@ -27,6 +27,7 @@ public record BoxFile(
         Map<String, TorqueEntry> torques,
         Map<String, WeightEntry> weights,
         Map<String, MountEntry> mounts,
+        Map<String, PictureEntry> pictures,
         LeverEntry lever,
         CoinWorksEntry coinWorks)
         implements Works {}

@@ -97,6 +97,7 @@ final class References {
             }
         });
         works.weights().forEach((name, weight) -> checkWeight(name, weight, yaml, drawing, works));
+        PictureReferences.check(works, yaml, drawing);
     }
 
     private void checkPart(String name, PartEntry part, YamlFile yaml, Drawing drawing, boolean made) {

@@ -1,5 +1,6 @@
 package jackwork.design;
 
+import jackwork.drawing.Paper;
 import jackwork.stock.Basis;
 import jackwork.stock.Uncertain;
 import java.util.LinkedHashMap;
@@ -13,6 +14,9 @@ import org.jspecify.annotations.Nullable;
  * @param sheets by the names designs use for them
  * @param rods likewise
  * @param friction pairs measured here; the catalogue's values serve for the rest
+ * @param paper in the printer, by its name; A4 when absent
+ * @param maker for the label of a box; a line to fill in when absent
+ * @param contact likewise
  */
 @About("A workshop: its laser, sheets, rods, fits, friction and finger.")
 public record WorkshopFile(
@@ -26,7 +30,10 @@ public record WorkshopFile(
         Fits fits,
         List<FrictionEntry> friction,
         Finger finger,
-        @Nullable Handling handling) {
+        @Nullable Handling handling,
+        @Nullable String paper,
+        @Nullable String maker,
+        @Nullable String contact) {
 
     /** A sheet differs so much from place to place after it was measured, mm: a guess. */
     private static final double CALLIPER = 0.05;
@@ -117,7 +124,17 @@ public record WorkshopFile(
                         new Uncertain(
                                 value, value - CALLIPER, value + CALLIPER, "mm", Basis.MEASURED, "the sheet in hand"),
                         entry.size())));
-        return new WorkshopFile(format, name, currency, laser, measured, rods, cords, fits, friction, finger, handling);
+        return new WorkshopFile(
+                format, name, currency, laser, measured, rods, cords, fits, friction, finger, handling, paper, maker,
+                contact);
+    }
+
+    /** What its printer takes. */
+    public Paper paperOrUsual() {
+        return Paper.ALL.stream()
+                .filter(known -> known.name().equals(paper))
+                .findFirst()
+                .orElse(Paper.A4);
     }
 
     /** How coins are dropped and levers pressed here; what the workshop does not say is guessed. */

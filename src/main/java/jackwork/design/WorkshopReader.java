@@ -1,5 +1,6 @@
 package jackwork.design;
 
+import jackwork.drawing.Paper;
 import jackwork.stock.Rods;
 import jackwork.stock.Sheets;
 import java.nio.file.Files;
@@ -44,6 +45,7 @@ public final class WorkshopReader {
 
     private static void check(WorkshopFile workshop, YamlFile file) {
         DesignReader.checkFormat(workshop.format(), file);
+        checkPaper(workshop, file);
         checkSize("laser.bed", workshop.laser().bed(), file);
         positive("laser.kerf", workshop.laser().kerf().low() >= 0, file);
         workshop.sheets().forEach((name, sheet) -> {
@@ -79,6 +81,16 @@ public final class WorkshopReader {
                     "friction." + i + ".coefficient",
                     workshop.friction().get(i).coefficient().low() >= 0,
                     file);
+        }
+    }
+
+    private static void checkPaper(WorkshopFile workshop, YamlFile file) {
+        String paper = workshop.paper();
+        List<String> known = Paper.ALL.stream().map(Paper::name).toList();
+        if (paper != null && !known.contains(paper)) {
+            file.problem(
+                    "paper",
+                    "read \"" + paper + "\", expected " + String.join(", ", known) + NearestWord.hint(paper, known));
         }
     }
 

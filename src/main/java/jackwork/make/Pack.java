@@ -19,6 +19,7 @@ import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.function.Consumer;
 
 /** The folder that a maker takes to the laser: sheets as SVG, DXF and PDF in the order of cutting, test pieces with
@@ -97,6 +98,11 @@ public final class Pack {
         written.add(save(folder.resolve("sheets.pdf"), pdf, progress));
         written.add(save(folder.resolve("dowels.csv"), utf8(Dowels.csv(Dowels.of(assembly), quantity)), progress));
         written.add(save(folder.resolve("parts.csv"), utf8(PartsList.csv(assembly.bodies(), layouts)), progress));
+        Optional<byte[]> artwork = ArtworkPages.pdf(assembly);
+        if (artwork.isPresent()) {
+            written.add(save(folder.resolve("artwork.pdf"), artwork.get(), progress));
+        }
+        written.add(save(folder.resolve("label.pdf"), BoxLabel.pdf(assembly), progress));
         written.add(save(folder.resolve("cautions.txt"), utf8(cautions()), progress));
         return written;
     }
