@@ -27,7 +27,10 @@ record Tile(Point corner, double width, double height) {
         int columns = count(bounds.width(), width);
         int rows = count(bounds.height(), height);
         double left = (bounds.minX() + bounds.maxX() - columns * (width - OVERLAP) - OVERLAP) / 2;
-        double bottom = (bounds.minY() + bounds.maxY() - rows * (height - OVERLAP) - OVERLAP) / 2;
+        // One page: up against the title, so that the rest of the paper is of use.
+        double bottom = rows == 1
+                ? bounds.maxY() - height
+                : (bounds.minY() + bounds.maxY() - rows * (height - OVERLAP) - OVERLAP) / 2;
         List<Tile> tiles = new ArrayList<>();
         for (int row = rows - 1; row >= 0; row--) {
             for (int column = 0; column < columns; column++) {
