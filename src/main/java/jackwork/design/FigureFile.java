@@ -27,5 +27,6 @@ public record FigureFile(
         Map<String, TorqueEntry> torques,
         Map<String, WeightEntry> weights,
         Map<String, MountEntry> mounts,
-        Map<String, PictureEntry> pictures)
+        Map<String, PictureEntry> pictures,
+        Map<String, ClothEntry> cloths)
         implements Works {}

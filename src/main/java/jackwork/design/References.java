@@ -58,6 +58,7 @@ final class References {
         if (box.fixed().isEmpty()) {
             boxYaml.problem("fixed", "a box needs at least one part that never moves");
         }
+        ClothReferences.check(figure, figureYaml, figureDrawing);
         checkMounts();
         checkLever();
         checkCoinWorks();

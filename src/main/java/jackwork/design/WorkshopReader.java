@@ -88,9 +88,7 @@ public final class WorkshopReader {
         String paper = workshop.paper();
         List<String> known = Paper.ALL.stream().map(Paper::name).toList();
         if (paper != null && !known.contains(paper)) {
-            file.problem(
-                    "paper",
-                    "read \"" + paper + "\", expected " + String.join(", ", known) + NearestWord.hint(paper, known));
+            file.problem("paper", "read \"" + paper + "\", expected " + String.join(", ", known));
         }
     }
 

@@ -1,6 +1,5 @@
 package jackwork.drawing;
 
-import jackwork.geometry.Bounds;
 import jackwork.geometry.Circle;
 import jackwork.geometry.Outline;
 import jackwork.geometry.Point;
@@ -49,9 +48,5 @@ public record ArtworkFigure(
         Outline shown = shown();
         Outline all = Outline.rectangle(at.x(), at.y(), at.x() + width, at.y() + height());
         return shown.sharedArea(all) > shown.area() - MISSED;
-    }
-
-    Bounds bounds() {
-        return shown().bounds();
     }
 }

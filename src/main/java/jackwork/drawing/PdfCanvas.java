@@ -54,6 +54,22 @@ final class PdfCanvas implements AutoCloseable {
         stream.stroke();
     }
 
+    /** A region's edge and the edges of its holes. */
+    void region(Outline outline) throws IOException {
+        draw(new CutShape.Ring(outline.outer()));
+        for (List<Point> hole : outline.holes()) {
+            draw(new CutShape.Ring(hole));
+        }
+    }
+
+    /** @param arm from its middle, mm */
+    void cross(Point at, double arm) throws IOException {
+        Point across = new Point(arm, 0);
+        Point up = new Point(0, arm);
+        draw(new CutShape.Line(List.of(at.minus(across), at.plus(across))));
+        draw(new CutShape.Line(List.of(at.minus(up), at.plus(up))));
+    }
+
     /** Lines drawn from now on have gaps; none without lengths. Lengths in mm: drawn, left out. */
     void dashes(double... lengths) throws IOException {
         float[] points = new float[lengths.length];

@@ -3,7 +3,9 @@ package jackwork.drawing;
 import jackwork.geometry.Point;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.pdfwriter.compress.CompressParameters;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -26,14 +28,20 @@ final class PdfFile implements AutoCloseable {
 
     private final PDDocument document = new PDDocument();
     private final PdfText text = new PdfText(document);
+    private final Map<Picture, PDImageXObject> images = new HashMap<>();
 
     PdfText text() {
         return text;
     }
 
-    /** For as many pages as show it. */
+    /** The same for as many pages as show it. */
     PDImageXObject image(Picture picture) throws IOException {
-        return LosslessFactory.createFromImage(document, picture.onWhite());
+        PDImageXObject known = images.get(picture);
+        if (known == null) {
+            known = LosslessFactory.createFromImage(document, picture.onWhite());
+            images.put(picture, known);
+        }
+        return known;
     }
 
     /** The next page, with its furniture. */

@@ -98,12 +98,23 @@ public final class Pack {
         written.add(save(folder.resolve("sheets.pdf"), pdf, progress));
         written.add(save(folder.resolve("dowels.csv"), utf8(Dowels.csv(Dowels.of(assembly), quantity)), progress));
         written.add(save(folder.resolve("parts.csv"), utf8(PartsList.csv(assembly.bodies(), layouts)), progress));
+        written.addAll(printed(assembly, folder, progress));
+        written.add(save(folder.resolve("cautions.txt"), utf8(cautions()), progress));
+        return written;
+    }
+
+    /** What a printer makes of it: pictures, cloth patterns, the label. */
+    private static List<Path> printed(Assembly assembly, Path folder, Consumer<String> progress) throws IOException {
+        List<Path> written = new ArrayList<>();
         Optional<byte[]> artwork = ArtworkPages.pdf(assembly);
         if (artwork.isPresent()) {
             written.add(save(folder.resolve("artwork.pdf"), artwork.get(), progress));
         }
+        Optional<byte[]> cloth = ClothPages.pdf(assembly);
+        if (cloth.isPresent()) {
+            written.add(save(folder.resolve("cloth.pdf"), cloth.get(), progress));
+        }
         written.add(save(folder.resolve("label.pdf"), BoxLabel.pdf(assembly), progress));
-        written.add(save(folder.resolve("cautions.txt"), utf8(cautions()), progress));
         return written;
     }
 

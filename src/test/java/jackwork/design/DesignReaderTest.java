@@ -98,7 +98,7 @@ class DesignReaderTest {
     @Test
     void paperIsOneOfThoseKnown() throws IOException {
         Spoil.edit(file("workshop"), "currency: EUR", "currency: EUR\npaper: A5");
-        assertThat(complaint()).contains("workshop.yaml:5:8: read \"A5\", expected A4, A3, Letter");
+        assertThat(complaint()).contains("workshop.yaml:6:8: read \"A5\", expected A4, A3, Letter");
     }
 
     @Test
