@@ -12,7 +12,7 @@ import java.util.List;
  * @param seam its outline once sewn
  * @param hem what is folded or sewn beyond the seam
  * @param grain direction of the cloth's threads, degrees counter-clockwise from the right
- * @param ties where it is fixed to parts
+ * @param ties where it is fixed to parts; only those on the piece are kept
  */
 public record ClothPattern(String name, Outline seam, double hem, double grain, List<Point> ties)
         implements TiledFigure {
@@ -22,8 +22,11 @@ public record ClothPattern(String name, Outline seam, double hem, double grain, 
     private static final Pens.Pen TIE = new Pens.Pen(0xb9770e, 0.25);
     private static final double HEAD = 3;
 
+    /** What is fixed beside the piece, by a ribbon or because it is drawn elsewhere, has no place on it. */
     public ClothPattern {
-        ties = List.copyOf(ties);
+        ties = ties.stream()
+                .filter(tie -> seam.contains(tie) || seam.distanceToEdge(tie) <= hem)
+                .toList();
     }
 
     /** PDF pages in true size; the same pieces give the same bytes. */

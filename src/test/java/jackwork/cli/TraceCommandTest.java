@@ -20,16 +20,25 @@ import org.junit.jupiter.api.io.TempDir;
 /** {@code jackwork trace} as typed: a picture in, a drawing out that a design can name. */
 class TraceCommandTest {
 
-    private static String complaint(String... arguments) {
-        PrintStream old = System.err;
-        ByteArrayOutputStream err = new ByteArrayOutputStream();
-        System.setErr(new PrintStream(err, true, StandardCharsets.UTF_8));
+    /** What is said on either stream. */
+    private static String said(int exit, String... arguments) {
+        PrintStream oldOut = System.out;
+        PrintStream oldErr = System.err;
+        ByteArrayOutputStream words = new ByteArrayOutputStream();
+        PrintStream stream = new PrintStream(words, true, StandardCharsets.UTF_8);
+        System.setOut(stream);
+        System.setErr(stream);
         try {
-            assertThat(Main.run(arguments)).isEqualTo(2);
+            assertThat(Main.run(arguments)).isEqualTo(exit);
         } finally {
-            System.setErr(old);
+            System.setOut(oldOut);
+            System.setErr(oldErr);
         }
-        return err.toString(StandardCharsets.UTF_8);
+        return words.toString(StandardCharsets.UTF_8);
+    }
+
+    private static String complaint(String... arguments) {
+        return said(2, arguments);
     }
 
     @Test
@@ -37,9 +46,19 @@ class TraceCommandTest {
         Outline disc = Outline.disc(new Circle(new Point(20, 20), 14), 0.001);
         Path png = Files.write(folder.resolve("disc.png"), Pictures.onColour(disc, 300));
         Path svg = folder.resolve("outline.svg");
-        int exit = Main.run(
-                "trace", png.toString(), "--dpi", "300", "--tolerance", "0.1", "-o", svg.toString(), "--name", "body");
-        assertThat(exit).isZero();
+        String said = said(
+                0,
+                "trace",
+                png.toString(),
+                "--dpi",
+                "300",
+                "--tolerance",
+                "0.1",
+                "-o",
+                svg.toString(),
+                "--name",
+                "body");
+        assertThat(said).contains("At 300 dpi the picture is").contains("outline.svg");
         Drawing drawing = SvgReader.read("outline.svg", Files.readAllBytes(svg));
         Outline read = drawing.outline("body").orElseThrow();
         for (Point point : read.outer()) {
