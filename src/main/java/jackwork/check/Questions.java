@@ -17,6 +17,7 @@ public final class Questions {
             new GestureReached(),
             new ArmPlay(),
             new StringsPull(),
+            new ClothSpans(),
             new RiderStays(),
             new PartsClash(),
             new PinsBear(),

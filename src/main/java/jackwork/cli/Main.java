@@ -21,6 +21,7 @@ import picocli.CommandLine.Spec;
             ReplayCommand.class,
             TuneCommand.class,
             NewCommand.class,
+            TraceCommand.class,
             MeasureCommand.class,
             MechanismCommand.class,
             CoinsCommand.class,

@@ -2,6 +2,7 @@ package jackwork.cli;
 
 import jackwork.app.UnknownDesignException;
 import jackwork.design.DesignException;
+import jackwork.drawing.PictureException;
 import jackwork.make.PartTooLargeException;
 import jackwork.motion.MechanismException;
 import jackwork.parts.PartException;
@@ -27,6 +28,7 @@ final class Outcome implements IExecutionExceptionHandler {
                 || thrown instanceof PartException
                 || thrown instanceof PartTooLargeException
                 || thrown instanceof UnknownDesignException
+                || thrown instanceof PictureException
                 || thrown instanceof BadInputException) {
             System.err.println(thrown.getMessage());
             return BAD_INPUT;

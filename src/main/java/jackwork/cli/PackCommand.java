@@ -1,5 +1,6 @@
 package jackwork.cli;
 
+import jackwork.design.Design;
 import jackwork.design.DesignReader;
 import jackwork.drawing.Paper;
 import jackwork.make.Pack;
@@ -8,6 +9,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -34,28 +36,26 @@ final class PackCommand implements Callable<Integer> {
             description = "thickness of the sheet in hand: birch-2=1.87; may be given again")
     private Map<String, Double> measured = Map.of();
 
-    @Option(names = "--paper", paramLabel = "a4|letter", description = "for what is printed to be read; a4 when absent")
-    private String paper = "a4";
+    @Option(names = "--paper", paramLabel = "A4|A3|Letter", description = "in the printer; the workshop's when absent")
+    private @Nullable String paper;
 
     @Override
     public Integer call() throws IOException {
         if (quantity < 1 || quantity > 1000) {
             throw new BadInputException("--quantity reads " + quantity + ", expected 1 to 1000");
         }
-        List<Path> written = Pack.write(
-                DesignReader.read(design).withMeasured(measured),
-                out,
-                new Pack.Wish(quantity, paper()),
-                name -> System.err.println("  " + name));
+        Design read = DesignReader.read(design).withMeasured(measured);
+        List<Path> written =
+                Pack.write(read, out, new Pack.Wish(quantity, paper(read)), name -> System.err.println("  " + name));
         System.out.println(written.size() + " files in " + out);
         return Outcome.FINE;
     }
 
-    private Paper paper() {
-        return switch (paper) {
-            case "a4" -> Paper.A4;
-            case "letter" -> Paper.LETTER;
-            default -> throw new BadInputException("--paper reads \"" + paper + "\", expected a4 or letter");
-        };
+    private Paper paper(Design read) {
+        return paper == null
+                ? read.workshop().paperOrUsual()
+                : Paper.named(paper)
+                        .orElseThrow(() ->
+                                new BadInputException("--paper reads \"" + paper + "\", expected " + Paper.NAMES));
     }
 }

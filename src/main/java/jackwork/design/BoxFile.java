@@ -32,6 +32,7 @@ public record BoxFile(
         Map<String, TorqueEntry> torques,
         Map<String, WeightEntry> weights,
         Map<String, MountEntry> mounts,
+        Map<String, PictureEntry> pictures,
         LeverEntry lever,
         CoinWorksEntry coinWorks,
         @Key("case") @Nullable CaseEntry housing)

@@ -98,6 +98,8 @@ public final class DesignReader {
         References references = new References(workshop, box, boxYaml, boxDrawing, figure, figureYaml, figureDrawing);
         references.check();
         references.checkDesign(design, designYaml);
+        pictures(box, boxPath, boxYaml);
+        pictures(figure, figurePath, figureYaml);
         YamlFile.requireNone(problems);
         Point shift = shift(box, boxDrawing, figure, figureDrawing, figureYaml);
         YamlFile.requireNone(problems);
@@ -117,7 +119,7 @@ public final class DesignReader {
     private Path inside(Path folder, String name, String key, YamlFile file) {
         Path path = folder.resolve(name).normalize();
         if (!Files.isRegularFile(path)) {
-            file.problem(key, "read \"" + name + "\", but there is no such file beside " + FILE);
+            file.problem(key, "read \"" + name + "\", but there is no such file beside " + file.name());
             return path;
         }
         try {
@@ -128,6 +130,17 @@ public final class DesignReader {
             file.problem(key, "read \"" + name + "\", which cannot be opened: " + e.getMessage());
         }
         return path;
+    }
+
+    private void pictures(Works works, Path beside, YamlFile file) {
+        works.pictures().forEach((part, picture) -> {
+            String key = "pictures." + part + ".file";
+            int before = problems.size();
+            Path path = inside(parent(beside), picture.file(), key, file);
+            if (problems.size() == before) {
+                PictureReferences.checkFile(path, key, file);
+            }
+        });
     }
 
     private Drawing drawing(Path beside, String name, YamlFile file) {

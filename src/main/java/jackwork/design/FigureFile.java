@@ -26,5 +26,7 @@ public record FigureFile(
         Map<String, SpringEntry> springs,
         Map<String, TorqueEntry> torques,
         Map<String, WeightEntry> weights,
-        Map<String, MountEntry> mounts)
+        Map<String, MountEntry> mounts,
+        Map<String, PictureEntry> pictures,
+        Map<String, ClothEntry> cloths)
         implements Works {}

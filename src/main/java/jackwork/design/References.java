@@ -61,6 +61,7 @@ final class References {
         if (box.fixed().isEmpty()) {
             boxYaml.problem("fixed", "a box needs at least one part that never moves");
         }
+        ClothReferences.check(figure, figureYaml, figureDrawing);
         checkMounts();
         checkLever();
         checkCoinWorks();
@@ -104,6 +105,7 @@ final class References {
             }
         });
         works.weights().forEach((name, weight) -> checkWeight(name, weight, yaml, drawing, works));
+        PictureReferences.check(works, yaml, drawing);
     }
 
     private void checkPart(String name, PartEntry part, YamlFile yaml, Drawing drawing, boolean made) {

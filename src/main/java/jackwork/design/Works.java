@@ -49,6 +49,9 @@ public sealed interface Works permits BoxFile, FigureFile {
 
     Map<String, MountEntry> mounts();
 
+    /** By the part that they go on. */
+    Map<String, PictureEntry> pictures();
+
     /** Parts whose whole outline is made from their teeth or their motion, not drawn. */
     static Set<String> madeOutlines(Works works) {
         Set<String> made = new LinkedHashSet<>();

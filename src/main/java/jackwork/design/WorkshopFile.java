@@ -1,5 +1,6 @@
 package jackwork.design;
 
+import jackwork.drawing.Paper;
 import jackwork.drawing.Pens;
 import jackwork.stock.Basis;
 import jackwork.stock.Uncertain;
@@ -15,6 +16,9 @@ import org.jspecify.annotations.Nullable;
  * @param rods likewise
  * @param have what is on the shelf, by the names of the shopping list, in its units
  * @param friction pairs measured here; the catalogue's values serve for the rest
+ * @param paper in the printer, by its name; A4 when absent
+ * @param maker for the label of a box; a line to fill in when absent
+ * @param contact likewise
  */
 @About("A workshop: its laser, sheets, rods, fits, friction and finger.")
 public record WorkshopFile(
@@ -30,7 +34,10 @@ public record WorkshopFile(
         Finger finger,
         @Nullable Printer printer,
         @Nullable Handling handling,
-        Map<String, Double> have) {
+        Map<String, Double> have,
+        @Nullable String paper,
+        @Nullable String maker,
+        @Nullable String contact) {
 
     /** A sheet differs so much from place to place after it was measured, mm: a guess. */
     private static final double CALLIPER = 0.05;
@@ -183,7 +190,13 @@ public record WorkshopFile(
                                 value, value - CALLIPER, value + CALLIPER, "mm", Basis.MEASURED, "the sheet in hand"),
                         entry.size())));
         return new WorkshopFile(
-                format, name, currency, laser, measured, rods, cords, fits, friction, finger, printer, handling, have);
+                format, name, currency, laser, measured, rods, cords, fits, friction, finger, printer, handling, have,
+                paper, maker, contact);
+    }
+
+    /** What its printer takes. */
+    public Paper paperOrUsual() {
+        return paper == null ? Paper.A4 : Paper.named(paper).orElse(Paper.A4);
     }
 
     /** How coins are dropped and levers pressed here; what the workshop does not say is guessed. */

@@ -1,5 +1,6 @@
 package jackwork.design;
 
+import jackwork.drawing.Paper;
 import jackwork.stock.Rods;
 import jackwork.stock.Sheets;
 import java.nio.file.Files;
@@ -46,6 +47,7 @@ public final class WorkshopReader {
 
     private static void check(WorkshopFile workshop, YamlFile file) {
         DesignReader.checkFormat(workshop.format(), file);
+        checkPaper(workshop, file);
         checkSize("laser.bed", workshop.laser().bed(), file);
         positive("laser.kerf", workshop.laser().kerf().low() >= 0, file);
         workshop.laser().pens().forEach((name, pen) -> {
@@ -99,6 +101,13 @@ public final class WorkshopReader {
                     "friction." + i + ".coefficient",
                     workshop.friction().get(i).coefficient().low() >= 0,
                     file);
+        }
+    }
+
+    private static void checkPaper(WorkshopFile workshop, YamlFile file) {
+        String paper = workshop.paper();
+        if (paper != null && Paper.named(paper).isEmpty()) {
+            file.problem("paper", "read \"" + paper + "\", expected " + Paper.NAMES);
         }
     }
 

@@ -30,6 +30,11 @@ record Contour(List<Point> points, boolean closed, boolean curved) {
 
     /** Signed area, mm². */
     double area() {
+        return area(points);
+    }
+
+    /** Signed area of a closed line, the square of its unit; positive counter-clockwise with y up. */
+    static double area(List<Point> points) {
         Point base = points.get(0);
         double twice = 0;
         for (int i = 2; i < points.size(); i++) {

@@ -1,6 +1,7 @@
 package jackwork.drawing;
 
 import jackwork.geometry.Circle;
+import jackwork.geometry.Outline;
 import jackwork.geometry.Point;
 import java.io.IOException;
 import java.util.List;
@@ -8,6 +9,7 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
+import org.apache.pdfbox.pdmodel.graphics.image.PDImageXObject;
 
 /** A PDF page drawn on in mm, y up from {@code origin}. */
 final class PdfCanvas implements AutoCloseable {
@@ -60,6 +62,52 @@ final class PdfCanvas implements AutoCloseable {
             stream.closePath();
         }
         stream.fillAndStrokeEvenOdd();
+    }
+
+    /** A region's edge and the edges of its holes. */
+    void region(Outline outline) throws IOException {
+        draw(new CutShape.Ring(outline.outer()));
+        for (List<Point> hole : outline.holes()) {
+            draw(new CutShape.Ring(hole));
+        }
+    }
+
+    /** @param arm from its middle, mm */
+    void cross(Point at, double arm) throws IOException {
+        Point across = new Point(arm, 0);
+        Point up = new Point(0, arm);
+        draw(new CutShape.Line(List.of(at.minus(across), at.plus(across))));
+        draw(new CutShape.Line(List.of(at.minus(up), at.plus(up))));
+    }
+
+    /** Lines drawn from now on have gaps; none without lengths. Lengths in mm: drawn, left out. */
+    void dashes(double... lengths) throws IOException {
+        float[] points = new float[lengths.length];
+        for (int i = 0; i < points.length; i++) {
+            points[i] = (float) (lengths[i] * POINTS_PER_MM);
+        }
+        stream.setLineDashPattern(points, 0);
+    }
+
+    /** What is drawn until {@link #unclip} shows only within this region. */
+    void clip(Outline region) throws IOException {
+        stream.saveGraphicsState();
+        polyline(region.outer());
+        stream.closePath();
+        for (List<Point> hole : region.holes()) {
+            polyline(hole);
+            stream.closePath();
+        }
+        stream.clipEvenOdd();
+    }
+
+    void unclip() throws IOException {
+        stream.restoreGraphicsState();
+    }
+
+    void image(PDImageXObject image, Point lowerLeft, double width, double height) throws IOException {
+        stream.drawImage(
+                image, x(lowerLeft), y(lowerLeft), (float) (width * POINTS_PER_MM), (float) (height * POINTS_PER_MM));
     }
 
     /** @param size type size, mm */

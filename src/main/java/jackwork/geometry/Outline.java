@@ -1,6 +1,7 @@
 package jackwork.geometry;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.locationtech.jts.geom.Coordinate;
@@ -149,6 +150,25 @@ public final class Outline {
     public List<Point> outerWithin(double tolerance) {
         Polygon simple = (Polygon) TopologyPreservingSimplifier.simplify(polygon, tolerance);
         return points(simple.getExteriorRing(), true);
+    }
+
+    /** The same region with as few points as stay within {@code tolerance} mm; nothing crosses that did not before. */
+    public Outline simplified(double tolerance) {
+        return new Outline((Polygon) TopologyPreservingSimplifier.simplify(polygon, tolerance));
+    }
+
+    /** What this region and another have in common, piece by piece, the largest first. */
+    public List<Outline> shared(Outline other) {
+        Geometry common = polygon.intersection(other.polygon);
+        List<Outline> pieces = new ArrayList<>();
+        for (int i = 0; i < common.getNumGeometries(); i++) {
+            if (common.getGeometryN(i) instanceof Polygon piece && !piece.isEmpty()) {
+                piece.normalize();
+                pieces.add(new Outline(piece));
+            }
+        }
+        pieces.sort(Comparator.comparingDouble((Outline piece) -> -piece.area()));
+        return pieces;
     }
 
     /** This region less a round hole, its rim flattened within {@code tolerance} mm. */

@@ -2,25 +2,25 @@ package jackwork.make;
 
 import jackwork.check.Subject;
 import jackwork.design.Design;
+import jackwork.design.WorkshopFile;
 import jackwork.drawing.BookletWriter;
 import jackwork.drawing.BookletWriter.Section;
 import jackwork.drawing.Paper;
-import jackwork.stock.Coin;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
 /** What goes with a piece: the buyer's card, the service sheet, and what the shop needs to send and to show it. */
 final class Leaflets {
 
-    private static final String MAKER =
-            "Maker: ______________________    Contact: ______________________    Serial: ____________";
+    private static final String BLANK = "______________________";
 
     private Leaflets() {}
 
     static byte[] forTheBuyer(Design design, Subject subject, Paper paper) {
-        String coins = coins(subject.coins());
+        String coins = CoinWords.of(subject.coins());
         List<Section> sections = List.of(
                 new Section(
                         "How it goes",
@@ -59,12 +59,14 @@ final class Leaflets {
                                 "Dust it with a dry brush. Keep it from damp, from heaters and from the sun behind glass:"
                                         + " thin wood bends."),
                         null),
-                new Section("", "", List.of(Cautions.FOR_THE_PIECE, MAKER), null));
+                new Section("", "", List.of(Cautions.FOR_THE_PIECE, maker(design.workshop())), null));
         return BookletWriter.write(paper, design.name(), Cautions.FOR_THE_PIECE, sections);
     }
 
-    static String coins(List<Coin> coins) {
-        return String.join(", ", coins.stream().map(Coin::code).toList());
+    private static String maker(WorkshopFile workshop) {
+        return "Maker: " + Objects.requireNonNullElse(workshop.maker(), BLANK)
+                + "    Contact: " + Objects.requireNonNullElse(workshop.contact(), BLANK)
+                + "    Serial: ____________";
     }
 
     static byte[] service(Design design, @Nullable Case housing, List<Dowels.Dowel> dowels, Paper paper) {
@@ -108,7 +110,7 @@ final class Leaflets {
 
     /** Parcel, photographs, and a first text for wherever it is offered. */
     static byte[] selling(Design design, Subject subject, Parcel parcel, Paper paper) {
-        String coins = coins(subject.coins());
+        String coins = CoinWords.of(subject.coins());
         List<Section> sections = List.of(
                 new Section(
                         "Parcel",

@@ -34,14 +34,15 @@ import org.jspecify.annotations.Nullable;
 public final class Pack {
 
     private static final String LASER = "At the laser";
-    private static final String PRINTER = "At the printer";
+    private static final String PRINTER = "At the 3D printer";
+    private static final String PAPER = "On paper and cloth";
     private static final String BENCH = "At the bench";
     private static final String BUYING = "Before you begin: what to buy";
     private static final String SELLING = "With the piece, and to sell it";
 
     /**
      * @param quantity pieces
-     * @param paper for what is read
+     * @param paper in the printer
      */
     public record Wish(int quantity, Paper paper) {}
 
@@ -83,6 +84,7 @@ public final class Pack {
         pack.buying(to, printed);
         pack.laser(to);
         pack.printer(to, printed);
+        pack.paper(to);
         pack.bench(to);
         pack.selling(to);
         return to.finish(
@@ -212,6 +214,20 @@ public final class Pack {
         byte[] selling = Leaflets.selling(design, subject, parcel, paper);
         to.save(SELLING, "to-sell.pdf", "parcel, photographs, a first text", selling);
         to.save(SELLING, "cautions.txt", "the words that go with it", cautions());
+    }
+
+    /** What paper printers make: pictures, cloth patterns, the label. */
+    private void paper(PackFolder to) throws IOException {
+        Optional<byte[]> artwork = ArtworkPages.pdf(assembly, wish.paper());
+        if (artwork.isPresent()) {
+            to.save(PAPER, "artwork.pdf", "the pictures of its parts, true size, to cut out", artwork.get());
+        }
+        Optional<byte[]> cloth = ClothPages.pdf(assembly, wish.paper());
+        if (cloth.isPresent()) {
+            to.save(PAPER, "cloth.pdf", "patterns to cut cloth by, with their hems", cloth.get());
+        }
+        byte[] label = BoxLabel.pdf(assembly, subject.coins(), wish.paper());
+        to.save(PAPER, "label.pdf", "for underneath the box", label);
     }
 
     private static String cautions() {

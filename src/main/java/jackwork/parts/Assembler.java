@@ -205,7 +205,8 @@ public final class Assembler {
                 List.copyOf(stops),
                 LinkMaker.make(design, parts, bodyOf),
                 CoinWorksMaker.lever(design, bodyOf),
-                CoinWorksMaker.make(design, bodyOf, bodies));
+                CoinWorksMaker.make(design, bodyOf, bodies),
+                Artwork.of(design));
     }
 
     /** Lever and bucket must be bodies of their own, or nothing could work. */

@@ -10,6 +10,7 @@ import java.util.List;
  *
  * @param bodies the ground first
  * @param links gears, cams, strings and all other joints
+ * @param artwork what is printed for it
  * @param pins between different bodies; dowels within one body hold but do not turn
  */
 public record Assembly(
@@ -21,7 +22,8 @@ public record Assembly(
         List<Stop> stops,
         List<Link> links,
         Lever lever,
-        CoinWorks coinWorks) {
+        CoinWorks coinWorks,
+        Artwork artwork) {
 
     public Body body(int number) {
         return bodies.get(number);
@@ -56,12 +58,12 @@ public record Assembly(
     }
 
     Assembly withBodies(List<Body> other) {
-        return new Assembly(name, workshop, other, pins, slides, stops, links, lever, coinWorks);
+        return new Assembly(name, workshop, other, pins, slides, stops, links, lever, coinWorks, artwork);
     }
 
     /** The same design with other links. */
     Assembly withLinks(List<Link> other) {
-        return new Assembly(name, workshop, bodies, pins, slides, stops, other, lever, coinWorks);
+        return new Assembly(name, workshop, bodies, pins, slides, stops, other, lever, coinWorks, artwork);
     }
 
     /** The same design with one pair of surfaces rubbing differently. */
@@ -83,6 +85,7 @@ public record Assembly(
                 stops,
                 changedLinks,
                 lever,
-                coinWorks.rubbing(pair, other));
+                coinWorks.rubbing(pair, other),
+                artwork);
     }
 }

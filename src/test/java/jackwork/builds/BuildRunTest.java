@@ -44,7 +44,7 @@ class BuildRunTest {
         assertThat(report.notComputed()).isZero();
         assertThat(report.passes()).isEqualTo(30);
         assertThat(report.interval().low()).isBetween(0.85, 0.95);
-        assertThat(report.words()).contains("under these spreads, of which 17 of 21 are guesses");
+        assertThat(report.words()).contains("under these spreads, of which 20 of 24 are guesses");
     }
 
     /** Each spoiled copy fails in most of its builds, and mainly by what was spoiled. */

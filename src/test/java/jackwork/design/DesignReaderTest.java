@@ -80,11 +80,33 @@ class DesignReaderTest {
                 "workshop|low: 0.10, high: 0.22|low: 0.20, high: 0.22|must lie between low",
                 "design|format: 1|format: 2|use a newer Jackwork",
                 "design|figure: figure.yaml|figure: figur.yaml|no such file",
-                "design|part: head|part: haed|did you mean \"head\"?"
+                "design|part: head|part: haed|did you mean \"head\"?",
+                "figure|  body: {file: heron|  bodi: {file: heron|did you mean \"body\"?",
+                "figure|file: heron-body.png|file: heron-bodi.png|read \"heron-bodi.png\", but there is no such file beside figure.yaml",
+                "figure|file: heron-body.png|file: figure.svg|the picture figure.svg does not begin as a PNG file does",
+                "figure|file: heron-body.png|file: ../../../heron-body.png|no such file",
+                "figure|at: [-74, 48], width: 113|at: bil, width: 113|no circle with id \"bil\"",
+                "figure|at: [-74, 48], width: 113|at: [-74, 48], width: 0|expected more than 0 and at most",
+                "figure|width: 113, bleed: 2|width: 113, bleed: -2|expected 0 to 20",
+                "figure|width: 113, bleed: 2|width: 113, bled: 2|did you mean \"bleed\"?"
             })
     void complains(String name, String from, String to, String expected) throws IOException {
         Spoil.edit(file(name), from, to);
         assertThat(complaint()).contains(expected).contains(".yaml:");
+    }
+
+    @Test
+    void paperIsOneOfThoseKnown() throws IOException {
+        Spoil.edit(file("workshop"), "currency: EUR", "currency: EUR\npaper: A5");
+        assertThat(complaint()).contains("workshop.yaml:6:8: read \"A5\", expected A4, A3, Letter");
+    }
+
+    @Test
+    void aPictureThatIsNotThereNamesItsPlace() throws IOException {
+        Spoil.edit(file("figure"), "file: heron-head.png", "file: head.png");
+        assertThat(complaint())
+                .containsPattern(
+                        "^figure\\.yaml:\\d+:16: read \"head.png\", but there is no such file beside figure.yaml");
     }
 
     @Test

@@ -105,7 +105,7 @@ class PackContentsTest {
         }
         assertThat(words).contains("28.0 g").contains("Local codes").contains("about");
         String card = words("buyers-card.pdf");
-        assertThat(card).contains(Cautions.FOR_THE_PIECE).contains("EUR-0.20, EUR-0.50, EUR-1, EUR-2");
+        assertThat(card).contains(Cautions.FOR_THE_PIECE).contains("20 c, 50 c, €1, €2");
         assertThat(words("service.pdf")).contains("long screws");
         assertThat(words("to-sell.pdf")).contains("Photographs").contains(Cautions.FOR_THE_PIECE);
     }

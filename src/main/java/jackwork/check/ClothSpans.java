@@ -1,0 +1,88 @@
+package jackwork.check;
+
+import jackwork.geometry.Point;
+import jackwork.motion.StrokeResult;
+import jackwork.parts.Artwork;
+import jackwork.parts.Body;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Each piece of cloth that is fixed at two places reaches from one to the other all along the stroke. */
+final class ClothSpans implements Question {
+
+    /** Shorter by this is as long, mm: cloth gives more. */
+    private static final double GIVES = 0.01;
+
+    /** The greatest distance and when. */
+    private record Farthest(double distance, double stroke) {}
+
+    @Override
+    public boolean appliesTo(Subject subject) {
+        return subject.assembly().artwork().cloths().stream().anyMatch(cloth -> cloth.span() != null);
+    }
+
+    @Override
+    public List<Finding> ask(Subject subject) {
+        List<Finding> findings = new ArrayList<>();
+        for (Artwork.Cloth cloth : subject.assembly().artwork().cloths()) {
+            Artwork.Span span = cloth.span();
+            if (span != null) {
+                findings.add(find(subject, cloth.name(), span));
+            }
+        }
+        return findings;
+    }
+
+    private static Finding find(Subject subject, String name, Artwork.Span span) {
+        Farthest farthest = farthest(subject, span);
+        double margin = span.length() - farthest.distance();
+        boolean reaches = margin >= -GIVES;
+        String most = Words.number(farthest.distance());
+        String at = Words.stroke(farthest.stroke());
+        return new Finding(
+                "cloth-spans/" + name,
+                "Is " + name + " long enough for how its parts move?",
+                reaches ? Status.PASS : Status.FAIL,
+                span.length(),
+                farthest.distance(),
+                margin,
+                "mm",
+                new Where(span.fromPart(), farthest.stroke(), span.from()),
+                name + " is " + Words.number(span.length()) + " mm long between " + span.fromPart() + " and "
+                        + span.toPart() + ", which are " + most + " mm apart at most, at stroke " + at,
+                reaches
+                        ? ""
+                        : "Give " + name + " at least " + Words.number(-margin)
+                                + " mm more, or fix it nearer the joint between them.",
+                "greatest distance between the two places = " + most + " mm at stroke " + at + "; cloth "
+                        + Words.number(span.length()) + " mm",
+                List.of());
+    }
+
+    private static Farthest farthest(Subject subject, Artwork.Span span) {
+        StrokeResult stroke = subject.stroke();
+        Farthest farthest = new Farthest(span.from().distance(span.to()), 0);
+        for (double[][] way : List.of(stroke.pose(), stroke.returnPose())) {
+            for (int i = 0; i < way.length; i++) {
+                Point from = now(subject, span.fromPart(), span.from(), way[i]);
+                Point to = now(subject, span.toPart(), span.to(), way[i]);
+                // Beyond reach there are no poses, and no number is greater than any.
+                if (from.distance(to) > farthest.distance()) {
+                    farthest = new Farthest(from.distance(to), stroke.stroke()[i]);
+                }
+            }
+        }
+        return farthest;
+    }
+
+    private static Point now(Subject subject, String part, Point drawn, double[] pose) {
+        Body body = subject.assembly().body(subject.assembly().bodyOf(part));
+        if (body.isGround()) {
+            return drawn;
+        }
+        int number = subject.mechanism().bodyNumber(body.name());
+        return drawn.minus(body.centre())
+                .turned(pose[3 * number + 2])
+                .plus(new Point(pose[3 * number], pose[3 * number + 1]));
+    }
+}
