@@ -2,15 +2,15 @@ import { html, svg, type TemplateResult } from "lit";
 import type { DesignView, Finding, Pair } from "./api.js";
 import type { Lever } from "./lever.js";
 import { carried, force, placed, type Placed } from "./motion.js";
-import { rides, type Room, sweptRoom } from "./room.js";
+import { rides, type Swept, sweptRoom } from "./swept.js";
 import { sceneDrawing } from "./scene.js";
 
 /** Bare paper around the figure, mm: the handle and its arrow need as much. */
 const MARGIN = 12;
 
-const rooms = new WeakMap<DesignView, Room>();
+const rooms = new WeakMap<DesignView, Swept>();
 
-function room(view: DesignView): Room {
+function room(view: DesignView): Swept {
   let room = rooms.get(view);
   if (!room) {
     room = sweptRoom(view.scene, view.report);

@@ -9,8 +9,6 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.util.List;
-import tools.jackson.databind.node.ArrayNode;
-import tools.jackson.databind.node.ObjectNode;
 
 /** A workshop opened for the page. Files are read anew for every answer, so an edit outside is seen at once. */
 public final class Workbench {
@@ -24,13 +22,9 @@ public final class Workbench {
 
     /** Its name and designs: {@code {name, designs: [{id, name}]}}; designs that cannot be read keep their folder's name. */
     public String workshopJson() {
-        ObjectNode node = Json.object();
-        node.put("name", WorkshopReader.read(workshop).name());
-        ArrayNode designs = node.putArray("designs");
-        for (String id : ids()) {
-            designs.addObject().put("id", id).put("name", name(id));
-        }
-        return Json.compact(node);
+        return Json.compact(new Workshop(
+                WorkshopReader.read(workshop).name(),
+                ids().stream().map(id -> new Workshop.Entry(id, name(id))).toList()));
     }
 
     /**
@@ -44,11 +38,7 @@ public final class Workbench {
             throw new UnknownDesignException(id, ids());
         }
         DesignCheck check = DesignCheck.of(DesignReader.read(workshop.resolve(id)));
-        ObjectNode node = Json.object();
-        node.put("id", id);
-        node.set("scene", SceneJson.of(check.subject().assembly()));
-        node.set("report", ReportJson.of(check));
-        return Json.compact(node);
+        return Json.compact(new DesignView(id, SceneMaker.of(check.subject().assembly()), ReportMaker.of(check)));
     }
 
     private List<String> ids() {

@@ -79,7 +79,7 @@ class LeverBrowserTest {
     }
 
     private static double stroke(Page page) {
-        return ((Number) page.evaluate("document.querySelector('jackwork-page').stroke")).doubleValue();
+        return ((Number) page.evaluate("document.querySelector('jackwork-work').stroke")).doubleValue();
     }
 
     private static void pullDown(Page page, double pixels) {
