@@ -220,10 +220,69 @@ export interface Report {
   builds: Builds | null;
 }
 
+export interface Setting {
+  path: string;
+  value: number;
+  unit: string;
+  whole: boolean;
+}
+
+export interface Spot {
+  paths: string[];
+  at: Pair;
+}
+
+export interface Entry {
+  path: string;
+  section: string;
+  name: string;
+  about: string;
+}
+
+export interface Choices {
+  sheets: string[];
+  rods: string[];
+  cords: string[];
+  fasteners: string[];
+}
+
+export interface Changeable {
+  settings: Setting[];
+  spots: Spot[];
+  entries: Entry[];
+  outlines: string[];
+  choices: Choices;
+  sharedWith: string[];
+}
+
 export interface DesignView {
   id: string;
+  version: string;
   scene: Scene;
   report: Report;
+  changeable: Changeable;
+  undo: string | null;
+  redo: string | null;
+}
+
+export type Kind = "set" | "add" | "remove";
+
+export interface Step {
+  kind: Kind;
+  path: string;
+  value: string;
+}
+
+export interface Edit {
+  base: string;
+  label: string;
+  steps: Step[];
+}
+
+export interface Glimpse {
+  scene: Scene;
+  motion: Motion;
+  findings: Finding[];
 }
 
 export interface Refusal {
@@ -231,12 +290,16 @@ export interface Refusal {
   remedy: string;
 }
 
-export interface Entry {
+export interface VersionView {
+  version: string;
+}
+
+export interface DesignName {
   id: string;
   name: string;
 }
 
 export interface Workshop {
   name: string;
-  designs: Entry[];
+  designs: DesignName[];
 }

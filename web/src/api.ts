@@ -28,8 +28,8 @@ export async function post<T>(path: string, body: unknown, signal?: AbortSignal)
 }
 
 /** The address of something of a design. */
-export function designPath(id: string, rest = ""): string {
-  return `/api/designs/${id.split("/").map(encodeURIComponent).join("/")}${rest}`;
+export function designPath(id: string, what = "designs"): string {
+  return `/api/${what}/${id.split("/").map(encodeURIComponent).join("/")}`;
 }
 
 async function ask<T>(path: string, request: RequestInit): Promise<T> {

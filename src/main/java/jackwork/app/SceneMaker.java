@@ -10,6 +10,7 @@ import jackwork.parts.Part;
 import jackwork.parts.StringRun;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Predicate;
 
 /** Makes the page's drawing of an assembly. */
 final class SceneMaker {
@@ -17,6 +18,11 @@ final class SceneMaker {
     private SceneMaker() {}
 
     static Scene of(Assembly assembly) {
+        return of(assembly, part -> true);
+    }
+
+    /** @param shown parts whose outlines are told; the others are left out */
+    static Scene of(Assembly assembly, Predicate<Scene.Part> shown) {
         List<Scene.Pin> pins = new ArrayList<>();
         for (Body body : assembly.bodies()) {
             body.lumps().stream()
@@ -26,7 +32,9 @@ final class SceneMaker {
         return new Scene(
                 assembly.name(),
                 bounds(assembly.parts()),
-                assembly.bodies().stream().map(body -> body(assembly, body)).toList(),
+                assembly.bodies().stream()
+                        .map(body -> body(assembly, body, shown))
+                        .toList(),
                 pins,
                 assembly.links().stream()
                         .filter(StringRun.class::isInstance)
@@ -52,12 +60,12 @@ final class SceneMaker {
         return new Scene.Room(all.minX(), all.minY(), all.maxX(), all.maxY());
     }
 
-    private static Scene.Body body(Assembly assembly, Body body) {
+    private static Scene.Body body(Assembly assembly, Body body, Predicate<Scene.Part> shown) {
         return new Scene.Body(
                 body.name(),
                 body.isGround(),
                 new Scene.Centre(body.centre().x(), body.centre().y()),
-                body.parts().stream().map(SceneMaker::part).toList(),
+                body.parts().stream().map(SceneMaker::part).filter(shown).toList(),
                 body.lumps().stream()
                         .filter(lump -> !isRod(assembly, lump))
                         .map(lump -> new Scene.Weight(lump.name(), Pair.of(lump.at()), lump.radius()))

@@ -24,21 +24,34 @@ public final class Workbench {
     public String workshopJson() {
         return Json.compact(new Workshop(
                 WorkshopReader.read(workshop).name(),
-                ids().stream().map(id -> new Workshop.Entry(id, name(id))).toList()));
+                ids().stream().map(id -> new Workshop.DesignName(id, name(id))).toList()));
+    }
+
+    /** The folder with {@code workshop.yaml}. */
+    Path folder() {
+        return workshop;
     }
 
     /**
-     * A design's drawing and report: {@code {id, scene, report}}.
-     *
      * @throws UnknownDesignException when the workshop has no such design
      * @throws DesignException when its files cannot be used as they are
      */
-    public String designJson(String id) {
+    Design design(String id) {
         if (!ids().contains(id)) {
             throw new UnknownDesignException(id, ids());
         }
-        DesignCheck check = DesignCheck.of(DesignReader.read(workshop.resolve(id)));
-        return Json.compact(new DesignView(id, SceneMaker.of(check.subject().assembly()), ReportMaker.of(check)));
+        return DesignReader.read(workshop.resolve(id));
+    }
+
+    /** Names of the other designs whose figure is that file. */
+    List<String> sharing(String id, Path figure) {
+        return ids().stream()
+                .filter(other -> !other.equals(id))
+                .filter(other -> DesignReader.figureOf(workshop.resolve(other))
+                        .filter(figure::equals)
+                        .isPresent())
+                .map(this::name)
+                .toList();
     }
 
     private List<String> ids() {

@@ -3,7 +3,7 @@ package jackwork.app;
 import java.util.List;
 
 /** A workshop as the page lists it. */
-record Workshop(String name, List<Entry> designs) implements Payload {
+record Workshop(String name, List<DesignName> designs) implements Payload {
 
-    record Entry(String id, String name) {}
+    record DesignName(String id, String name) {}
 }

@@ -39,7 +39,10 @@ public record DesignFiles(Path design, Path box, Path figure, List<Path> others)
         WorkshopReader.folderOf(design.folder())
                 .ifPresent(workshop -> others.add(workshop.resolve(WorkshopReader.FILE)));
         return new DesignFiles(
-                plain(file), plain(box), plain(figure), others.stream().map(DesignFiles::plain).toList());
+                plain(file),
+                plain(box),
+                plain(figure),
+                others.stream().map(DesignFiles::plain).toList());
     }
 
     private static Path plain(Path path) {
@@ -91,10 +94,7 @@ public record DesignFiles(Path design, Path box, Path figure, List<Path> others)
         Path draft = path.resolveSibling(path.getFileName() + ".part");
         try {
             try (FileChannel channel = FileChannel.open(
-                    draft,
-                    StandardOpenOption.CREATE,
-                    StandardOpenOption.WRITE,
-                    StandardOpenOption.TRUNCATE_EXISTING)) {
+                    draft, StandardOpenOption.CREATE, StandardOpenOption.WRITE, StandardOpenOption.TRUNCATE_EXISTING)) {
                 ByteBuffer bytes = StandardCharsets.UTF_8.encode(text);
                 while (bytes.hasRemaining()) {
                     channel.write(bytes);

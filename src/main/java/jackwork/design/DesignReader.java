@@ -10,6 +10,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /** Reads a design with the box, figure, drawings and workshop it stands in, and holds them against each other. */
 public final class DesignReader {
@@ -65,6 +66,20 @@ public final class DesignReader {
                         "no workshop.yaml here or in a folder above; a design belongs to a workshop"));
         DesignReader reader = new DesignReader(workshop, texts);
         return reader.read(folder, reader.yaml(file));
+    }
+
+    /** The figure file that a design names, without reading that; empty when the design itself cannot be read. */
+    public static Optional<Path> figureOf(Path design) {
+        try {
+            String text = text(design);
+            return YamlEdit.valueAt(FILE, text, List.of("figure")) instanceof String figure
+                    ? Optional.of(design.resolve(figure.substring(figure.indexOf(' ') + 1))
+                            .toAbsolutePath()
+                            .normalize())
+                    : Optional.empty();
+        } catch (DesignException e) {
+            return Optional.empty();
+        }
     }
 
     /** The text of a design's {@code design.yaml}. */

@@ -56,6 +56,28 @@ public final class YamlEdit {
         return edit.verified(path, null, edit.take(path));
     }
 
+    static boolean has(String name, String text, List<String> path) {
+        return valueAt(name, text, path) != null;
+    }
+
+    /** What stands at a path, as plain values; null when nothing does. */
+    static @Nullable Object valueAt(String name, String text, List<String> path) {
+        Node node = new YamlEdit(name, text).root;
+        for (String word : path) {
+            Node next = child(node, word);
+            if (next == null) {
+                return null;
+            }
+            node = next;
+        }
+        return YamlValues.of(node);
+    }
+
+    /** All that a text says, as plain values. */
+    static Object values(String name, String text) {
+        return YamlValues.of(new YamlEdit(name, text).root);
+    }
+
     private String put(List<String> path, String value) {
         Node parent = parent(path, value);
         if (parent == null) {
@@ -128,7 +150,8 @@ public final class YamlEdit {
             List<String> whole = empties ? path.subList(0, 1) : path;
             Node first = empties ? parent : old;
             int from = startOfLine(start(key(empties ? root : parent, last(whole), first)));
-            int to = Math.min(text.length(), endOfLine(endOfContent(first)) + newline().length());
+            int to = Math.min(
+                    text.length(), endOfLine(endOfContent(first)) + newline().length());
             return text.substring(0, from) + text.substring(to);
         }
         return takeFromFlow(parent, old, path);
@@ -150,7 +173,9 @@ public final class YamlEdit {
         } else if (number > 0) {
             from = end(values.get(number - 1));
         }
-        if (text.substring(from, to).replace(text.substring(start(old), end(old)), "").contains("#")) {
+        if (text.substring(from, to)
+                .replace(text.substring(start(old), end(old)), "")
+                .contains("#")) {
             throw refused(path, "a comment stands between it and its neighbour; take it out in an editor");
         }
         return text.substring(0, from) + text.substring(to);

@@ -24,7 +24,8 @@ final class YamlValues {
             return map;
         }
         if (node instanceof SequenceNode sequence) {
-            return new ArrayList<>(sequence.getValue().stream().map(YamlValues::of).toList());
+            return new ArrayList<>(
+                    sequence.getValue().stream().map(YamlValues::of).toList());
         }
         return node.getTag() + " " + ((ScalarNode) node).getValue();
     }

@@ -4,6 +4,7 @@ import io.javalin.Javalin;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import io.javalin.util.JavalinBindException;
+import jackwork.app.Editor;
 import jackwork.app.UnknownDesignException;
 import jackwork.app.Workbench;
 import jackwork.design.DesignException;
@@ -27,6 +28,7 @@ public final class PageServer {
 
     /** @param port 0 for any that is free */
     public static PageServer start(Workbench workbench, int port) {
+        Editor editor = new Editor(workbench);
         Javalin server = Javalin.create(config -> {
             config.startup.showJavalinBanner = false;
             config.startup.showOldJavalinVersionWarning = false;
@@ -34,7 +36,7 @@ public final class PageServer {
             config.jetty.port = port;
             config.http.maxRequestSize = 64 * 1024L;
             config.routes.before(PageServer::guard);
-            List.of(new FileRoutes(), new DesignRoutes(workbench)).forEach(room -> room.add(config.routes));
+            List.of(new FileRoutes(), new DesignRoutes(workbench, editor)).forEach(room -> room.add(config.routes));
             config.routes.exception(
                     UnknownDesignException.class,
                     (e, context) -> Answers.refuse(
