@@ -2,6 +2,7 @@ package jackwork.web;
 
 import io.javalin.Javalin;
 import io.javalin.http.Context;
+import io.javalin.http.HandlerType;
 import io.javalin.http.HttpStatus;
 import io.javalin.util.JavalinBindException;
 import jackwork.app.Editor;
@@ -95,6 +96,8 @@ public final class PageServer {
                 context,
                 HttpStatus.UNPROCESSABLE_CONTENT,
                 fault.getMessage(),
-                "Mend the file; the page reads it again.");
+                context.method() == HandlerType.GET
+                        ? "Mend the file; the page reads it again."
+                        : "Nothing was changed.");
     }
 }

@@ -69,6 +69,15 @@ class EditingTest {
         return Files.readString(demo.resolve(file));
     }
 
+    private static JsonNode at(JsonNode view, String path) {
+        for (JsonNode spot : view.path("changeable").path("spots")) {
+            if (spot.path("paths").get(0).asString().equals(path)) {
+                return spot.path("at");
+            }
+        }
+        throw new AssertionError("no point " + path);
+    }
+
     private static String version(JsonNode view) {
         return view.path("version").asString();
     }
@@ -170,7 +179,10 @@ class EditingTest {
 
     @Test
     void aPartGoesWithAllThatCannotBeWithoutIt() throws Exception {
-        JsonNode view = edited(version(view("heron")), "set", "figure.pins.wing-dowel-1.at", "[20, 150]");
+        JsonNode view = view("heron");
+        JsonNode at = at(view, "figure.pins.wing-dowel-1.at");
+        String moved = "[" + (at.get(0).asDouble() + 0.5) + ", " + at.get(1) + "]";
+        view = edited(version(view), "set", "figure.pins.wing-dowel-1.at", moved);
         edited(version(view), "remove", "figure.parts.wing-near", "");
         assertThat(text("heron/figure.yaml"))
                 .contains("  - [body, wing-far]\n")
