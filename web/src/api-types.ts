@@ -261,6 +261,7 @@ export interface DesignView {
   scene: Scene;
   report: Report;
   changeable: Changeable;
+  mendable: string[];
   undo: string | null;
   redo: string | null;
 }
@@ -279,15 +280,94 @@ export interface Edit {
   steps: Step[];
 }
 
+export interface ForPieces {
+  builds: number;
+  seed: number;
+}
+
+export interface Free {
+  path: string;
+  low: number;
+  high: number;
+}
+
+export interface ForTuning {
+  free: Free[];
+  seed: number;
+}
+
 export interface Glimpse {
   scene: Scene;
   motion: Motion;
   findings: Finding[];
 }
 
+export type State = "running" | "done" | "stopped" | "failed";
+
+export interface Proposed {
+  path: string;
+  value: number;
+}
+
+export interface Proposal {
+  numbers: Proposed[];
+  before: Builds;
+  after: Builds;
+}
+
+export interface JobView {
+  number: number;
+  design: string;
+  version: string;
+  state: State;
+  problem: string;
+  done: number;
+  size: number;
+  lines: string[];
+  builds: Builds | null;
+  proposal: Proposal | null;
+}
+
+export interface Reached {
+  stage: CycleStage;
+  at: number;
+}
+
+export interface Playback {
+  coin: string;
+  coinDiameter: number;
+  words: string;
+  passes: boolean;
+  times: number[];
+  poses: Record<string, PoseEntry[]>;
+  coinPoses: PoseEntry[];
+  stages: Reached[];
+  missed: CycleStage | null;
+  scene: Scene | null;
+  across: string | null;
+}
+
 export interface Refusal {
   problem: string;
   remedy: string;
+}
+
+export interface Remedy {
+  finding: string;
+  words: string;
+  steps: Step[];
+}
+
+export interface TrayCoin {
+  code: string;
+  currency: string;
+  denomination: string;
+  diameter: number;
+  taken: boolean;
+}
+
+export interface Tray {
+  coins: TrayCoin[];
 }
 
 export interface VersionView {

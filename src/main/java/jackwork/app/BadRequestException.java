@@ -5,7 +5,7 @@ public final class BadRequestException extends RuntimeException {
 
     private static final long serialVersionUID = 1L;
 
-    BadRequestException(String message) {
+    public BadRequestException(String message) {
         super(message);
     }
 }

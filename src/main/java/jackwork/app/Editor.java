@@ -148,6 +148,7 @@ public final class Editor {
                 scene,
                 ReportMaker.of(check),
                 ChangeableMaker.of(design, workbench.sharing(id, files.figure())),
+                Remedies.mendable(design, check.findings()),
                 history.undoLabel().orElse(null),
                 history.redoLabel().orElse(null));
     }

@@ -100,7 +100,7 @@ public record Adjustable(List<Setting> numbers, List<Spot> points) {
                 });
             } else if (value instanceof List<?> list) {
                 for (int i = 0; i < list.size(); i++) {
-                    if (list.get(i) instanceof Record record) {
+                    if (list.get(i) instanceof Record record && !(record instanceof Place)) {
                         walk(record, path + "." + i, "");
                     }
                 }

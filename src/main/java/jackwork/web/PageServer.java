@@ -37,7 +37,8 @@ public final class PageServer {
             config.jetty.port = port;
             config.http.maxRequestSize = 64 * 1024L;
             config.routes.before(PageServer::guard);
-            List.of(new FileRoutes(), new DesignRoutes(workbench, editor)).forEach(room -> room.add(config.routes));
+            List.of(new FileRoutes(), new DesignRoutes(workbench, editor), new PlayRoutes(workbench))
+                    .forEach(room -> room.add(config.routes));
             config.routes.exception(
                     UnknownDesignException.class,
                     (e, context) -> Answers.refuse(
@@ -96,7 +97,7 @@ public final class PageServer {
                 context,
                 HttpStatus.UNPROCESSABLE_CONTENT,
                 fault.getMessage(),
-                context.method() == HandlerType.GET
+                HandlerType.GET.equals(context.method())
                         ? "Mend the file; the page reads it again."
                         : "Nothing was changed.");
     }
