@@ -7,7 +7,7 @@ import java.util.Map;
  * One element of an SVG file as it stands there.
  *
  * @param offset where its tag begins, chars from the file's beginning
- * @param attributes by local name; only those that say something about shape or place
+ * @param attributes by local name; only those that say something about shape, place or paint
  */
 record SvgElement(
         SvgSource source, int offset, String name, Map<String, String> attributes, List<SvgElement> children) {

@@ -25,10 +25,13 @@ final class SvgParser {
     private static final String SVG = "http://www.w3.org/2000/svg";
     private static final String XLINK = "http://www.w3.org/1999/xlink";
 
-    /** Attributes that say something about shape or place; the rest (colours, editors' notes) is left unread. */
+    /** Attributes that say something about shape, place or paint; the rest (editors' notes) is left unread. */
     private static final Set<String> KEPT = Set.of(
             "id",
             "style",
+            "fill",
+            "stroke",
+            DrawingSvg.SCALE,
             "display",
             "transform",
             "transform-origin",

@@ -24,7 +24,7 @@ import org.jspecify.annotations.Nullable;
  */
 public final class SvgReader {
 
-    private static final String ORIGIN = "origin";
+    static final String ORIGIN = "origin";
 
     private final Point origin;
     private final Map<String, Outline> outlines = new LinkedHashMap<>();

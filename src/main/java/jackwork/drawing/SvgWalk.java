@@ -1,5 +1,6 @@
 package jackwork.drawing;
 
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -7,7 +8,10 @@ import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
-/** Walks the visible elements with their transforms, follows {@code use}, and keeps every shape that has an id. */
+/**
+ * Walks the visible elements with their transforms, follows {@code use}, and keeps every shape that has an id, or every
+ * shape there is.
+ */
 final class SvgWalk {
 
     /**
@@ -17,6 +21,9 @@ final class SvgWalk {
      * @param borrowed drawn by a copy under the id of what it copies
      */
     record Drawn(SvgElement by, boolean borrowed, List<Contour> contours) {}
+
+    /** A shape as drawn, with an id or without one, in the order of painting. */
+    record Painted(SvgElement by, String id, SvgPaint paint, List<Contour> contours) {}
 
     /**
      * What is being copied.
@@ -45,11 +52,27 @@ final class SvgWalk {
     private final Map<String, SvgElement> byId = new HashMap<>();
     private final Map<String, Drawn> drawn = new LinkedHashMap<>();
     private final Budget budget = new Budget();
+    private final List<Painted> painted = new ArrayList<>();
+    /** Whether shapes are kept that have no id, or one that stands elsewhere too. */
+    private final boolean all;
 
-    private SvgWalk() {}
+    private SvgPaint paint = SvgPaint.USUAL;
+
+    private SvgWalk(boolean all) {
+        this.all = all;
+    }
+
+    /** Every shape there is; ids that stand twice are the maker's editor's affair. */
+    static List<Painted> painted(SvgElement root, Viewport page) {
+        SvgWalk walk = new SvgWalk(true);
+        walk.index(root);
+        walk.paint = SvgPaint.USUAL.inside(root);
+        walk.visitChildren(root, page, null, 1);
+        return walk.painted;
+    }
 
     static Map<String, Drawn> drawn(SvgElement root, Viewport page) {
-        SvgWalk walk = new SvgWalk();
+        SvgWalk walk = new SvgWalk(false);
         walk.index(root);
         walk.visitChildren(root, page, null, 1);
         return walk.drawn;
@@ -61,7 +84,7 @@ final class SvgWalk {
                 || Set.of("use", "symbol").contains(element.name());
         if (understood && element.has("id")) {
             SvgElement first = byId.putIfAbsent(element.id(), element);
-            if (first != null) {
+            if (first != null && !all) {
                 throw element.problem("this id already stands in line " + first.line()
                         + "; every id may stand once, rename one of the two");
             }
@@ -85,10 +108,17 @@ final class SvgWalk {
                     .problem("copies nest deeper than " + SvgParser.DEEPEST
                             + " elements, or in a circle; a <use> may not copy what holds it");
         }
+        SvgPaint around = paint;
+        paint = around.inside(element);
+        follow(element, viewport, copy, depth);
+        paint = around;
+    }
+
+    private void follow(SvgElement element, Viewport viewport, @Nullable Copy copy, int depth) {
         if (BasicShapes.draws(element)) {
             keep(element, viewport, copy);
         } else if (element.name().equals("use")) {
-            follow(element, viewport.inner(TransformList.of(element)), Copy.by(element, copy), depth);
+            copy(element, viewport.inner(TransformList.of(element)), Copy.by(element, copy), depth);
         } else if (GROUPS.contains(element.name())) {
             Viewport inner = viewport.inner(TransformList.of(element));
             Viewport within = element.name().equals("svg") ? inner.nested(element, element) : inner;
@@ -96,7 +126,7 @@ final class SvgWalk {
         }
     }
 
-    private void follow(SvgElement use, Viewport viewport, Copy copy, int depth) {
+    private void copy(SvgElement use, Viewport viewport, Copy copy, int depth) {
         String link = use.attribute("href");
         if (!link.startsWith("#")) {
             // Another file's shape: nothing is ever fetched.
@@ -122,6 +152,11 @@ final class SvgWalk {
         String id = copy != null && !copy.name().isEmpty() ? copy.name() : element.id();
         boolean borrowed = copy != null && !copy.own();
         SvgElement by = copy == null ? element : copy.use();
+        if (all) {
+            Viewport inner = viewport.inner(TransformList.of(element));
+            painted.add(new Painted(by, id, paint, BasicShapes.contours(element, inner, budget)));
+            return;
+        }
         Drawn before = drawn.get(id);
         if (id.isEmpty() || (before != null && borrowed && !before.borrowed())) {
             return;
