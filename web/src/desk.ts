@@ -1,6 +1,6 @@
 import type { ReactiveController, ReactiveControllerHost } from "lit";
 import { type DesignView, designPath, get, type Glimpse, post, Refused, type Step, type VersionView, type Workshop } from "./api.js";
-import { merged, valueAt } from "./merge.js";
+import { merged, sameValue, valueAt } from "./merge.js";
 import { placeName } from "./names.js";
 
 /** How often the files are looked at for what was changed elsewhere, ms. */
@@ -207,7 +207,10 @@ export class Desk implements ReactiveController {
     const { view } = this;
     if (!view) return false;
     const now = mine.steps.map((step) => valueAt(view, step.path));
-    const clash = now.findIndex((value, i) => value !== mine.seen[i]);
+    const wanted = (i: number): string => mine.steps[i]?.value ?? "";
+    // It may have been saved already, only its answer was lost.
+    if (now.every((value, i) => sameValue(value, wanted(i)))) return false;
+    const clash = now.findIndex((value, i) => value !== mine.seen[i] && !sameValue(value, wanted(i)));
     if (clash < 0) return true;
     const step = mine.steps[clash] as Step;
     const text =

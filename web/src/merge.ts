@@ -46,4 +46,10 @@ export function valueAt(view: DesignView, path: string): string {
   return view.changeable.entries.some((entry) => entry.path === path) ? "there" : "nothing";
 }
 
+/** Whether two values say the same: "26" and "26.0", "[1, 2]" and "[1,2]". */
+export function sameValue(one: string, other: string): boolean {
+  const plain = (value: string): string => value.replace(/\s+/g, "").replace(/-?\d+(\.\d+)?/g, (n) => String(Number(n)));
+  return plain(one) === plain(other);
+}
+
 export const set = (path: string, value: string): Step => ({ kind: "set", path, value });
