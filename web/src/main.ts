@@ -2,6 +2,7 @@ import { html, LitElement, type PropertyValues, type TemplateResult } from "lit"
 import { bring } from "./bring.js";
 import { Desk } from "./desk.js";
 import { type Room, rooms } from "./rooms.js";
+import { inUnits, showIn, shownIn } from "./units.js";
 
 /** The page: its places at the top, the choice of designs, and the room that is open. */
 class JackworkPage extends LitElement {
@@ -15,12 +16,14 @@ class JackworkPage extends LitElement {
   override connectedCallback(): void {
     super.connectedCallback();
     window.addEventListener("hashchange", this.desk.goToAddress);
+    window.addEventListener("keydown", this.keys);
     void this.desk.begin();
   }
 
   override disconnectedCallback(): void {
     super.disconnectedCallback();
     window.removeEventListener("hashchange", this.desk.goToAddress);
+    window.removeEventListener("keydown", this.keys);
   }
 
   private get room(): Room {
@@ -30,14 +33,22 @@ class JackworkPage extends LitElement {
   protected override render(): TemplateResult {
     const { problem, waiting, view } = this.desk;
     return html`
-      <header>${this.places()} ${this.room.ofDesign ? this.chooser() : ""} ${bring?.(this.desk) ?? ""}</header>
-      ${problem ? this.refusal() : ""}
+      <header>
+        ${this.places()}
+        <div class="of-design">${this.room.ofDesign ? html`${this.history()} ${this.chooser()}` : ""} ${bring?.(this.desk) ?? ""}</div>
+      </header>
+      ${this.told()} ${problem ? this.refusal() : ""}
       ${waiting ? html`<p class="waiting" role="status">Working it out …</p>` : ""}
       ${(view && !waiting) || !this.room.ofDesign ? this.room.show(this.desk) : ""}
       <footer>
         <p>
           Contains small parts and coins; keep from children under three. Not assessed to any toy standard. Lasers, fumes,
           fire, blades and pinching gaps hurt: local codes and licensed practice come before anything shown here.
+        </p>
+        <p>
+          <button type="button" class="plain lengths" @click=${this.otherLengths}>
+            Show lengths in ${shownIn() === "mm" ? "inches" : "millimetres"}
+          </button>
         </p>
       </footer>
     `;
@@ -61,6 +72,72 @@ class JackworkPage extends LitElement {
       )}
     </nav>`;
   }
+
+  /** What was changed can be taken back and made again. */
+  private history(): TemplateResult {
+    const { view } = this.desk;
+    const button = (way: "undo" | "redo", words: string, of: string | null | undefined): TemplateResult =>
+      html`<button
+        type="button"
+        class="plain"
+        data-step=${way}
+        ?disabled=${!of}
+        title=${of ?? ""}
+        aria-label=${of ? `${words}: ${of}` : words}
+        @click=${() => void this.desk.step(way)}
+      >
+        ${words}
+      </button>`;
+    if (!view || (!view.undo && !view.redo)) return html``;
+    return html`<span class="history">
+      ${button("undo", "Take back", view.undo)} ${button("redo", "Make again", view.redo)}
+    </span>`;
+  }
+
+  private readonly keys = (event: KeyboardEvent): void => {
+    const writing = event.target instanceof HTMLInputElement && event.target.type !== "range" && event.target.type !== "checkbox";
+    if (!(event.ctrlKey || event.metaKey) || writing) return;
+    const key = event.key.toLowerCase();
+    if (key !== "z" && key !== "y") return;
+    event.preventDefault();
+    void this.desk.step(key === "y" || event.shiftKey ? "redo" : "undo");
+  };
+
+  private readonly otherLengths = (): void => {
+    showIn(shownIn() === "mm" ? "in" : "mm");
+    this.desk.changed();
+  };
+
+  /** What is to be known besides: that Jackwork is away, that something changed elsewhere, whose change is to stay. */
+  private told(): TemplateResult {
+    const { away, choice, note, unsaved } = this.desk;
+    return html`
+      ${away
+        ? html`<p class="told away" role="alert">
+            Jackwork does not answer. ${unsaved > 0 ? "Your last change is kept here and saved as soon as it does." : ""} Start it again
+            with: jackwork open
+          </p>`
+        : ""}
+      ${choice
+        ? html`<div class="told choice" role="alertdialog" aria-label="Changed elsewhere">
+            <p>${choice.text}</p>
+            <button type="button" class="mine" @click=${() => choice.decide(true)}>Take mine</button>
+            <button type="button" class="theirs" @click=${() => choice.decide(false)}>Keep the other</button>
+          </div>`
+        : ""}
+      ${note
+        ? html`<p class="told" role="status">
+            ${inUnits(note)}
+            <button type="button" class="plain" @click=${this.heard}>Good</button>
+          </p>`
+        : ""}
+    `;
+  }
+
+  private readonly heard = (): void => {
+    this.desk.note = "";
+    this.desk.changed();
+  };
 
   private refusal(): TemplateResult {
     return html`<pre class="problem" role="alert">${this.desk.problem}</pre>
