@@ -1,10 +1,12 @@
 package jackwork.app;
 
+import com.fasterxml.jackson.annotation.JsonFormat;
 import jackwork.geometry.Point;
 import java.util.List;
 
 /** A point, mm, as {@code [x, y]}. */
 @Tuple
+@JsonFormat(shape = JsonFormat.Shape.ARRAY)
 record Pair(@Places(4) double x, @Places(4) double y) {
 
     static Pair of(Point point) {
@@ -13,5 +15,9 @@ record Pair(@Places(4) double x, @Places(4) double y) {
 
     static List<Pair> ring(List<Point> points) {
         return points.stream().map(Pair::of).toList();
+    }
+
+    Point point() {
+        return new Point(x, y);
     }
 }

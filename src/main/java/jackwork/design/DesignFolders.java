@@ -19,10 +19,15 @@ public final class DesignFolders {
             return files.filter(file -> file.getFileName().toString().equals(DesignReader.FILE))
                     .map(file ->
                             workshop.relativize(file.getParent()).toString().replace('\\', '/'))
-                    .filter(name -> !name.isEmpty())
+                    .filter(name -> !name.isEmpty() && !isHidden(name))
                     .sorted(java.util.Comparator.comparing((String name) -> name.contains("/"))
                             .thenComparing(name -> name))
                     .toList();
         }
+    }
+
+    /** Whether one of its folders begins with a dot: what is being written, or kept for taking back. */
+    private static boolean isHidden(String name) {
+        return name.startsWith(".") || name.contains("/.");
     }
 }

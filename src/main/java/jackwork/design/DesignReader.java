@@ -5,6 +5,7 @@ import jackwork.drawing.DrawingException;
 import jackwork.drawing.SvgReader;
 import jackwork.geometry.Point;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -49,7 +50,7 @@ public final class DesignReader {
     }
 
     /**
-     * A design as it would be with other texts of its YAML files; nothing is written.
+     * A design as it would be with other texts of its YAML files and drawings; nothing is written.
      *
      * @param texts by the file's absolute path; what is not in it is read from disk
      * @throws DesignException as {@link #read(Path)}
@@ -175,7 +176,11 @@ public final class DesignReader {
         Path folder = parent(beside);
         Path path = inside(folder, name, "drawing", file);
         YamlFile.requireNone(problems);
+        String text = texts.get(path.toAbsolutePath().normalize());
         try {
+            if (text != null) {
+                return SvgReader.read(name, text.getBytes(StandardCharsets.UTF_8));
+            }
             if (Files.size(path) > MOST_DRAWING_BYTES) {
                 throw DesignException.of(name, "is larger than 20 MiB; save outlines without embedded pictures");
             }

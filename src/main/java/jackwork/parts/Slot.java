@@ -6,14 +6,15 @@ import jackwork.geometry.Point;
 import java.util.ArrayList;
 import java.util.List;
 
-/** A slot with round ends, straight or an arc. */
-final class Slot {
+/** A slot, or a bar, with round ends, straight or an arc. */
+public final class Slot {
 
     private static final int ARC_STEPS = 24;
 
     private Slot() {}
 
-    static Outline along(Point from, Point to, double width) {
+    /** Round the straight line between two points. */
+    public static Outline along(Point from, Point to, double width) {
         Point direction = to.minus(from).times(1 / from.distance(to));
         Point left = new Point(-direction.y(), direction.x()).times(width / 2);
         List<Point> ring = new ArrayList<>();

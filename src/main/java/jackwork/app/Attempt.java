@@ -1,0 +1,23 @@
+package jackwork.app;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What would come of a plan.
+ *
+ * @param shift where it stands on its box
+ * @param complaints why it cannot be made yet; none: it can
+ * @param scene how it would look, with what the program adds
+ * @param motion how it would move
+ */
+record Attempt(
+        Pair shift, List<Complaint> complaints, @Nullable Scene scene, Report.@Nullable Motion motion)
+        implements Payload {
+
+    /**
+     * @param about the part or point that it is about; empty when it is about the whole
+     * @param words what is wrong and what to do
+     */
+    record Complaint(String about, String words) {}
+}

@@ -1,0 +1,207 @@
+package jackwork.app;
+
+import jackwork.check.Subject;
+import jackwork.design.BoxDrawn;
+import jackwork.design.Design;
+import jackwork.design.DesignException;
+import jackwork.design.DesignFiles;
+import jackwork.design.DesignFolders;
+import jackwork.design.DesignReader;
+import jackwork.design.WorkshopFile;
+import jackwork.design.WorkshopReader;
+import jackwork.motion.MechanismException;
+import jackwork.parts.PartException;
+import jackwork.stock.Coin;
+import jackwork.stock.Coins;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.FileVisitResult;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.SimpleFileVisitor;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.attribute.BasicFileAttributes;
+import java.util.List;
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
+
+/** Writes the folder of a new design: first aside, then read back and tried, and moved into its place in one step. */
+final class BringMaker {
+
+    /** Folders being written; a name that designs are not looked for in. */
+    private static final String ASIDE = ".bring-";
+
+    private final Path workshop;
+
+    BringMaker(Path workshop) {
+        this.workshop = workshop;
+    }
+
+    /** What would come of it; nothing stays on the disk. */
+    Attempt attempt(BringPlan plan) {
+        BringFigure figure = figure(plan);
+        Pair shift = Pair.of(figure.shift());
+        if (!figure.complaints().isEmpty()) {
+            return new Attempt(shift, figure.complaints(), null, null);
+        }
+        Path aside = aside();
+        try {
+            write(figure, aside);
+            Subject subject = Subject.asNumbered(DesignReader.read(aside));
+            return new Attempt(
+                    shift,
+                    List.of(),
+                    SceneMaker.of(subject.assembly()),
+                    ReportMaker.motion(subject.assembly(), subject.stroke()));
+        } catch (DesignException | PartException | MechanismException e) {
+            return new Attempt(shift, List.of(complaint(figure, e)), null, null);
+        } finally {
+            remove(aside);
+        }
+    }
+
+    /**
+     * Makes the design.
+     *
+     * @return its id
+     * @throws BringException when it cannot be made; nothing is left behind then
+     */
+    String make(BringPlan plan) {
+        String name = BringNames.folder(plan.name());
+        Path folder = workshop.resolve(name);
+        if (!folder.normalize().startsWith(workshop) || Files.exists(folder)) {
+            throw new BringException(
+                    "there is something called \"" + name + "\" in the workshop already", "Choose another name.");
+        }
+        BringFigure figure = figure(plan);
+        requireSound(figure.complaints());
+        Path aside = aside();
+        try {
+            write(figure, aside);
+            DesignCheck.of(DesignReader.read(aside));
+            Files.move(aside, folder, StandardCopyOption.ATOMIC_MOVE);
+            return name;
+        } catch (DesignException | PartException | MechanismException e) {
+            throw new BringException(complaint(figure, e).words(), "Nothing was written.");
+        } catch (IOException e) {
+            throw new BringException(
+                    "\"" + name + "\" cannot be written (" + e.getMessage() + ")", "Nothing was changed; make room.");
+        } finally {
+            remove(aside);
+        }
+    }
+
+    private static void requireSound(List<Attempt.Complaint> complaints) {
+        if (!complaints.isEmpty()) {
+            Attempt.Complaint first = complaints.get(0);
+            throw new BringException(
+                    first.about().isEmpty() ? first.words() : first.about() + ": " + first.words(),
+                    "Nothing was written.");
+        }
+    }
+
+    private BringFigure figure(BringPlan plan) {
+        WorkshopFile file = WorkshopReader.read(workshop);
+        BoxDrawn box = boxes().stream()
+                .filter(known -> known.id().equals(plan.box()))
+                .findFirst()
+                .orElseThrow(() -> new BringException(
+                        "the workshop has no box \"" + plan.box() + "\"", "Choose one of its boxes."));
+        return BringFigure.of(plan, box, file);
+    }
+
+    List<BoxDrawn> boxes() {
+        try {
+            return BoxDrawn.list(workshop).stream()
+                    .filter(box -> !box.mounts().isEmpty())
+                    .toList();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private Path aside() {
+        return workshop.resolve(ASIDE + UUID.randomUUID());
+    }
+
+    private void write(BringFigure figure, Path folder) {
+        try {
+            Files.createDirectory(folder);
+        } catch (IOException e) {
+            throw new BringException(
+                    "the workshop's folder cannot be written to (" + e.getMessage() + ")", "Nothing was changed.");
+        }
+        BringPlan plan = figure.plan();
+        DesignFiles.save(folder.resolve("figure.svg"), BringText.drawing(figure));
+        DesignFiles.save(folder.resolve("figure.yaml"), BringText.figure(figure));
+        DesignFiles.save(
+                folder.resolve("design.yaml"), BringText.design(plan, "../" + plan.box(), coins(figure.box())));
+    }
+
+    /** Those of another design on that box, else all that pass its slot and are of the workshop's currency. */
+    private List<String> coins(BoxDrawn box) {
+        Path file = workshop.resolve(box.id());
+        try {
+            for (String id : DesignFolders.list(workshop)) {
+                Design other = readable(id);
+                if (other != null
+                        && other.folder()
+                                .resolve(other.file().box())
+                                .normalize()
+                                .equals(file)) {
+                    return other.file().coins();
+                }
+            }
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        String currency = WorkshopReader.read(workshop).currency();
+        return Coins.catalogue().all().stream()
+                .filter(coin -> coin.name().startsWith(currency)
+                        && coin.diameter() < box.box().coinWorks().slot().length()
+                        && coin.thickness() < box.box().coinWorks().slot().width())
+                .map(Coin::name)
+                .toList();
+    }
+
+    private @Nullable Design readable(String id) {
+        try {
+            return DesignReader.read(workshop.resolve(id));
+        } catch (DesignException e) {
+            return null;
+        }
+    }
+
+    /** The reader's or the engine's own words, with the part that they speak of. */
+    private static Attempt.Complaint complaint(BringFigure figure, RuntimeException e) {
+        String words = String.valueOf(e.getMessage());
+        String about = figure.parts().keySet().stream()
+                .filter(part -> words.matches("(?s).*\\b" + part + "\\b.*"))
+                .findFirst()
+                .orElse("");
+        return new Attempt.Complaint(about, words);
+    }
+
+    private static void remove(Path folder) {
+        if (!Files.exists(folder)) {
+            return;
+        }
+        try {
+            Files.walkFileTree(folder, new SimpleFileVisitor<>() {
+                @Override
+                public FileVisitResult visitFile(Path file, BasicFileAttributes attributes) throws IOException {
+                    Files.delete(file);
+                    return FileVisitResult.CONTINUE;
+                }
+
+                @Override
+                public FileVisitResult postVisitDirectory(Path inside, @Nullable IOException fault) throws IOException {
+                    Files.delete(inside);
+                    return FileVisitResult.CONTINUE;
+                }
+            });
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+}
