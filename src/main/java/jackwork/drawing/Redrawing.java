@@ -1,0 +1,226 @@
+package jackwork.drawing;
+
+import jackwork.geometry.Circle;
+import jackwork.geometry.Outline;
+import jackwork.geometry.Point;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Predicate;
+
+/**
+ * A drawing that was drawn again held against what it was: which outline is which part, which circle which point; by id
+ * where the new file has the old ids, else by shape and place, so that all pairs together are most alike.
+ *
+ * @param shift to add to the new drawing's points: its page may have another corner
+ * @param parts by the old id
+ * @param points by the old id
+ * @param cost of all pairs and of those without one: the smaller, the more alike are the two drawings
+ */
+public record Redrawing(Point shift, Map<String, Part> parts, Map<String, Spot> points, double cost) {
+
+    /** More outlines than this are not held against each other. */
+    public static final int MOST_SHAPES = 400;
+
+    /** A point that went farther than this from where it should be is another one, mm. */
+    private static final double FARTHEST_POINT = 8;
+
+    /** Closer than this is the same place, mm: what a vector editor's rounding leaves. */
+    private static final double SAME_PLACE = 0.1;
+
+    /**
+     * An old outline in the new drawing.
+     *
+     * @param key of the new outline
+     * @param shift how far its centroid was moved, mm, after the whole drawing's shift
+     * @param angle by which it was turned, rad
+     * @param overlap share of the common area once that is undone
+     */
+    public record Part(String key, boolean byId, Point shift, double angle, double overlap) {}
+
+    /** @param key of the new circle */
+    public record Spot(String key, boolean byId) {}
+
+    public static Redrawing of(Map<String, Outline> outlines, Map<String, Circle> circles, Candidates now) {
+        return new Matcher(outlines, circles, now).match();
+    }
+
+    /** Where a point of an old outline went when that was moved; itself when the outline was not found again. */
+    public Point carried(String id, Outline old, Point point) {
+        Part part = parts.get(id);
+        return part == null
+                ? point
+                : Likeness.carried(point, old.centroid(), new Likeness.Move(part.shift(), part.angle()));
+    }
+
+    private static final class Matcher {
+
+        private final Map<String, Outline> outlines;
+        private final Map<String, Circle> circles;
+        private final Candidates now;
+        private final Map<String, Part> parts = new LinkedHashMap<>();
+        private final Map<String, Spot> points = new LinkedHashMap<>();
+        private final Set<String> taken = new LinkedHashSet<>();
+        private double cost;
+
+        Matcher(Map<String, Outline> outlines, Map<String, Circle> circles, Candidates now) {
+            this.outlines = outlines;
+            this.circles = circles;
+            this.now = now;
+        }
+
+        Redrawing match() {
+            Point shift = shift();
+            byId(shift);
+            byShape(shift);
+            pointsById();
+            Redrawing soFar = new Redrawing(shift, parts, points, cost);
+            pointsByPlace(soFar);
+            return new Redrawing(shift, Map.copyOf(parts), Map.copyOf(points), cost);
+        }
+
+        /** The shift of the whole drawing under which most outlines stand where they stood; none when it has a say. */
+        private Point shift() {
+            boolean anchored = circles.containsKey(SvgReader.ORIGIN)
+                    && now.rounds().stream().anyMatch(round -> round.id().equals(SvgReader.ORIGIN));
+            if (anchored) {
+                return Point.ORIGIN;
+            }
+            List<Point> votes = new ArrayList<>(List.of(Point.ORIGIN));
+            for (Outline old : outlines.values()) {
+                now.shapes().stream()
+                        .filter(shape -> alikeInSize(old, shape.outline()))
+                        .forEach(shape ->
+                                votes.add(old.centroid().minus(shape.outline().centroid())));
+            }
+            return votes.stream()
+                    .limit(MOST_SHAPES)
+                    .max(Comparator.comparingLong(this::standing).thenComparing(vote -> -vote.length()))
+                    .orElse(Point.ORIGIN);
+        }
+
+        private long standing(Point shift) {
+            return outlines.values().stream()
+                    .filter(old -> now.shapes().stream()
+                            .anyMatch(shape -> alikeInSize(old, shape.outline())
+                                    && shape.outline().centroid().plus(shift).distance(old.centroid()) < SAME_PLACE))
+                    .count();
+        }
+
+        private static boolean alikeInSize(Outline a, Outline b) {
+            return Math.min(a.area(), b.area()) > 0.97 * Math.max(a.area(), b.area());
+        }
+
+        private void byId(Point shift) {
+            for (Map.Entry<String, Outline> old : outlines.entrySet()) {
+                shape(shape -> shape.id().equals(old.getKey())).ifPresent(shape -> {
+                    Likeness likeness =
+                            Likeness.of(old.getValue(), shape.outline().moved(shift));
+                    pair(old.getKey(), shape, true, likeness);
+                });
+            }
+        }
+
+        private Optional<Candidates.Shape> shape(Predicate<Candidates.Shape> wanted) {
+            return now.shapes().stream().filter(wanted).findFirst();
+        }
+
+        private void pair(String id, Candidates.Shape shape, boolean byId, Likeness likeness) {
+            parts.put(
+                    id,
+                    new Part(
+                            shape.key(),
+                            byId,
+                            likeness.move().shift(),
+                            likeness.move().angle(),
+                            likeness.overlap()));
+            taken.add(shape.key());
+            cost += likeness.cost();
+        }
+
+        private void byShape(Point shift) {
+            List<String> old = outlines.keySet().stream()
+                    .filter(id -> !parts.containsKey(id))
+                    .toList();
+            List<Candidates.Shape> free = now.shapes().stream()
+                    .filter(shape -> !taken.contains(shape.key()))
+                    .limit(MOST_SHAPES)
+                    .toList();
+            Likeness[][] likeness = new Likeness[old.size()][free.size()];
+            double[][] costs = new double[old.size()][free.size()];
+            for (int i = 0; i < old.size(); i++) {
+                Outline was = Objects.requireNonNull(outlines.get(old.get(i)));
+                for (int j = 0; j < free.size(); j++) {
+                    likeness[i][j] = Likeness.of(was, free.get(j).outline().moved(shift));
+                    costs[i][j] = likeness[i][j].cost();
+                }
+            }
+            int[] columns = Assignment.of(costs, Likeness.MOST);
+            for (int i = 0; i < columns.length; i++) {
+                if (columns[i] >= 0) {
+                    pair(old.get(i), free.get(columns[i]), false, likeness[i][columns[i]]);
+                } else {
+                    cost += Likeness.MOST;
+                }
+            }
+        }
+
+        private void pointsById() {
+            circles.keySet()
+                    .forEach(id -> now.rounds().stream()
+                            .filter(round -> round.id().equals(id))
+                            .findFirst()
+                            .ifPresent(round -> {
+                                points.put(id, new Spot(round.key(), true));
+                                taken.add(round.key());
+                            }));
+        }
+
+        /** A point is looked for where it was, and where the parts that it lay in have gone. */
+        private void pointsByPlace(Redrawing soFar) {
+            List<String> old = circles.keySet().stream()
+                    .filter(id -> !points.containsKey(id) && !id.equals(SvgReader.ORIGIN))
+                    .toList();
+            List<Candidates.Round> free = now.rounds().stream()
+                    .filter(round -> !taken.contains(round.key()))
+                    .limit(MOST_SHAPES)
+                    .toList();
+            double[][] costs = new double[old.size()][free.size()];
+            for (int i = 0; i < old.size(); i++) {
+                Circle circle = Objects.requireNonNull(circles.get(old.get(i)));
+                List<Point> places = places(circle.centre(), soFar);
+                for (int j = 0; j < free.size(); j++) {
+                    Circle other = free.get(j).circle();
+                    Point at = other.centre().plus(soFar.shift());
+                    double far = places.stream()
+                            .mapToDouble(place -> place.distance(at))
+                            .min()
+                            .orElse(FARTHEST_POINT);
+                    costs[i][j] = far + 0.2 * Math.min(2, Math.abs(other.radius() - circle.radius()));
+                }
+            }
+            int[] columns = Assignment.of(costs, FARTHEST_POINT);
+            for (int i = 0; i < columns.length; i++) {
+                if (columns[i] >= 0) {
+                    points.put(old.get(i), new Spot(free.get(columns[i]).key(), false));
+                }
+            }
+        }
+
+        private List<Point> places(Point was, Redrawing soFar) {
+            List<Point> places = new ArrayList<>(List.of(was));
+            outlines.forEach((id, outline) -> {
+                if (outline.contains(was)) {
+                    places.add(soFar.carried(id, outline, was));
+                }
+            });
+            return places;
+        }
+    }
+}
