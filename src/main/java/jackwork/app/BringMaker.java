@@ -53,6 +53,8 @@ final class BringMaker {
                     List.of(),
                     SceneMaker.of(subject.assembly()),
                     ReportMaker.motion(subject.assembly(), subject.stroke()));
+        } catch (UncheckedIOException e) {
+            throw full(e);
         } catch (DesignException | PartException | MechanismException e) {
             return new Attempt(shift, List.of(complaint(figure, e)), null, null);
         } finally {
@@ -83,12 +85,16 @@ final class BringMaker {
             return name;
         } catch (DesignException | PartException | MechanismException e) {
             throw new BringException(complaint(figure, e).words(), "Nothing was written.");
-        } catch (IOException e) {
-            throw new BringException(
-                    "\"" + name + "\" cannot be written (" + e.getMessage() + ")", "Nothing was changed; make room.");
+        } catch (IOException | UncheckedIOException e) {
+            throw full(e);
         } finally {
             remove(aside);
         }
+    }
+
+    private static BringException full(Exception e) {
+        return new BringException(
+                "the workshop's folder cannot be written to (" + e.getMessage() + ")", "Nothing was changed.");
     }
 
     private static void requireSound(List<Attempt.Complaint> complaints) {
@@ -128,8 +134,7 @@ final class BringMaker {
         try {
             Files.createDirectory(folder);
         } catch (IOException e) {
-            throw new BringException(
-                    "the workshop's folder cannot be written to (" + e.getMessage() + ")", "Nothing was changed.");
+            throw full(e);
         }
         BringPlan plan = figure.plan();
         DesignFiles.save(folder.resolve("figure.svg"), BringText.drawing(figure));

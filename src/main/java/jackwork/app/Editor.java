@@ -58,7 +58,25 @@ public final class Editor {
         DesignFiles files = DesignFiles.of(design);
         requireFresh(files, edit.base());
         Map<Path, String> before = files.texts();
-        Map<Path, String> after = Splices.apply(design, files, before, edit.steps());
+        save(id, edit.label(), design, before, Splices.apply(design, files, before, edit.steps()));
+        return Json.compact(view(id));
+    }
+
+    /**
+     * Saves other texts of a design's files, its drawing among them.
+     *
+     * @param base version of the files that they were made from
+     * @param before of the same files
+     * @throws StaleException when the files have changed since
+     * @throws jackwork.design.DesignException when the design could not be used any more; nothing is saved then
+     */
+    synchronized void replace(String id, String base, String label, Map<Path, String> before, Map<Path, String> after) {
+        Design design = workbench.design(id);
+        requireFresh(DesignFiles.of(design), base);
+        save(id, label, design, before, after);
+    }
+
+    private void save(String id, String label, Design design, Map<Path, String> before, Map<Path, String> after) {
         Map<Path, String> changed = new LinkedHashMap<>();
         Map<Path, String> old = new LinkedHashMap<>();
         after.forEach((path, text) -> {
@@ -73,9 +91,8 @@ public final class Editor {
             History history = history(id);
             history.see(before);
             changed.forEach(DesignFiles::save);
-            history.did(edit.label(), old, changed);
+            history.did(label, old, changed);
         }
-        return Json.compact(view(id));
     }
 
     /** Takes the last change back; {@code base} as with an edit. */

@@ -62,7 +62,7 @@ final class History {
         load();
         Map<Path, String> before = new LinkedHashMap<>();
         Map<Path, String> after = new LinkedHashMap<>();
-        texts.forEach((path, text) -> {
+        withDrawings(texts).forEach((path, text) -> {
             String name = DesignFiles.nameOf(text);
             String old = known.get(path);
             if (old != null && !old.equals(name)) {
@@ -74,6 +74,21 @@ final class History {
         if (!after.isEmpty()) {
             push(new Step(OUTSIDE, before, after));
         }
+    }
+
+    /** Files besides the given ones that were changed from here before, drawings, as they are now. */
+    private Map<Path, String> withDrawings(Map<Path, String> texts) {
+        Map<Path, String> all = new LinkedHashMap<>(texts);
+        for (Path path : known.keySet()) {
+            if (!all.containsKey(path) && Files.isRegularFile(path)) {
+                try {
+                    all.put(path, Files.readString(path));
+                } catch (IOException e) {
+                    // Not text any more: its reader says so.
+                }
+            }
+        }
+        return all;
     }
 
     /** Notes a change that was written to the files. */

@@ -59,6 +59,51 @@ public record Redrawing(Point shift, Map<String, Part> parts, Map<String, Spot> 
                 : Likeness.carried(point, old.centroid(), new Likeness.Move(part.shift(), part.angle()));
     }
 
+    /**
+     * The same with the pairs that the maker chose.
+     *
+     * @param newParts keys of new outlines by the old id; empty for none. What is not named stays.
+     * @param newPoints keys of new circles by the old id, likewise
+     */
+    public Redrawing as(
+            Map<String, Outline> outlines,
+            Map<String, String> newParts,
+            Map<String, String> newPoints,
+            Candidates now) {
+        Map<String, Part> otherParts = new LinkedHashMap<>(parts);
+        newParts.forEach((id, key) -> {
+            Part before = parts.get(id);
+            Outline old = outlines.get(id);
+            if (key.isEmpty()) {
+                otherParts.remove(id);
+            } else if (old != null && (before == null || !before.key().equals(key))) {
+                now.shapes().stream()
+                        .filter(shape -> shape.key().equals(key))
+                        .findFirst()
+                        .ifPresent(shape -> otherParts.put(id, part(old, shape, false, shift)));
+            }
+        });
+        Map<String, Spot> otherPoints = new LinkedHashMap<>(points);
+        newPoints.forEach((id, key) -> {
+            Spot before = points.get(id);
+            if (key.isEmpty()) {
+                otherPoints.remove(id);
+            } else if (before == null || !before.key().equals(key)) {
+                otherPoints.put(id, new Spot(key, false));
+            }
+        });
+        return new Redrawing(shift, Map.copyOf(otherParts), Map.copyOf(otherPoints), cost);
+    }
+
+    private static Part part(Outline old, Candidates.Shape shape, boolean byId, Point shift) {
+        return part(shape, byId, Likeness.of(old, shape.outline().moved(shift)));
+    }
+
+    private static Part part(Candidates.Shape shape, boolean byId, Likeness likeness) {
+        return new Part(
+                shape.key(), byId, likeness.move().shift(), likeness.move().angle(), likeness.overlap());
+    }
+
     private static final class Matcher {
 
         private final Map<String, Outline> outlines;
@@ -92,29 +137,39 @@ public record Redrawing(Point shift, Map<String, Part> parts, Map<String, Spot> 
             if (anchored) {
                 return Point.ORIGIN;
             }
+            List<Middle> before = outlines.values().stream().map(Middle::of).toList();
+            List<Middle> after = now.shapes().stream()
+                    .map(shape -> Middle.of(shape.outline()))
+                    .toList();
             List<Point> votes = new ArrayList<>(List.of(Point.ORIGIN));
-            for (Outline old : outlines.values()) {
-                now.shapes().stream()
-                        .filter(shape -> alikeInSize(old, shape.outline()))
-                        .forEach(shape ->
-                                votes.add(old.centroid().minus(shape.outline().centroid())));
+            for (Middle old : before) {
+                after.stream().filter(old::isAlike).forEach(found -> votes.add(old.at.minus(found.at)));
             }
             return votes.stream()
                     .limit(MOST_SHAPES)
-                    .max(Comparator.comparingLong(this::standing).thenComparing(vote -> -vote.length()))
+                    .max(Comparator.comparingLong((Point vote) -> standing(before, after, vote))
+                            .thenComparing(vote -> -vote.length()))
                     .orElse(Point.ORIGIN);
         }
 
-        private long standing(Point shift) {
-            return outlines.values().stream()
-                    .filter(old -> now.shapes().stream()
-                            .anyMatch(shape -> alikeInSize(old, shape.outline())
-                                    && shape.outline().centroid().plus(shift).distance(old.centroid()) < SAME_PLACE))
+        private static long standing(List<Middle> before, List<Middle> after, Point shift) {
+            return before.stream()
+                    .filter(old -> after.stream()
+                            .anyMatch(found ->
+                                    old.isAlike(found) && found.at.plus(shift).distance(old.at) < SAME_PLACE))
                     .count();
         }
 
-        private static boolean alikeInSize(Outline a, Outline b) {
-            return Math.min(a.area(), b.area()) > 0.97 * Math.max(a.area(), b.area());
+        /** What an outline is told apart by at first sight. */
+        private record Middle(double area, Point at) {
+
+            static Middle of(Outline outline) {
+                return new Middle(outline.area(), outline.centroid());
+            }
+
+            boolean isAlike(Middle other) {
+                return Math.min(area, other.area) > 0.97 * Math.max(area, other.area);
+            }
         }
 
         private void byId(Point shift) {
@@ -132,14 +187,7 @@ public record Redrawing(Point shift, Map<String, Part> parts, Map<String, Spot> 
         }
 
         private void pair(String id, Candidates.Shape shape, boolean byId, Likeness likeness) {
-            parts.put(
-                    id,
-                    new Part(
-                            shape.key(),
-                            byId,
-                            likeness.move().shift(),
-                            likeness.move().angle(),
-                            likeness.overlap()));
+            parts.put(id, part(shape, byId, likeness));
             taken.add(shape.key());
             cost += likeness.cost();
         }
