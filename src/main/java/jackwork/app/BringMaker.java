@@ -29,7 +29,7 @@ import org.jspecify.annotations.Nullable;
 final class BringMaker {
 
     /** Folders being written; a name that designs are not looked for in. */
-    private static final String ASIDE = ".bring-";
+    static final String ASIDE = ".bring-";
 
     private final Path workshop;
 
@@ -187,7 +187,7 @@ final class BringMaker {
         return new Attempt.Complaint(about, words);
     }
 
-    private static void remove(Path folder) {
+    static void remove(Path folder) {
         if (!Files.exists(folder)) {
             return;
         }

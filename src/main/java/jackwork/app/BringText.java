@@ -134,7 +134,7 @@ final class BringText {
     }
 
     /** A JSON string is a YAML string. */
-    private static String quoted(String text) {
+    static String quoted(String text) {
         return Json.mapper().writeValueAsString(text);
     }
 }

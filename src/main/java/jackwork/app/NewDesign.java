@@ -8,15 +8,30 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.util.List;
 import java.util.Objects;
+import java.util.UUID;
+import java.util.regex.Matcher;
 
-/** Starts a design from an example: the example's folder under another name, its box beside it. */
+/**
+ * Starts a design from an example: the example's folder under another name, its box beside it. The folder is made aside
+ * and appears whole or not at all.
+ */
 final class NewDesign {
 
     private NewDesign() {}
 
+    /** A new design whose folder has its name. */
     static Path make(Path demo, Path workshop, String name, String example) throws IOException {
+        return make(demo, workshop, name, name, example);
+    }
+
+    /**
+     * @param demo the workshop that the example is of; may be this one
+     * @param title the new design's name
+     */
+    static Path make(Path demo, Path workshop, String name, String title, String example) throws IOException {
         List<String> known = DesignFolders.list(demo);
         if (!known.contains(example)) {
             throw new UnknownDesignException(example, known);
@@ -30,6 +45,17 @@ final class NewDesign {
             Files.createDirectories(workshop);
             Files.copy(demo.resolve("workshop.yaml"), workshop.resolve("workshop.yaml"));
         }
+        Path aside = workshop.resolve(BringMaker.ASIDE + UUID.randomUUID());
+        try {
+            copy(demo, workshop, aside, title, example);
+            Files.move(aside, folder, StandardCopyOption.ATOMIC_MOVE);
+        } finally {
+            BringMaker.remove(aside);
+        }
+        return folder;
+    }
+
+    private static void copy(Path demo, Path workshop, Path folder, String title, String example) throws IOException {
         Path source = demo.resolve(example);
         Design design = DesignReader.read(source);
         Demo.copyTree(source, folder);
@@ -37,11 +63,10 @@ final class NewDesign {
         String figure = bring(demo, source.resolve(design.file().figure()).normalize(), workshop, folder);
         Path file = folder.resolve("design.yaml");
         String text = Files.readString(file, StandardCharsets.UTF_8)
-                .replace("name: " + design.name(), "name: " + name)
+                .replaceFirst("(?m)^name:.*$", Matcher.quoteReplacement("name: " + BringText.quoted(title)))
                 .replace("box: " + design.file().box(), "box: " + box)
                 .replace("figure: " + design.file().figure(), "figure: " + figure);
         Files.writeString(file, text, StandardCharsets.UTF_8);
-        return folder;
     }
 
     /** Copies the folder of a box or figure file, when the workshop lacks it; returns its path from the new folder. */

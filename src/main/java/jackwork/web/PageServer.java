@@ -37,7 +37,11 @@ public final class PageServer {
             config.jetty.port = port;
             config.http.maxRequestSize = 64 * 1024L;
             config.routes.before(PageServer::guard);
-            List.of(new FileRoutes(), new DesignRoutes(workbench, editor), new PlayRoutes(workbench))
+            List.of(
+                            new FileRoutes(),
+                            new DesignRoutes(workbench, editor),
+                            new PlayRoutes(workbench),
+                            new BringRoutes(workbench, editor))
                     .forEach(room -> room.add(config.routes));
             config.routes.exception(
                     UnknownDesignException.class,
