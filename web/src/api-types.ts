@@ -1,6 +1,13 @@
 // Made from the records of jackwork.app by ApiTypes; change those, then run it again.
 // Lengths in mm with y up, forces in N, angles in degrees.
 
+export type Pair = [number, number];
+
+export interface Complaint {
+  about: string;
+  words: string;
+}
+
 export interface Room {
   minX: number;
   minY: number;
@@ -9,8 +16,6 @@ export interface Room {
 }
 
 export type Centre = [number, number];
-
-export type Pair = [number, number];
 
 export interface Part {
   name: string;
@@ -88,6 +93,107 @@ export interface Scene {
   coinWorks: Works;
 }
 
+export type PoseEntry = [number | null, number | null, number | null];
+
+export interface Way {
+  stroke: number[];
+  forceN: (number | null)[];
+  parts: Record<string, PoseEntry[]>;
+}
+
+export interface Motion {
+  pressing: Way;
+  returning: Way;
+}
+
+export interface Attempt {
+  shift: Pair;
+  complaints: Complaint[];
+  scene: Scene | null;
+  motion: Motion | null;
+}
+
+export interface PlannedPart {
+  name: string;
+  rings: Pair[][];
+  stock: string;
+  layer: number;
+  body: string;
+  paint: string;
+}
+
+export type PointRole = "pin" | "post" | "lift" | "pull" | "lever" | "cord" | "weight" | "hole";
+
+export interface PlannedPoint {
+  name: string;
+  at: Pair;
+  radius: number;
+  role: PointRole;
+  parts: string[];
+  grams: number;
+}
+
+export interface PlannedLine {
+  part: string;
+  points: Pair[];
+}
+
+export interface BringPlan {
+  name: string;
+  box: string;
+  scale: number;
+  placed: boolean;
+  shift: Pair;
+  parts: PlannedPart[];
+  points: PlannedPoint[];
+  lines: PlannedLine[];
+}
+
+export interface BroughtShape {
+  key: string;
+  id: string;
+  rings: Pair[][];
+  area: number;
+  width: number;
+  height: number;
+  layer: number;
+  paint: string | null;
+  twins: number;
+}
+
+export interface BroughtRound {
+  key: string;
+  id: string;
+  at: Pair;
+  radius: number;
+  inside: string[];
+}
+
+export interface BroughtLine {
+  key: string;
+  points: Pair[];
+  on: string | null;
+}
+
+export interface BroughtFlaw {
+  key: string;
+  at: Pair;
+  words: string;
+}
+
+export interface Brought {
+  file: string;
+  picture: boolean;
+  sized: boolean;
+  scale: number;
+  width: number;
+  height: number;
+  shapes: BroughtShape[];
+  rounds: BroughtRound[];
+  lines: BroughtLine[];
+  flaws: BroughtFlaw[];
+}
+
 export type Verdict = "works" | "doubtful" | "fails";
 
 export type Status = "pass" | "doubtful" | "fail";
@@ -121,19 +227,6 @@ export interface Finding {
   remedy: string;
   formula: string;
   restsOn: Ground[];
-}
-
-export type PoseEntry = [number | null, number | null, number | null];
-
-export interface Way {
-  stroke: number[];
-  forceN: (number | null)[];
-  parts: Record<string, PoseEntry[]>;
-}
-
-export interface Motion {
-  pressing: Way;
-  returning: Way;
 }
 
 export type CycleStage = "lands" | "frees" | "acts" | "thrown" | "returns" | "locks" | "refuses";
@@ -302,6 +395,37 @@ export interface Glimpse {
   findings: Finding[];
 }
 
+export interface BoxPart {
+  name: string;
+  layer: number;
+  rings: Pair[][];
+}
+
+export interface BoxPoint {
+  name: string;
+  at: Pair;
+}
+
+export interface BoxView {
+  id: string;
+  name: string;
+  parts: BoxPart[];
+  mounts: BoxPoint[];
+  lever: string;
+  pivot: Pair;
+  press: Pair;
+}
+
+export interface SheetView {
+  name: string;
+  thickness: number;
+}
+
+export interface Grounds {
+  boxes: BoxView[];
+  sheets: SheetView[];
+}
+
 export type State = "running" | "done" | "stopped" | "failed";
 
 export interface Proposed {
@@ -347,6 +471,60 @@ export interface Playback {
   across: string | null;
 }
 
+export interface AddedPart {
+  key: string;
+  name: string;
+  stock: string;
+  layer: number;
+  on: string;
+}
+
+export interface Redraw {
+  base: string;
+  file: string;
+  text: string;
+  scale: number;
+  parts: Record<string, string>;
+  points: Record<string, string>;
+  added: AddedPart[];
+  dropped: string[];
+}
+
+export type Change = "same" | "moved" | "turned" | "reshaped" | "gone";
+
+export interface RedrawnPart {
+  name: string;
+  change: Change;
+  key: string;
+  words: string;
+  was: Pair[][];
+  now: Pair[][] | null;
+}
+
+export interface RedrawnPoint {
+  name: string;
+  change: Change;
+  key: string;
+  words: string;
+  was: Pair;
+  now: Pair;
+}
+
+export interface RedrawnShape {
+  key: string;
+  rings: Pair[][];
+}
+
+export interface Redrawn {
+  version: string;
+  scale: number;
+  parts: RedrawnPart[];
+  points: RedrawnPoint[];
+  added: RedrawnShape[];
+  rounds: RedrawnShape[];
+  sharing: string[];
+}
+
 export interface Refusal {
   problem: string;
   remedy: string;
@@ -356,6 +534,26 @@ export interface Remedy {
   finding: string;
   words: string;
   steps: Step[];
+}
+
+export interface Begin {
+  from: string;
+  name: string;
+  box: string;
+}
+
+export interface Made {
+  id: string;
+}
+
+export interface Start {
+  id: string;
+  name: string;
+  words: string;
+}
+
+export interface Starts {
+  starts: Start[];
 }
 
 export interface TrayCoin {

@@ -133,8 +133,10 @@ final class BringText {
                 .append("}\n");
     }
 
-    /** A JSON string is a YAML string. */
+    /** Bare where YAML takes it for nothing else; a JSON string is a YAML string. */
     static String quoted(String text) {
-        return Json.mapper().writeValueAsString(text);
+        boolean plain = text.matches("\\p{L}[\\p{L}0-9_-]+( [\\p{L}0-9_-]+)*")
+                && !text.matches("(?i)true|false|null|yes|no|on|off");
+        return plain ? text : Json.mapper().writeValueAsString(text);
     }
 }

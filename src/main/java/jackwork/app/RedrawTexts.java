@@ -54,8 +54,8 @@ final class RedrawTexts {
     Map<Path, String> of(Map<Path, String> before, Path svg) {
         Map<Path, String> after = new LinkedHashMap<>(before);
         DesignFiles files = DesignFiles.of(design);
-        plan.dropped().forEach(part -> EntryEdit.remove(design, files, after, "figure.parts." + part));
         plan.added().forEach(part -> add(files, after, part));
+        plan.dropped().forEach(part -> EntryEdit.remove(design, files, after, "figure.parts." + part));
         boolean asItIs =
                 held.isSameFile() && plan.added().isEmpty() && plan.dropped().isEmpty();
         after.put(svg, asItIs ? plan.text() : drawing());
