@@ -19,8 +19,19 @@ import java.util.function.Function;
  */
 public final class Editor {
 
+    private static final int KEPT = 8;
+
     private final Workbench workbench;
     private final Map<String, History> histories = new HashMap<>();
+    /** What the last states of designs came to: going back to one costs nothing. */
+    private final Map<String, DesignCheck> checks = new LinkedHashMap<>(16, 0.75f, true) {
+        private static final long serialVersionUID = 1L;
+
+        @Override
+        protected boolean removeEldestEntry(Map.Entry<String, DesignCheck> eldest) {
+            return size() > KEPT;
+        }
+    };
     /** The last drawing that glimpses were compared with. */
     private Drawn drawn = new Drawn("", "", Map.of());
 
@@ -69,11 +80,12 @@ public final class Editor {
             }
         });
         if (!changed.isEmpty()) {
-            DesignCheck.of(DesignReader.read(design.folder(), after)); // must still be a design
+            DesignCheck check = DesignCheck.of(DesignReader.read(design.folder(), after)); // must still be a design
             History history = history(id);
             history.see(before);
             changed.forEach(DesignFiles::save);
             history.did(edit.label(), old, changed);
+            checks.put(files.version(), check);
         }
         return Json.compact(view(id));
     }
@@ -133,7 +145,7 @@ public final class Editor {
         Design design = workbench.design(id);
         DesignFiles files = DesignFiles.of(design);
         String version = files.version();
-        DesignCheck check = DesignCheck.of(design);
+        DesignCheck check = checks.computeIfAbsent(version, state -> DesignCheck.of(design));
         Scene scene = SceneMaker.of(check.subject().assembly());
         remember(id, version, scene);
         History history = history(id);
