@@ -102,28 +102,30 @@ class ChangeBrowserTest {
 
     @Test
     void numbersAreWrittenAndAllTakenBackAfterTheServerWasAway() throws IOException {
-        String before = text("windmill/design.yaml");
-        Page page = page("windmill");
+        String before = text("heron/design.yaml");
+        Page page = page("heron");
         String throwAngle = "box.lever.throw";
         String first = field(page, throwAngle);
         write(page, "box.coin-works.slot.length", "27.2");
-        page.waitForCondition(() -> saved("windmill/design.yaml", "slot.length: 27.2"));
+        page.waitForCondition(() -> saved("heron/design.yaml", "slot.length: 27.2"));
         int port = server.port();
         server.stop();
         write(page, "box.coin-works.slot.width", "3.1");
         page.waitForSelector(".told.away");
         server = PageServer.start(new Workbench(demo), port);
-        page.waitForCondition(() -> saved("windmill/design.yaml", "slot.width: 3.1"));
-        page.waitForSelector(".told.away", new Page.WaitForSelectorOptions().setState(
-                com.microsoft.playwright.options.WaitForSelectorState.DETACHED));
+        page.waitForCondition(() -> saved("heron/design.yaml", "slot.width: 3.1"));
+        page.waitForSelector(
+                ".told.away",
+                new Page.WaitForSelectorOptions()
+                        .setState(com.microsoft.playwright.options.WaitForSelectorState.DETACHED));
         page.reload();
         page.waitForSelector("[data-step=undo]:not([disabled])");
         takeBack(page);
-        page.waitForCondition(() -> !saved("windmill/design.yaml", "slot.width"));
+        page.waitForCondition(() -> !saved("heron/design.yaml", "slot.width"));
         page.waitForSelector("[data-step=redo]:not([disabled])");
         takeBack(page);
-        page.waitForCondition(() -> !saved("windmill/design.yaml", "slot.length"));
-        assertThat(text("windmill/design.yaml")).isEqualTo(before);
+        page.waitForCondition(() -> !saved("heron/design.yaml", "slot.length"));
+        assertThat(text("heron/design.yaml")).isEqualTo(before);
         page.locator(".change-switch").click();
         assertThat(field(page, throwAngle)).isEqualTo(first);
         page.close();
@@ -155,7 +157,9 @@ class ChangeBrowserTest {
         one.waitForCondition(() -> saved(design + "/design.yaml", TAIL + ": 25"));
         write(two, TAIL, "26");
         two.waitForSelector(".choice");
-        assertThat(two.locator(".choice").textContent()).contains("from 24 to 25").contains("You want 26");
+        assertThat(two.locator(".choice").textContent())
+                .contains("from 24 to 25")
+                .contains("You want 26");
         Browser.keep(two, "changed-elsewhere");
         two.locator(".theirs").click();
         two.waitForCondition(() -> field(two, TAIL).equals("25"));
@@ -196,7 +200,8 @@ class ChangeBrowserTest {
     @Test
     void aDraggedPivotIsAnsweredAtOnce() {
         Page page = page("heron");
-        BoundingBox grip = page.locator("[data-grip='figure.pins.hip.at'] .mark").boundingBox();
+        BoundingBox grip =
+                page.locator("[data-grip='figure.pins.hip.at'] .mark").boundingBox();
         double x = grip.x + grip.width / 2;
         double y = grip.y + grip.height / 2;
         page.mouse().move(x, y);
