@@ -1,7 +1,7 @@
 import type { BringPlan, Brought, BroughtShape, Pair, PointRole } from "./api.js";
 
-/** What a point may be for; "none" is not sent. */
-export type Role = PointRole | "none";
+/** What a point may be for. */
+export type Role = PointRole;
 
 /** A part as the maker sees it: an outline with what was said about it. */
 export interface PartEntry {
@@ -69,7 +69,8 @@ export class Figure {
         name: this.unused(plain(round.id) || "point"),
         at: this.moved(round.at, at),
         radius: round.radius,
-        role: parts.length > 1 ? "pin" : "none",
+        // A circle cut out of a part is a hole until somebody says more of it.
+        role: parts.length > 1 ? "pin" : /h\d+$/.test(round.key) ? "hole" : "none",
         parts,
         grams: 10,
         own: false,
@@ -206,16 +207,14 @@ export class Figure {
         body: this.body(part),
         paint: (part.painted && part.shape.paint) || "",
       })),
-      points: this.points
-        .filter((point) => point.role !== "none")
-        .map((point) => ({
-          name: point.name,
-          at: point.at,
-          radius: point.radius,
-          role: point.role as PointRole,
-          parts: point.parts.map((key) => name.get(key) ?? ""),
-          grams: point.grams,
-        })),
+      points: this.points.map((point) => ({
+        name: point.name,
+        at: point.at,
+        radius: point.radius,
+        role: point.role,
+        parts: point.parts.map((key) => name.get(key) ?? ""),
+        grams: point.grams,
+      })),
       lines,
     };
   }

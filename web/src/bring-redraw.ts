@@ -123,7 +123,9 @@ class BringRedraw extends LitElement {
             ${this.pairing(p.name, p.key, found)}
           </li>`,
         )}
-        ${points.map((p) => html`<li data-changed=${p.name} class="moved"><strong>${p.name}</strong> (point) ${p.words}</li>`)}
+        ${points.map(
+          (p) => html`<li data-changed=${p.name} class="moved"><strong>${p.name}</strong> (point) ${p.words} ${this.pointing(p.name, p.key)}</li>`,
+        )}
       </ul>
       <p class="quiet">${found.parts.length - changed.length} parts are as they were.</p>`;
   }
@@ -147,6 +149,20 @@ class BringRedraw extends LitElement {
       <option value="" .selected=${chosen === ""}>as it was before</option>
       ${found.added.map((s, i) => html`<option value=${s.key} .selected=${chosen === s.key}>new outline ${i + 1}</option>`)}
       <option value="out" .selected=${chosen === "out"}>taken out</option>
+    </select>`;
+  }
+
+  private pointing(name: string, key: string): TemplateResult {
+    const chosen = this.points[name] ?? key;
+    return html`<select
+      aria-label=${`${name} is`}
+      @change=${(e: Event) => {
+        this.points[name] = (e.target as HTMLSelectElement).value;
+        this.requestUpdate();
+      }}
+    >
+      <option value=${key} .selected=${chosen === key}>as found</option>
+      <option value="" .selected=${chosen === ""}>goes with its part</option>
     </select>`;
   }
 

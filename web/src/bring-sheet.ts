@@ -94,7 +94,7 @@ function spot(_: Figure, point: PointEntry, dot: number, state: SheetState): Tem
     const at = placeOf(event);
     if (held && at && point.own) state.dragPoint?.(point.key, at);
   };
-  return svg`<g class="spot-point ${point.role} ${chosen ? "chosen" : ""} ${point.own ? "own" : ""}" data-point=${point.name}
+  return svg`<g class="spot-point role-${point.role} ${chosen ? "chosen" : ""} ${point.own ? "own" : ""}" data-point=${point.name}
     role="button" tabindex="0" aria-pressed=${chosen ? "true" : "false"} aria-label=${`${point.name}, ${point.role}`}
     @click=${(e: Event) => {
       e.stopPropagation();

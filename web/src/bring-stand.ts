@@ -104,7 +104,8 @@ function bounds(figure: Figure, box: BoxView | undefined, scene: Scene | null): 
 /** Name and box, what is missing, and the lever to try. */
 export function standPanel(figure: Figure, grounds: Grounds, state: StandState): TemplateResult {
   const complaints = state.attempt?.complaints ?? [];
-  return html`<div class="panel" data-panel="stand">
+  return html`<p class="say">Where does it stand?</p>
+    <div class="panel" data-panel="stand">
     <label
       >Name
       <input

@@ -121,7 +121,7 @@ class Bring extends LitElement {
   private beginnings(): TemplateResult {
     return html`<label class="drop-zone"
         ><strong>Drop a drawing or picture here</strong>
-        <span>SVG from any drawing program, or PNG. Or choose a file.</span>
+        <span>SVG from any drawing program, or PNG</span> <span class="choose">Choose a file</span>
         <input
           type="file"
           accept=".svg,.png,image/svg+xml,image/png"
@@ -148,7 +148,7 @@ class Bring extends LitElement {
           this.requestUpdate();
         }}
       >
-        ${id.startsWith("bare/") ? bareBoard : html`<img src=${address} alt="" loading="lazy" />`}
+        ${id.startsWith("bare/") ? bareBoard(id.endsWith("bowing")) : html`<img src=${address} alt="" loading="lazy" />`}
         <span>${name}</span>${words ? html`<small>${words}</small>` : ""}
       </button>
       ${chosen
@@ -189,7 +189,7 @@ class Bring extends LitElement {
 }
 
 /** A bare board on its post, as a sign for it. */
-const bareBoard = html`<svg viewBox="0 0 120 90" aria-hidden="true">
+const bareBoard = (turned: boolean): TemplateResult => html`<svg class=${turned ? "turned" : ""} viewBox="0 0 120 90" aria-hidden="true">
   <path class="of-box" d="M20 80h80v-14H20z M54 66h12V30H54z"></path>
   <path class="outline is-part" d="M18 26a10 10 0 0 1 3-11l70 6a10 10 0 0 1-1 18z"></path>
   <circle class="mark" cx="60" cy="29" r="2.5"></circle>

@@ -7,7 +7,6 @@ import jackwork.geometry.Circle;
 import jackwork.geometry.InvalidOutlineException;
 import jackwork.geometry.Outline;
 import jackwork.geometry.Point;
-import jackwork.parts.Slot;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -22,14 +21,10 @@ import java.util.Set;
  */
 final class BringFigure {
 
-    /** Width of a rod that the program makes, mm: 3 mm bamboo with wood enough all round. */
-    private static final double ROD_WIDTH = 10;
-
-    private static final double POST_WIDTH = 16;
-    private static final double HOLE_MARK = 1.5;
-    private static final double POINT_MARK = 0.5;
+    static final double HOLE_MARK = 1.5;
+    static final double POINT_MARK = 0.5;
     private static final int MOST_PARTS = 200;
-    private static final String STAND = "stand";
+    static final String STAND = "stand";
 
     /** A part as it is made; {@code body} as in the plan. */
     record Made(String name, Outline outline, String stock, int layer, String body, String paint) {}
@@ -68,7 +63,8 @@ final class BringFigure {
         figure.shapes();
         if (figure.complaints.isEmpty() && !figure.parts.isEmpty()) {
             figure.stand();
-            plan.points().forEach(figure::point);
+            BringPoints points = new BringPoints(figure);
+            plan.points().forEach(points::add);
             figure.mounts();
             figure.engraving();
             figure.complaints.addAll(BringHolds.complaints(figure));
@@ -122,6 +118,10 @@ final class BringFigure {
 
     Map<String, List<String>> mountParts() {
         return mounts;
+    }
+
+    BringPlace place() {
+        return place;
     }
 
     void complain(String about, String words) {
@@ -188,7 +188,7 @@ final class BringFigure {
         return outline;
     }
 
-    private static Circle circle(BringPlan.PlannedPoint point, double radius) {
+    static Circle circle(BringPlan.PlannedPoint point, double radius) {
         if (!(radius > 0.05 && radius < 1000)) {
             return new Circle(point.at().point(), POINT_MARK);
         }
@@ -218,7 +218,7 @@ final class BringFigure {
             shift = place.stand(standing).orElse(place.above(all, middle));
         }
         if (!posts.isEmpty()) {
-            Outline post = post(posts);
+            Outline post = place.post(posts, shift);
             int back = parts.values().stream().mapToInt(Made::layer).min().orElse(2) - 1;
             int layer = place.freeLayer(post, Math.max(1, back), parts.values(), shift);
             String name = unused(STAND);
@@ -226,141 +226,6 @@ final class BringFigure {
         } else if (standing.isEmpty()) {
             complain("", "Nothing stands on the box: choose a part that does, or a point that turns on a post.");
         }
-    }
-
-    /** A foot over the mounts and a bar up to each pivot. */
-    private Outline post(List<Point> pivots) {
-        List<Point> feet =
-                box.mounts().values().stream().map(mount -> mount.minus(shift)).toList();
-        double left = feet.stream().mapToDouble(Point::x).min().orElse(0) - POST_WIDTH / 2;
-        double right = feet.stream().mapToDouble(Point::x).max().orElse(0) + POST_WIDTH / 2;
-        double low = feet.stream().mapToDouble(Point::y).min().orElse(0) - POST_WIDTH / 2;
-        double high = feet.stream().mapToDouble(Point::y).max().orElse(0) + POST_WIDTH / 2;
-        Outline post = Outline.rectangle(left, low, right, high);
-        for (Point pivot : pivots) {
-            double x = Math.max(left + POST_WIDTH / 2, Math.min(right - POST_WIDTH / 2, pivot.x()));
-            Point foot = new Point(x, (low + high) / 2);
-            if (foot.distance(pivot) > 1) {
-                post = post.with(Slot.along(foot, pivot, POST_WIDTH));
-            }
-        }
-        return post;
-    }
-
-    private void point(BringPlan.PlannedPoint point) {
-        List<String> on =
-                point.parts().stream().filter(parts::containsKey).distinct().toList();
-        if (on.isEmpty()) {
-            complain(point.name(), "Say which part this point belongs to.");
-            return;
-        }
-        Point at = point.at().point();
-        switch (point.role()) {
-            case PIN -> {
-                if (on.size() < 2) {
-                    complain(point.name(), "A pin joins two parts: choose the second.");
-                }
-                pin(point.name(), at, on);
-            }
-            case POST -> pin(point.name(), at, with(standName(), on));
-            case LIFT, PULL -> rod(point, on);
-            case LEVER -> {
-                if (!place.lever().contains(at.plus(shift))) {
-                    complain(
-                            point.name(),
-                            "The lever is not there: move the figure on its box until this point lies on the lever.");
-                }
-                pin(point.name(), at, with(leverName(), on));
-            }
-            case CORD -> cord(point, on);
-            case WEIGHT -> {
-                if (!(point.grams() > 0 && point.grams() < 5000)) {
-                    complain(point.name(), "Say how heavy it is, in grams.");
-                }
-                circles.put(point.name(), new Circle(at, POINT_MARK));
-                weights.put(point.name(), new Heavy(on.get(0), point.grams()));
-            }
-            case HOLE -> {
-                // Cut from its parts already.
-            }
-        }
-    }
-
-    private String standName() {
-        return parts.values().stream()
-                .filter(part -> plan.parts().stream().noneMatch(p -> p.name().equals(part.name()))
-                        && part.body().equals(BringPlan.STANDS))
-                .map(Made::name)
-                .findFirst()
-                .orElse(STAND);
-    }
-
-    private String leverName() {
-        return box.box().lever().part();
-    }
-
-    private static List<String> with(String first, List<String> others) {
-        List<String> all = new ArrayList<>(List.of(first));
-        all.addAll(others);
-        return all;
-    }
-
-    private void pin(String name, Point at, List<String> on) {
-        circles.put(name, new Circle(at, HOLE_MARK));
-        List<String> order = new ArrayList<>(on);
-        order.sort(Comparator.comparing((String part) -> !stands(part)));
-        pins.put(name, new Pinned(order));
-    }
-
-    private boolean stands(String part) {
-        Made made = parts.get(part);
-        return made != null && made.body().equals(BringPlan.STANDS);
-    }
-
-    /** A rod from a point down to the lever, in a layer where nothing is in its way. */
-    private void rod(BringPlan.PlannedPoint point, List<String> on) {
-        Point from = point.at().point();
-        boolean lifts = point.role() == BringPlan.PointRole.LIFT;
-        Point end = place.leverPoint(from.plus(shift), lifts)
-                .map(at -> at.minus(shift))
-                .orElse(null);
-        if (end == null || end.distance(from) < ROD_WIDTH) {
-            complain(point.name(), "No rod fits between this point and the lever; move it, or the figure on its box.");
-            return;
-        }
-        Outline bar = Slot.along(from, end, ROD_WIDTH);
-        int wanted = on.stream()
-                        .map(parts::get)
-                        .filter(java.util.Objects::nonNull)
-                        .mapToInt(Made::layer)
-                        .max()
-                        .orElse(1)
-                + 1;
-        String name = unused(point.name() + "-rod");
-        parts.put(name, new Made(name, bar, thinnest(), place.freeLayer(bar, wanted, parts.values(), shift), "", ""));
-        List<String> through = new ArrayList<>(on);
-        through.add(name);
-        pin(point.name(), from, through);
-        pin(unused(point.name() + "-lever"), end, List.of(leverName(), name));
-    }
-
-    private void cord(BringPlan.PlannedPoint point, List<String> on) {
-        Point from = point.at().point();
-        Point end = place.leverPoint(from.plus(shift), false)
-                .map(at -> at.minus(shift))
-                .orElse(null);
-        if (workshop.cords().isEmpty() || end == null) {
-            complain(
-                    point.name(),
-                    workshop.cords().isEmpty()
-                            ? "The workshop has no cord; add one to workshop.yaml."
-                            : "No cord reaches the lever from here.");
-            return;
-        }
-        String tied = unused(point.name() + "-lever");
-        circles.put(point.name(), new Circle(from, POINT_MARK));
-        circles.put(tied, new Circle(end, POINT_MARK));
-        strings.put(point.name(), new Tied(on.get(0), tied));
     }
 
     /** The box's mounts, drawn where they meet. */
@@ -394,7 +259,7 @@ final class BringFigure {
         }
     }
 
-    private String unused(String wanted) {
+    String unused(String wanted) {
         String name = wanted;
         for (int i = 2; isTaken(name); i++) {
             name = wanted + "-" + i;
@@ -409,7 +274,7 @@ final class BringFigure {
                 || plan.points().stream().anyMatch(point -> point.name().equals(name));
     }
 
-    private String thinnest() {
+    String thinnest() {
         return sheet(Comparator.naturalOrder());
     }
 

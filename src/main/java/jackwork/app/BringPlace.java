@@ -4,6 +4,7 @@ import jackwork.design.BoxDrawn;
 import jackwork.geometry.Bounds;
 import jackwork.geometry.Outline;
 import jackwork.geometry.Point;
+import jackwork.parts.Slot;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
@@ -22,6 +23,8 @@ final class BringPlace {
     private static final double FEET = 60;
     /** Paper between a figure without feet and the box, mm. */
     private static final double ABOVE = 6;
+
+    private static final double POST_WIDTH = 16;
 
     private static final int LAST_LAYER = 15;
 
@@ -151,5 +154,24 @@ final class BringPlace {
             }
         }
         return Math.max(1, wanted);
+    }
+
+    /** A foot over the mounts and a bar up to each pivot. */
+    Outline post(List<Point> pivots, Point shift) {
+        List<Point> feet =
+                box.mounts().values().stream().map(mount -> mount.minus(shift)).toList();
+        double left = feet.stream().mapToDouble(Point::x).min().orElse(0) - POST_WIDTH / 2;
+        double right = feet.stream().mapToDouble(Point::x).max().orElse(0) + POST_WIDTH / 2;
+        double low = feet.stream().mapToDouble(Point::y).min().orElse(0) - POST_WIDTH / 2;
+        double high = feet.stream().mapToDouble(Point::y).max().orElse(0) + POST_WIDTH / 2;
+        Outline post = Outline.rectangle(left, low, right, high);
+        for (Point pivot : pivots) {
+            double x = Math.max(left + POST_WIDTH / 2, Math.min(right - POST_WIDTH / 2, pivot.x()));
+            Point foot = new Point(x, (low + high) / 2);
+            if (foot.distance(pivot) > 1) {
+                post = post.with(Slot.along(foot, pivot, POST_WIDTH));
+            }
+        }
+        return post;
     }
 }

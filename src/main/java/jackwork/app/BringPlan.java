@@ -28,6 +28,8 @@ public record BringPlan(
 
     /** What a circle, or a point set by the maker, is for. */
     public enum PointRole {
+        /** A mark, for nothing yet; kept so that it is known when the drawing comes again. */
+        NONE,
         /** A rod through parts of the drawing: they turn on each other, or are held together where they are glued. */
         PIN,
         /** The parts turn here on a post that the program makes. */

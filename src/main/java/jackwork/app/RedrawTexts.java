@@ -15,9 +15,11 @@ import jackwork.parts.Slot;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Set;
 
 /**
  * The texts of a design whose drawing was drawn again. Joints stay: their points are found again, or go with the parts
@@ -33,13 +35,13 @@ final class RedrawTexts {
     private static final double BAR = 0.97;
 
     private final Design design;
-    private final BringRedraw.Held held;
+    private final RedrawHeld held;
     private final Redrawn.Redraw plan;
     private final Redrawing found;
     /** The points that entries of the figure name, with the parts that they hold. */
     private final Map<String, List<String>> holding = new LinkedHashMap<>();
 
-    RedrawTexts(Design design, BringRedraw.Held held, Redrawn.Redraw plan) {
+    RedrawTexts(Design design, RedrawHeld held, Redrawn.Redraw plan) {
         this.design = design;
         this.held = held;
         this.plan = plan;
@@ -121,19 +123,14 @@ final class RedrawTexts {
         held.old().outlines().forEach((name, outline) -> {
             if (!plan.dropped().contains(name)) {
                 Redrawing.Part part = found.parts().get(name);
-                outlines.put(
-                        name,
-                        part == null
-                                ? kept(name, outline)
-                                : held.outline(part.key()).orElse(outline));
+                outlines.put(name, part == null ? kept(name, outline) : drawnAgain(part.key(), outline));
             }
         });
         for (Redrawn.AddedPart part : plan.added()) {
-            outlines.put(
-                    part.name(),
-                    held.outline(part.key())
-                            .orElseThrow(() -> new BringException(
-                                    "the drawing has no outline \"" + part.key() + "\"", "Drop it here again.")));
+            Outline outline = held.outline(part.key())
+                    .orElseThrow(() -> new BringException(
+                            "the drawing has no outline \"" + part.key() + "\"", "Drop it here again."));
+            outlines.put(part.name(), drawnAgain(part.key(), outline));
         }
         return DrawingSvg.write(
                 design.name() + ", drawn at rest. One unit is one millimetre.",
@@ -141,6 +138,35 @@ final class RedrawTexts {
                 outlines,
                 circles,
                 lines(outlines));
+    }
+
+    /** A new outline with the openings that it was drawn with, and those that the maker asked for; pins are bored later. */
+    private Outline drawnAgain(String key, Outline old) {
+        Outline outline = held.outline(key).orElse(old);
+        Set<String> bored = new LinkedHashSet<>();
+        found.points().forEach((name, spot) -> {
+            if (holding.containsKey(name)) {
+                bored.add(spot.key());
+            }
+        });
+        List<Circle> cuts = new ArrayList<>();
+        held.cutOuts(key).forEach((round, circle) -> {
+            if (!bored.contains(round)) {
+                cuts.add(circle);
+            }
+        });
+        held.old()
+                .circles()
+                .forEach((name, circle) -> Redrawing.boreAt(old, circle.centre())
+                        .filter(bore -> !holding.containsKey(name))
+                        .map(bore -> new Circle(at(name, circle), bore.radius()))
+                        .filter(bore ->
+                                cuts.stream().noneMatch(cut -> cut.centre().distance(bore.centre()) < bore.radius()))
+                        .ifPresent(cuts::add));
+        for (Circle cut : cuts) {
+            outline = outline.without(cut, 0.005);
+        }
+        return outline;
     }
 
     /** Where a point is now: as drawn, else carried along by a part that it holds. */

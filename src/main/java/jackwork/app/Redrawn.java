@@ -17,7 +17,6 @@ record Redrawn(
         List<RedrawnPart> parts,
         List<RedrawnPoint> points,
         List<RedrawnShape> added,
-        List<RedrawnShape> rounds,
         List<String> sharing)
         implements Payload {
 

@@ -323,4 +323,61 @@ class BringTest {
         assertThat(bringing.pictureSvg("own/my-heron")).startsWith("<svg");
         assertThat(leftovers()).isEmpty();
     }
+
+    /** A board with an eye cut out of its path, an eye drawn as a circle, a pivot, and a mark that means nothing yet. */
+    private static final String BOARD = """
+            <svg xmlns="http://www.w3.org/2000/svg" width="120mm" height="80mm" viewBox="0 0 120 80">
+              <path d="M10,10 h100 v30 h-100 Z M22,20 a2,2 0 1 0 -4,0 a2,2 0 1 0 4,0 Z"/>
+              <circle cx="90" cy="20" r="2.5"/><circle cx="60" cy="25" r="1.5"/><circle cx="40" cy="20" r="1"/>
+              <circle cx="76" cy="25" r="1.5"/>
+            </svg>""";
+
+    @Test
+    void keepsHolesAndMarksThroughARedrawing() {
+        Brought board = BringReader.read("board.svg", bytes(BOARD), 1);
+        assertThat(board.sized()).isTrue();
+        assertThat(board.rounds())
+                .extracting(Brought.BroughtRound::key)
+                .containsExactly("s1h1", "s2", "s3", "s4", "s5");
+        BringPlan plan = new BringPlan(
+                "Board",
+                "boxes/marsh-box/box.yaml",
+                1,
+                false,
+                new Pair(0, 0),
+                List.of(part(board, 0, "board", 3, "")),
+                List.of(
+                        point(board, 0, "eye", PointRole.HOLE, "board"),
+                        point(board, 1, "other-eye", PointRole.HOLE, "board"),
+                        point(board, 2, "pivot", PointRole.POST, "board"),
+                        point(board, 3, "mark", PointRole.NONE),
+                        point(board, 4, "crank", PointRole.LIFT, "board")),
+                List.of());
+        String id = maker.make(plan);
+        double area = DesignReader.read(hut.resolve(id))
+                .figureDrawing()
+                .outline("board")
+                .orElseThrow()
+                .area();
+        assertThat(area).isCloseTo(3000 - Math.PI * (4 + 6.25), within(0.2));
+        // The weightier eye and the pivot moved; the file has no ids as before.
+        String redrawn = BOARD.replace("cx=\"90\"", "cx=\"93\"").replace("cx=\"60\" cy=\"25\"", "cx=\"58\" cy=\"25\"");
+        BringRedraw redraw = new BringRedraw(workbench, editor);
+        Redrawn found = redraw.read(id, "board.svg", bytes(redrawn), 0);
+        assertThat(found.points().stream().filter(p -> p.change() == Redrawn.Change.MOVED))
+                .extracting(Redrawn.RedrawnPoint::name)
+                .containsExactlyInAnyOrder("other-eye", "pivot");
+        assertThat(found.parts().get(0).change()).isEqualTo(Redrawn.Change.SAME);
+        redraw.accept(
+                id,
+                new Redrawn.Redraw(found.version(), "board.svg", redrawn, 1, Map.of(), Map.of(), List.of(), List.of()));
+        Design after = DesignReader.read(hut.resolve(id));
+        jackwork.geometry.Outline outline =
+                after.figureDrawing().outline("board").orElseThrow();
+        assertThat(outline.area()).isCloseTo(area, within(0.2));
+        assertThat(outline.contains(new Point(93, 60))).isFalse();
+        assertThat(outline.contains(new Point(90, 60))).isTrue();
+        assertThat(after.figureDrawing().circles()).containsKeys("mark", "eye", "other-eye", "pivot");
+        assertThat(DesignCheck.of(after).subject().stroke().reach()).isEqualTo(1);
+    }
 }
