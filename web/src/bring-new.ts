@@ -2,6 +2,7 @@ import { html, LitElement, type TemplateResult } from "lit";
 import { type Attempt, type Brought, get, type Grounds, type Made, type Pair, post } from "./api.js";
 import { send } from "./bring-file.js";
 import { Figure } from "./bring-model.js";
+import { Ruler, sizePanel } from "./bring-ruler.js";
 import { sheet, type SheetState } from "./bring-sheet.js";
 import { standing, standPanel, type StandState } from "./bring-stand.js";
 import { partList, partPanel, pointList, pointPanel } from "./bring-steps.js";
@@ -24,7 +25,7 @@ class BringNew extends LitElement {
   private chosen = "";
   private point = "";
   private placing = false;
-  private ends: [Pair, Pair] | null = null;
+  private readonly ruler = new Ruler();
   private attempt: Attempt | null = null;
   private stroke = 0;
   private asked = 0;
@@ -70,35 +71,18 @@ class BringNew extends LitElement {
       if (read.shapes.length === 0) throw new Error(`${file.name} has no closed outline.\nClose the parts' lines and drop it here again.`);
       figure.add(file, read);
       this.chosen = figure.parts[0]?.key ?? "";
-      if (figure.files.length === 1) this.measure(figure.parts[0]?.shape.key ?? read.shapes[0]?.key ?? "", 0);
+      if (figure.files.length === 1) this.ruler.across(figure, figure.parts[0]?.shape.key ?? read.shapes[0]?.key ?? "", 0);
     });
-  }
-
-  /** Lays the known length across an outline. */
-  private measure(key: string, file: number): void {
-    const { figure } = this;
-    const ring = figure?.files[file]?.read.shapes.find((s) => s.key === key)?.rings[0]?.map((p) => figure.moved(p, file)) ?? [];
-    const left = ring.reduce((a, b) => (b[0] < a[0] ? b : a), ring[0] ?? [0, 0]);
-    const right = ring.reduce((a, b) => (b[0] > a[0] ? b : a), ring[0] ?? [0, 0]);
-    const low = Math.min(...ring.map((p) => p[1]));
-    this.ends = [
-      [left[0], low],
-      [right[0], low],
-    ];
-  }
-
-  private get length(): number {
-    return this.ends ? Math.hypot(this.ends[0][0] - this.ends[1][0], this.ends[0][1] - this.ends[1][1]) : 0;
   }
 
   private async resize(wanted: number): Promise<void> {
     const { figure } = this;
-    if (!figure || !(wanted > 0) || !(this.length > 0)) return;
-    const grown = wanted / this.length;
+    if (!figure || !(wanted > 0) || !(this.ruler.length > 0)) return;
+    const grown = wanted / this.ruler.length;
     await this.try(async () => {
       const reads = await Promise.all(figure.files.map((f) => send<Brought>("/api/bring", f.file, f.read.scale * grown)));
       figure.resized(reads);
-      this.ends = this.ends?.map(([x, y]) => [x * grown, y * grown] as Pair) as [Pair, Pair];
+      this.ruler.grow(grown);
     });
   }
 
@@ -145,27 +129,7 @@ class BringNew extends LitElement {
   }
 
   private sizePanel(figure: Figure): TemplateResult {
-    const read = figure.files[0]?.read;
-    return html`<p class="say">
-        ${read?.sized ? "The file says how large it is. Is this length right?" : "How long is this really?"}
-      </p>
-      <label class="known"
-        ><input
-          class="length"
-          inputmode="decimal"
-          aria-label="True length in millimetres"
-          .value=${this.length.toFixed(1)}
-          @change=${(e: Event) => void this.resize(millimetres((e.target as HTMLInputElement).value))}
-        />
-        mm</label
-      >
-      <p class="quiet">Click a part to measure its width, or drag the two ends to a length that you know.</p>
-      ${this.flaws(figure)} ${this.next("That is its size")}`;
-  }
-
-  private flaws(figure: Figure): TemplateResult {
-    const flaws = figure.files.flatMap((file) => file.read.flaws);
-    return html`${flaws.map((flaw) => html`<p class="complaint">${flaw.words} It is left out.</p>`)}`;
+    return html`${sizePanel(figure, this.ruler, (wanted) => void this.resize(wanted))} ${this.next("That is its size")}`;
   }
 
   private partsPanel(figure: Figure, grounds: Grounds): TemplateResult {
@@ -246,12 +210,12 @@ class BringNew extends LitElement {
       part: this.stepAt === 1 ? this.chosen : "",
       point: this.point,
       points: this.stepAt === 2,
-      ends: measuring ? this.ends : null,
+      ends: measuring ? this.ruler.ends : null,
       pickShape: (key, file) => this.pickShape(key, file),
       pickPoint: (key) => this.pick(key),
       pickPlace: this.placing ? (at) => this.setPoint(at) : null,
       dragEnd: (end, at) => {
-        if (this.ends) this.ends[end] = at;
+        if (this.ruler.ends) this.ruler.ends[end] = at;
         this.requestUpdate();
       },
       dragPoint: (key, at) => {
@@ -266,7 +230,7 @@ class BringNew extends LitElement {
     const { figure } = this;
     const shape = figure?.files[file]?.read.shapes.find((s) => s.key === key);
     if (!figure || !shape) return;
-    if (this.stepAt === 0) this.measure(key, file);
+    if (this.stepAt === 0) this.ruler.across(figure, key, file);
     else if (this.stepAt === 1) this.chosen = (figure.partOf(shape, file) ?? figure.choose(shape, file)).key;
     else this.chosen = figure.partOf(shape, file)?.key ?? this.chosen;
     this.requestUpdate();
@@ -325,12 +289,6 @@ class BringNew extends LitElement {
       this.done(made.id);
     });
   }
-}
-
-/** A typed length in mm; inches as such. */
-function millimetres(text: string): number {
-  const number = Number.parseFloat(text.replace(",", "."));
-  return /in|"/.test(text) ? number * 25.4 : number;
 }
 
 function middle(figure: Figure, key: string): Pair {

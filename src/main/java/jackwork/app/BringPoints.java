@@ -27,8 +27,10 @@ final class BringPoints {
             figure.circles().put(point.name(), BringFigure.circle(point, point.radius()));
             return;
         }
-        List<String> on =
-                point.parts().stream().filter(figure.parts()::containsKey).distinct().toList();
+        List<String> on = point.parts().stream()
+                .filter(figure.parts()::containsKey)
+                .distinct()
+                .toList();
         if (on.isEmpty()) {
             figure.complain(point.name(), "Say which part this point belongs to.");
             return;
@@ -66,8 +68,9 @@ final class BringPoints {
 
     private String standName() {
         return figure.parts().values().stream()
-                .filter(part -> figure.plan().parts().stream().noneMatch(p -> p.name().equals(part.name()))
-                        && part.body().equals(BringPlan.STANDS))
+                .filter(part ->
+                        figure.plan().parts().stream().noneMatch(p -> p.name().equals(part.name()))
+                                && part.body().equals(BringPlan.STANDS))
                 .map(BringFigure.Made::name)
                 .findFirst()
                 .orElse(BringFigure.STAND);
@@ -99,11 +102,13 @@ final class BringPoints {
     private void rod(BringPlan.PlannedPoint point, List<String> on) {
         Point from = point.at().point();
         boolean lifts = point.role() == BringPlan.PointRole.LIFT;
-        Point end = figure.place().leverPoint(from.plus(figure.shift()), lifts)
+        Point end = figure.place()
+                .leverPoint(from.plus(figure.shift()), lifts)
                 .map(at -> at.minus(figure.shift()))
                 .orElse(null);
         if (end == null || end.distance(from) < ROD_WIDTH) {
-            figure.complain(point.name(), "No rod fits between this point and the lever; move it, or the figure on its box.");
+            figure.complain(
+                    point.name(), "No rod fits between this point and the lever; move it, or the figure on its box.");
             return;
         }
         Outline bar = Slot.along(from, end, ROD_WIDTH);
@@ -115,7 +120,17 @@ final class BringPoints {
                         .orElse(1)
                 + 1;
         String name = figure.unused(point.name() + "-rod");
-        figure.parts().put(name, new BringFigure.Made(name, bar, figure.thinnest(), figure.place().freeLayer(bar, wanted, figure.parts().values(), figure.shift()), "", ""));
+        figure.parts()
+                .put(
+                        name,
+                        new BringFigure.Made(
+                                name,
+                                bar,
+                                figure.thinnest(),
+                                figure.place()
+                                        .freeLayer(bar, wanted, figure.parts().values(), figure.shift()),
+                                "",
+                                ""));
         List<String> through = new ArrayList<>(on);
         through.add(name);
         pin(point.name(), from, through);
@@ -124,7 +139,8 @@ final class BringPoints {
 
     private void cord(BringPlan.PlannedPoint point, List<String> on) {
         Point from = point.at().point();
-        Point end = figure.place().leverPoint(from.plus(figure.shift()), false)
+        Point end = figure.place()
+                .leverPoint(from.plus(figure.shift()), false)
                 .map(at -> at.minus(figure.shift()))
                 .orElse(null);
         if (figure.workshop().cords().isEmpty() || end == null) {

@@ -114,8 +114,8 @@ final class RedrawHeld {
         }
         if (part.shift().length() > SAME_PLACE) {
             change = change == Redrawn.Change.SAME ? Redrawn.Change.MOVED : change;
-            words.add(String.format(
-                    Locale.ROOT, "moved by %.1f mm", part.shift().length()));
+            words.add(
+                    String.format(Locale.ROOT, "moved by %.1f mm", part.shift().length()));
         }
         return new Redrawn.RedrawnPart(
                 name,

@@ -52,9 +52,8 @@ final class RedrawMatcher {
             return Point.ORIGIN;
         }
         List<Middle> before = outlines.values().stream().map(Middle::of).toList();
-        List<Middle> after = now.shapes().stream()
-                .map(shape -> Middle.of(shape.outline()))
-                .toList();
+        List<Middle> after =
+                now.shapes().stream().map(shape -> Middle.of(shape.outline())).toList();
         List<Point> votes = new ArrayList<>(List.of(Point.ORIGIN));
         for (Middle old : before) {
             after.stream().filter(old::isAlike).forEach(found -> votes.add(old.at.minus(found.at)));
@@ -89,8 +88,7 @@ final class RedrawMatcher {
     private void byId(Point shift) {
         for (Map.Entry<String, Outline> old : outlines.entrySet()) {
             shape(shape -> shape.id().equals(old.getKey())).ifPresent(shape -> {
-                Likeness likeness =
-                        Likeness.of(old.getValue(), shape.outline().moved(shift));
+                Likeness likeness = Likeness.of(old.getValue(), shape.outline().moved(shift));
                 pair(old.getKey(), shape, true, likeness);
             });
         }
@@ -107,9 +105,8 @@ final class RedrawMatcher {
     }
 
     private void byShape(Point shift) {
-        List<String> old = outlines.keySet().stream()
-                .filter(id -> !parts.containsKey(id))
-                .toList();
+        List<String> old =
+                outlines.keySet().stream().filter(id -> !parts.containsKey(id)).toList();
         List<Candidates.Shape> free = now.shapes().stream()
                 .filter(shape -> !taken.contains(shape.key()))
                 .limit(Redrawing.MOST_SHAPES)
