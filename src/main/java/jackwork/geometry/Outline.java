@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.locationtech.jts.algorithm.construct.MaximumInscribedCircle;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
@@ -155,6 +156,13 @@ public final class Outline {
     /** The same region with as few points as stay within {@code tolerance} mm; nothing crosses that did not before. */
     public Outline simplified(double tolerance) {
         return new Outline((Polygon) TopologyPreservingSimplifier.simplify(polygon, tolerance));
+    }
+
+    /** The largest circle that lies in it, its radius within {@code tolerance} mm. */
+    public Circle inscribed(double tolerance) {
+        MaximumInscribedCircle largest = new MaximumInscribedCircle(polygon, tolerance);
+        Coordinate centre = largest.getCenter().getCoordinate();
+        return new Circle(new Point(centre.x, centre.y), largest.getRadiusLine().getLength());
     }
 
     /** What this region and another have in common, piece by piece, the largest first. */

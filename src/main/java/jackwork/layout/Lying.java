@@ -90,12 +90,20 @@ final class Lying {
         move(toX, toY);
     }
 
-    /** Whether this piece and another share more than a touch. */
+    /**
+     * Whether this piece and another share more than a touch. Where no edges cross, one lies in the other or they are
+     * apart; but the circle of one that covers an opening of the other may have its middle in that opening, so that a
+     * corner of its outer ring is asked as well.
+     */
     boolean meets(Lying other) {
         if (minX >= other.maxX || other.minX >= maxX || minY >= other.maxY || other.minY >= maxY) {
             return false;
         }
-        return crosses(other) || other.holds(poleX[0], poleY[0]) || holds(other.poleX[0], other.poleY[0]);
+        return crosses(other)
+                || other.holds(poleX[0], poleY[0])
+                || holds(other.poleX[0], other.poleY[0])
+                || (shape.holed && holds(other.innerX[0], other.innerY[0]))
+                || (other.shape.holed && other.holds(innerX[0], innerY[0]));
     }
 
     /** Any edge of this piece, drawn in by a hair, through any edge of the other. */
