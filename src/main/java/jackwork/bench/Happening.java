@@ -12,7 +12,11 @@ import org.jspecify.annotations.Nullable;
  * @param money paid for it; null when none was
  */
 public record Happening(
-        Stamp stamp, String serial, What what, String who, @Nullable Money money) {
+        Stamp stamp,
+        String serial,
+        What what,
+        String who,
+        @Nullable Money money) {
 
     public Happening {
         Texts.require("serial", serial, 1, 40);

@@ -48,9 +48,10 @@ final class MeasuredKind implements LogKind<Measured> {
     @Override
     public List<Logged<Measured>> list(Sql sql) throws SQLException {
         Map<Long, List<Reading>> readings = new TreeMap<>();
-        sql.list("SELECT measured, name, value FROM reading ORDER BY measured, place", row -> readings.computeIfAbsent(
-                        row.number("measured"), id -> new ArrayList<>())
-                .add(new Reading(row.text("name"), row.real("value"))));
+        sql.list(
+                "SELECT measured, name, value FROM reading ORDER BY measured, place",
+                row -> readings.computeIfAbsent(row.number("measured"), id -> new ArrayList<>())
+                        .add(new Reading(row.text("name"), row.real("value"))));
         return sql.list(
                 "SELECT * FROM measured ORDER BY at, id",
                 row -> new Logged<>(
@@ -75,8 +76,7 @@ final class MeasuredKind implements LogKind<Measured> {
 
     @Override
     public Measured entry(Stamp stamp, CsvRow row) {
-        Measured measured =
-                new Measured(stamp, row.text("kind"), row.textOr("about", ""), row.readings("readings"));
+        Measured measured = new Measured(stamp, row.text("kind"), row.textOr("about", ""), row.readings("readings"));
         Forms.check(measured);
         return measured;
     }

@@ -31,7 +31,8 @@ final class Sql {
             return text == null ? "" : text;
         }
 
-        @Nullable String textOrNull(String column) throws SQLException {
+        @Nullable
+        String textOrNull(String column) throws SQLException {
             return set.getString(column);
         }
 

@@ -59,9 +59,10 @@ final class TrialKind implements LogKind<Trial> {
     @Override
     public List<Logged<Trial>> list(Sql sql) throws SQLException {
         Map<Long, Map<String, Integer>> failures = new TreeMap<>();
-        sql.list("SELECT trial, cause, count FROM trial_failure", row -> failures.computeIfAbsent(
-                        row.number("trial"), id -> new TreeMap<>())
-                .put(row.text("cause"), row.integer("count")));
+        sql.list(
+                "SELECT trial, cause, count FROM trial_failure",
+                row -> failures.computeIfAbsent(row.number("trial"), id -> new TreeMap<>())
+                        .put(row.text("cause"), row.integer("count")));
         return sql.list(
                 """
                 SELECT t.*, r.design, r.number AS revision_number, p.serial
