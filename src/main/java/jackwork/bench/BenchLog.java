@@ -29,7 +29,7 @@ public final class BenchLog {
     /** An entry with its kind. */
     public record Entry<T>(LogKind<T> kind, T entry) {
 
-        private boolean addTo(Sql sql) throws SQLException {
+        boolean addTo(Sql sql) throws SQLException {
             String key = kind.stamp(entry).key();
             if (sql.first("SELECT id FROM " + kind.table() + " WHERE key = ?", row -> true, key)
                     .isEmpty()) {

@@ -7,6 +7,7 @@ import java.time.format.DateTimeParseException;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /** One record of a CSV file by its columns' names; what it complains of has its place. */
@@ -88,6 +89,11 @@ final class CsvRow {
 
     RevisionName revision() {
         return new RevisionName(text("design"), integer("revision"));
+    }
+
+    /** All that stands in it. */
+    String words() {
+        return fields.stream().map(CsvReader.Field::text).collect(Collectors.joining("\u0001"));
     }
 
     /** The row's own place, for what is wrong with it as a whole. */

@@ -7,6 +7,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -40,14 +41,21 @@ public final class CsvTable {
      * @throws BenchException with the place of each fault, up to 20
      */
     static <T> List<T> read(LogKind<T> kind, String file, String text) {
+        Map<String, Integer> seen = new HashMap<>();
+        return read(file, text, head(kind), row -> {
+            String key = row.textOr("key", made(row.words(), seen));
+            return kind.entry(new Stamp(key, row.instant("at"), row.textOr("note", "")), row);
+        });
+    }
+
+    static <T> List<T> read(String file, String text, List<String> columns, Function<CsvRow, T> reader) {
         List<List<CsvReader.Field>> records = CsvReader.read(file, text);
         if (records.isEmpty()) {
-            throw new BenchException(file + ":1:1: is empty, expected a head: " + String.join(",", head(kind)));
+            throw new BenchException(file + ":1:1: is empty, expected a head: " + String.join(",", columns));
         }
-        Map<String, Integer> head = head(kind, file, records.get(0));
+        Map<String, Integer> head = head(columns, file, records.get(0));
         List<String> complaints = new ArrayList<>();
         List<T> entries = new ArrayList<>();
-        Map<String, Integer> seen = new HashMap<>();
         for (List<CsvReader.Field> record : records.subList(1, records.size())) {
             CsvRow row = new CsvRow(file, head, record);
             try {
@@ -55,8 +63,7 @@ public final class CsvTable {
                     throw new IllegalArgumentException(
                             record.size() + " fields, expected " + head.size() + " as in the head");
                 }
-                String key = row.textOr("key", made(record, seen));
-                entries.add(kind.entry(new Stamp(key, row.instant("at"), row.textOr("note", "")), row));
+                entries.add(reader.apply(row));
             } catch (CsvRow.Fault fault) {
                 complaints.add(String.valueOf(fault.getMessage()));
             } catch (IllegalArgumentException fault) {
@@ -78,8 +85,7 @@ public final class CsvTable {
                 .toList();
     }
 
-    private static Map<String, Integer> head(LogKind<?> kind, String file, List<CsvReader.Field> record) {
-        List<String> known = head(kind);
+    private static Map<String, Integer> head(List<String> known, String file, List<CsvReader.Field> record) {
         Map<String, Integer> head = new LinkedHashMap<>();
         for (CsvReader.Field field : record) {
             String name = field.text().strip();
@@ -98,13 +104,12 @@ public final class CsvTable {
         return head;
     }
 
-    private static String made(List<CsvReader.Field> record, Map<String, Integer> seen) {
-        String words = record.stream().map(CsvReader.Field::text).collect(Collectors.joining("\u0001"));
+    private static String made(String words, Map<String, Integer> seen) {
         String sum = Sums.sha256(words.getBytes(StandardCharsets.UTF_8)).substring(0, 32);
         return "csv-" + sum + "-" + seen.merge(sum, 1, Integer::sum);
     }
 
-    private static String line(List<String> fields) {
+    static String line(List<String> fields) {
         return fields.stream().map(CsvTable::quoted).collect(Collectors.joining(",")) + "\r\n";
     }
 
