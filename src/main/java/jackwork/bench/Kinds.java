@@ -12,8 +12,9 @@ public final class Kinds {
     public static final LogKind<Trial> TRIALS = new TrialKind();
     public static final LogKind<Timing> TIMINGS = new TimingKind();
     public static final LogKind<Measured> MEASURED = new MeasuredKind();
+    public static final LogKind<Prediction> PREDICTIONS = new PredictionKind();
 
-    static final List<LogKind<?>> ALL = List.of(PIECES, HAPPENINGS, TAKINGS, TRIALS, TIMINGS, MEASURED);
+    static final List<LogKind<?>> ALL = List.of(PIECES, HAPPENINGS, TAKINGS, TRIALS, TIMINGS, MEASURED, PREDICTIONS);
 
     private Kinds() {}
 

@@ -15,7 +15,7 @@ import java.sql.Statement;
 final class Migrations {
 
     /** The last script's number. */
-    static final int VERSION = 1;
+    static final int VERSION = 2;
 
     /** "JkWk": says whose file it is. */
     private static final int APPLICATION = 0x4A6B576B;
