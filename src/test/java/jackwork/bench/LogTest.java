@@ -44,6 +44,10 @@ class LogTest {
         return new Trial(stamp(key), HERON, null, "EUR-1", tries, failures);
     }
 
+    static Trial trialOf(String key) {
+        return trial(key, 20, Map.of("lands", 1));
+    }
+
     /** One of each kind, with the piece that others need. */
     static void fill(BenchLog log) {
         log.add(Kinds.PIECES, new Piece(stamp("p1"), "R-1", HERON, "March"));
