@@ -12,4 +12,9 @@ public final class BenchException extends RuntimeException {
     BenchException(String message, Throwable cause) {
         super(message, cause);
     }
+
+    /** Whether the log could not be reached, so that the same may do later; else it is refused for good. */
+    public boolean unreached() {
+        return getCause() != null;
+    }
 }
