@@ -2,6 +2,7 @@ package jackwork.app;
 
 import jackwork.bench.BenchException;
 import jackwork.bench.Kinds;
+import jackwork.bench.LogKind;
 import jackwork.bench.Piece;
 import jackwork.bench.Revision;
 import jackwork.bench.RevisionName;
@@ -19,6 +20,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeSet;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import tools.jackson.core.JacksonException;
 import tools.jackson.databind.JsonNode;
@@ -139,13 +141,19 @@ public final class PhoneLog {
         String kind = text(entry, "kind");
         Stamp stamp = new Stamp("phone-" + id, at(text(entry, "at")), text(entry, "note"));
         switch (kind) {
-            case "trial" -> bench.log().add(Kinds.TRIALS, trial(entry, stamp));
-            case "timing" -> bench.log().add(Kinds.TIMINGS, timing(entry, stamp));
+            case "trial" -> once(Kinds.TRIALS, stamp, () -> trial(entry, stamp));
+            case "timing" -> once(Kinds.TIMINGS, stamp, () -> timing(entry, stamp));
             case "strike-trial" ->
                 bench.log().strike(Kinds.TRIALS, "phone-" + text(entry, "strikes"), "taken back on the phone");
             default ->
                 throw new IllegalArgumentException(
                         "read the kind \"" + kind + "\", expected trial, timing or strike-trial");
+        }
+    }
+
+    private <T> void once(LogKind<T> kind, Stamp stamp, Supplier<T> entry) {
+        if (!bench.log().has(kind, stamp.key())) {
+            bench.log().add(kind, entry.get());
         }
     }
 

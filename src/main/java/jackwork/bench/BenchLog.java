@@ -66,6 +66,12 @@ public final class BenchLog {
         });
     }
 
+    /** Whether an entry of that key is there, struck or not. */
+    public boolean has(LogKind<?> kind, String key) {
+        return database.read(sql -> sql.first("SELECT id FROM " + kind.table() + " WHERE key = ?", row -> true, key)
+                .isPresent());
+    }
+
     /** All of a kind, oldest first, struck ones too. */
     public <T> List<Logged<T>> list(LogKind<T> kind) {
         return database.read(kind::list);
