@@ -118,6 +118,15 @@ public final class PhoneLog {
         return Json.compact(answer);
     }
 
+    /** What a phone brings to be let in: {@code {token}}; empty when it brings nothing of the kind. */
+    public static String token(String body) {
+        try {
+            return text(JsonMapper.shared().readTree(body), "token");
+        } catch (JacksonException e) {
+            return "";
+        }
+    }
+
     private ObjectNode logged(JsonNode entry) {
         ObjectNode result = Json.object().put("id", text(entry, "id"));
         try {

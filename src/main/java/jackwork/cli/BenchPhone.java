@@ -36,6 +36,9 @@ final class BenchPhone implements Callable<Integer> {
     @Option(names = "--port", paramLabel = "P", description = "any free one when absent")
     private int port;
 
+    @Option(names = "--plain", description = "only the link, no code to point a camera at")
+    private boolean plain;
+
     @Mixin
     private WorkshopOption workshop = new WorkshopOption();
 
@@ -52,7 +55,9 @@ final class BenchPhone implements Callable<Integer> {
                 + " possible from there. Stop with Ctrl-C.");
         do {
             URI link = server.link();
-            System.err.println(QrCode.of(link.toString()).words());
+            if (!plain) {
+                System.err.println(QrCode.of(link.toString()).words());
+            }
             System.out.println(link);
             System.out.flush();
             System.err.println("It lets one phone in, within ten minutes. Enter makes another.");

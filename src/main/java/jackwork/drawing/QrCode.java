@@ -35,16 +35,17 @@ public final class QrCode {
         return x >= 0 && y >= 0 && x < size() && y < size() && modules.get(x, y) == 1;
     }
 
-    /** Two rows of modules a line, dark ones left blank: for light letters on a dark ground, as terminals have them. */
+    /** Two rows of modules a line, in white on black whatever the terminal's own colours are. */
     public String words() {
         StringBuilder words = new StringBuilder();
         for (int y = -QUIET; y < size() + QUIET; y += 2) {
+            words.append("\u001b[97;40m");
             for (int x = -QUIET; x < size() + QUIET; x++) {
                 boolean upper = dark(x, y);
                 boolean lower = dark(x, y + 1);
                 words.append(upper ? (lower ? ' ' : '▄') : (lower ? '▀' : '█'));
             }
-            words.append('\n');
+            words.append("\u001b[0m\n");
         }
         return words.toString();
     }
