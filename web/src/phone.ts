@@ -191,7 +191,7 @@ function causes(): HTMLElement[] {
     list.append(button(words, "", () => tried(cause)));
   }
   list.append(button("Back: it did not fail", "quiet", () => show("try")));
-  return [element("h1", `What did not happen first, with ${coin}?`), list];
+  return [element("h1", `What went wrong first, with ${coin}?`), list];
 }
 
 function times(): HTMLElement[] {
