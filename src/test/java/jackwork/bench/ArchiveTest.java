@@ -24,7 +24,7 @@ class ArchiveTest {
 
     private static final String HEAD = "key,at,design,revision,piece,coin,tries,failures,note\r\n";
 
-    @TempDir
+    @TempDir(factory = InMemory.class)
     private Path folder;
 
     private BenchLog log;

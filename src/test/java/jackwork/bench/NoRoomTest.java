@@ -20,7 +20,7 @@ import org.junit.jupiter.api.io.TempDir;
 @EnabledOnOs(OS.LINUX)
 class NoRoomTest {
 
-    @TempDir
+    @TempDir(factory = InMemory.class)
     private Path folder;
 
     private record Ran(List<String> acknowledged, String complaint) {}
