@@ -23,6 +23,7 @@ import picocli.CommandLine.Spec;
             NewCommand.class,
             TraceCommand.class,
             MeasureCommand.class,
+            BenchCommand.class,
             MechanismCommand.class,
             CoinsCommand.class,
             StockCommand.class

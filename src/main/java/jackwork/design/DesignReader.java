@@ -14,7 +14,7 @@ import java.util.Map;
 /** Reads a design with the box, figure, drawings and workshop it stands in, and holds them against each other. */
 public final class DesignReader {
 
-    static final String FILE = "design.yaml";
+    public static final String FILE = "design.yaml";
     private static final int FORMAT = 1;
     private static final long MOST_DRAWING_BYTES = 20L << 20;
     /** How far the second mount may be off, mm. */
@@ -59,6 +59,17 @@ public final class DesignReader {
                         "no workshop.yaml here or in a folder above; a design belongs to a workshop"));
         DesignReader reader = new DesignReader(workshop);
         return reader.read(folder, YamlFile.parse(FILE, text, reader.problems));
+    }
+
+    /** A {@code design.yaml} alone, not held against its box and figure. */
+    public static DesignFile parse(String text) {
+        List<Problem> problems = new ArrayList<>();
+        DesignFile file = new Binder(YamlFile.parse(FILE, text, problems)).bind(DesignFile.class);
+        YamlFile.requireNone(problems);
+        if (file == null) {
+            throw DesignException.of(FILE, "could not be read");
+        }
+        return file;
     }
 
     /** The text of a design's {@code design.yaml}. */
