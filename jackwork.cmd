@@ -22,7 +22,7 @@ if not exist "%HOME_DIR%target\jackwork.jar" (
   )
 )
 if "%~1"=="" (
-  "%JAVA%" -XX:TieredStopAtLevel=1 -XX:+UseSerialGC "-Djackwork.home=%HOME_DIR%." -jar "%HOME_DIR%target\jackwork.jar" open
+  "%JAVA%" -XX:+UseSerialGC "-Djackwork.home=%HOME_DIR%." -jar "%HOME_DIR%target\jackwork.jar" open
 ) else (
   "%JAVA%" -XX:TieredStopAtLevel=1 -XX:+UseSerialGC "-Djackwork.home=%HOME_DIR%." -jar "%HOME_DIR%target\jackwork.jar" %*
 )

@@ -1,38 +1,54 @@
 import { html, svg, type TemplateResult } from "lit";
-import type { DesignView, Finding, Pair } from "./api.js";
+import type { Body, DesignView, Finding, Pair, Scene } from "./api.js";
+import type { Dragging } from "./dragging.js";
 import type { Lever } from "./lever.js";
-import { carried, force, placed, type Placed } from "./motion.js";
-import { rides, type Room, sweptRoom } from "./room.js";
+import { carried, force, type Placed, placed } from "./motion.js";
+import { placeName } from "./names.js";
+import type { Playing } from "./playing.js";
 import { sceneDrawing } from "./scene.js";
+import { rides, type Swept, sweptRoom } from "./swept.js";
 
 /** Bare paper around the figure, mm: the handle and its arrow need as much. */
 const MARGIN = 12;
+/** Above it as well, mm: a coin is held there before it is let go. */
+const ABOVE = 4;
 
-const rooms = new WeakMap<DesignView, Room>();
+const rooms = new Map<string, { view: DesignView; room: Swept }>();
 
-function room(view: DesignView): Room {
-  let room = rooms.get(view);
-  if (!room) {
-    room = sweptRoom(view.scene, view.report);
-    rooms.set(view, room);
-  }
+/** The room of a design, kept while something in it is dragged so that the drawing does not shift. */
+function room(view: DesignView, saved: DesignView): Swept {
+  const known = rooms.get(view.id);
+  if (known && (known.view === saved || view !== saved)) return known.room;
+  const room = sweptRoom(view.scene, view.report);
+  rooms.set(view.id, { view: saved, room });
   return room;
 }
 
-/** Box and figure with the lever's handle on top. */
-export function drawing(
-  view: DesignView,
-  lever: Lever,
-  frontOn: boolean,
-  pointed: Finding | null,
-): TemplateResult {
-  const { minX, minY, maxX, maxY } = room(view);
+export interface Look {
+  view: DesignView;
+  saved: DesignView;
+  lever: Lever;
+  playing: Playing;
+  dragging: Dragging;
+  frontOn: boolean;
+  /** Whether pivots, ends and weights can be taken. */
+  changing: boolean;
+  pointed: Finding | null;
+}
+
+/** Box and figure with everything that can be pulled or dragged on top. */
+export function drawing(look: Look): TemplateResult {
+  const { view, lever, playing } = look;
+  const { minX, minY, maxX, maxY } = room(view, look.saved);
   const width = maxX - minX + 2 * MARGIN;
-  const height = maxY - minY + 2 * MARGIN;
+  const height = maxY - minY + 2 * MARGIN + ABOVE;
+  const film = playing.film;
+  const scene: Scene = film?.scene ?? view.scene;
   const way = view.report.motion[lever.direction];
+  const place = (body: Body): Placed => (film ? playing.place(body) : placed(way, body, lever.stroke));
   return html`<svg
     class="scene"
-    viewBox="${minX - MARGIN} ${-maxY - MARGIN} ${width} ${height}"
+    viewBox="${minX - MARGIN} ${-maxY - MARGIN - ABOVE} ${width} ${height}"
     @pointermove=${lever.pull}
     @pointerup=${lever.letGo}
     @pointercancel=${lever.letGo}
@@ -44,11 +60,21 @@ export function drawing(
         </pattern>
       </defs>
       <g transform="scale(1 -1)">
-        ${sceneDrawing({ scene: view.scene, way, stroke: lever.stroke, frontOn })}
-        ${pointed ? ring(view, lever, pointed) : ""}
-        ${handle(view, lever)}
+        ${sceneDrawing({ scene, place, frontOn: look.frontOn, coin: playing.coin })}
+        ${slot(scene)}
+        ${look.pointed ? ring(view, lever, look.pointed) : ""}
+        ${film ? "" : handle(view, lever)}
+        ${look.changing && !film && lever.stroke === 0 ? spots(look) : ""}
       </g>`}
   </svg>`;
+}
+
+/** Where a coin is let go: two pencil ticks above the slot. */
+function slot(scene: Scene): TemplateResult {
+  const { letGo, slot: opening } = scene.coinWorks;
+  const half = opening.length / 2;
+  return svg`<path class="slot-mark" data-slot
+    d=${`M${letGo[0] - half} ${letGo[1] - 3}v6M${letGo[0] + half} ${letGo[1] - 3}v6`}></path>`;
 }
 
 /** A ring where a finding points, carried along by the body it is on. */
@@ -62,6 +88,33 @@ function ring(view: DesignView, lever: Lever, finding: Finding): TemplateResult 
     <circle class="halo" cx=${at[0]} cy=${at[1]} r="7"></circle>
     <circle cx=${at[0]} cy=${at[1]} r="7"></circle>
   </g>`;
+}
+
+/** Everything that can be dragged, as small rings in the colour of the lever's. */
+function spots({ view, dragging }: Look): TemplateResult {
+  return svg`${view.changeable.spots.map((spot) => {
+    const [x, y] = dragging.at(spot);
+    const name = spot.paths.map(placeName).join(" and ");
+    return svg`<g class="grip" data-grip=${spot.paths[0] ?? ""} role="button" tabindex="0"
+        aria-label=${`${name}, at ${x.toFixed(1)} right, ${y.toFixed(1)} up; arrow keys move it`}
+        transform=${`translate(${x} ${y})`}
+        @pointerdown=${(e: PointerEvent) => dragging.take(spot, e)}
+        @pointermove=${(e: PointerEvent) => dragging.move(spot, e)}
+        @pointerup=${(e: PointerEvent) => dragging.drop(spot, e)}
+        @pointercancel=${() => dragging.cancel()}
+        @keydown=${(e: KeyboardEvent) => dragging.key(spot, e)}>
+      <title>${name}</title>
+      <circle class="reach" r="5"></circle>
+      <circle class="mark" r="2.1"></circle>
+    </g>`;
+  })}${named(dragging)}`;
+}
+
+/** The name of what is held, beside it. */
+function named(dragging: Dragging): TemplateResult {
+  const { held } = dragging;
+  if (!held) return svg``;
+  return svg`<text class="held" transform=${`translate(${held.at[0] + 5} ${held.at[1] + 4}) scale(1 -1)`}>${placeName(held.path)}</text>`;
 }
 
 function handle(view: DesignView, lever: Lever): TemplateResult {

@@ -1,5 +1,7 @@
 import { html, type TemplateResult } from "lit";
-import type { Finding, Ground, Report, Status } from "./api.js";
+import { repeat } from "lit/directives/repeat.js";
+import type { Finding, Ground, Remedy, Report, Status } from "./api.js";
+import { inUnits } from "./units.js";
 
 const MARK: Record<Status, string> = { pass: "✓", doubtful: "?", fail: "✗" };
 
@@ -7,6 +9,12 @@ export interface FindingActions {
   show(finding: Finding): void;
   leave(): void;
   go(finding: Finding): void;
+  /** Looks for a number that settles it. */
+  look(finding: Finding): void;
+  apply(finding: Finding, remedy: Remedy): void;
+  /** What was found for it: a remedy, or that one is being looked for. */
+  found(finding: Finding): Remedy | "looking" | null;
+  mendable(finding: Finding): boolean;
 }
 
 const VERDICT: Record<Report["verdict"], string> = {
@@ -19,14 +27,23 @@ export function verdict(report: Report): TemplateResult {
   return html`<h2 class="verdict ${report.verdict}" role="status">${VERDICT[report.verdict]}</h2>`;
 }
 
-/** Worst first: what fails or is doubtful laid open, what passes a line each. */
-export function findingList(report: Report, actions: FindingActions): TemplateResult {
-  const trouble = report.findings.filter((f) => f.status !== "pass");
+const id = (finding: Finding): string => finding.id;
+
+/** What fails or is doubtful, worst first, laid open. */
+export function troubles(report: Report, actions: FindingActions): TemplateResult {
+  return html`${repeat(
+    report.findings.filter((f) => f.status !== "pass"),
+    id,
+    (f) => open(f, actions),
+  )}`;
+}
+
+/** What passes, a line each. */
+export function passes(report: Report, actions: FindingActions): TemplateResult {
   const fine = report.findings.filter((f) => f.status === "pass");
   return html`
-    ${trouble.map((f) => open(f, actions))}
     ${fine.length === 0 ? "" : html`<h3>Passed, ${fine.length}</h3>`}
-    ${fine.map((f) => folded(f, actions))}
+    ${repeat(fine, id, (f) => folded(f, actions))}
   `;
 }
 
@@ -41,7 +58,8 @@ function open(finding: Finding, actions: FindingActions): TemplateResult {
   >
     <div class="row">${row(finding)}</div>
     <p>${sentence(finding.why)}</p>
-    ${finding.remedy ? html`<p class="remedy">${finding.remedy}</p>` : ""}
+    ${finding.remedy ? html`<p class="remedy">${inUnits(finding.remedy)}</p>` : ""}
+    ${mending(finding, actions)}
     <div class="more">
       ${goButton(finding, actions)}
       <details>
@@ -50,6 +68,24 @@ function open(finding: Finding, actions: FindingActions): TemplateResult {
       </details>
     </div>
   </article>`;
+}
+
+/** Where one number may settle it: look for it, then apply what was found. */
+function mending(finding: Finding, actions: FindingActions): TemplateResult {
+  if (!actions.mendable(finding)) return html``;
+  const found = actions.found(finding);
+  if (found === null) {
+    return html`<p class="mending">
+      <button type="button" class="look" @click=${() => actions.look(finding)}>Find a number that settles it</button>
+    </p>`;
+  }
+  if (found === "looking") return html`<p class="mending waiting" role="status">Trying numbers …</p>`;
+  return html`<p class="mending" role="status">
+    ${sentence(found.words)}
+    ${found.steps.length > 0
+      ? html`<button type="button" class="apply" @click=${() => actions.apply(finding, found)}>Apply</button>`
+      : ""}
+  </p>`;
 }
 
 function folded(finding: Finding, actions: FindingActions): TemplateResult {
@@ -72,7 +108,7 @@ function row(finding: Finding): TemplateResult {
   return html`
     <span class="mark" aria-hidden="true">${MARK[finding.status]}</span>
     <span class="word">${finding.status}</span>
-    <span class="question">${finding.question}</span>
+    <span class="question">${inUnits(finding.question)}</span>
     <span class="place">${finding.where.part ?? ""}</span>
   `;
 }
@@ -85,11 +121,11 @@ function goButton(finding: Finding, actions: FindingActions): TemplateResult {
   </button>`;
 }
 
-const sentence = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1) + ".";
+const sentence = (text: string): string => inUnits(text.charAt(0).toUpperCase() + text.slice(1) + ".");
 
 function workings(finding: Finding): TemplateResult {
   return html`
-    <p class="formula">${finding.formula}</p>
+    <p class="formula">${inUnits(finding.formula)}</p>
     ${finding.restsOn.length === 0
       ? ""
       : html`<div class="rests">

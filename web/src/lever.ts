@@ -54,6 +54,13 @@ export class Lever implements ReactiveController {
     this.host.requestUpdate();
   }
 
+  /** Goes on with the same lever after something of its design was changed. */
+  refit(view: DesignView): void {
+    this.view = view;
+    this.reach = reach(view.report);
+    if (this.stroke > this.reach) this.stroke = this.reach;
+  }
+
   moveTo(stroke: number): void {
     cancelAnimationFrame(this.frame);
     const next = Math.max(0, Math.min(this.reach, stroke));

@@ -1,50 +1,12 @@
-import { html, LitElement, type TemplateResult } from "lit";
-import { type DesignView, type Finding, get, type WorkshopView } from "./api.js";
-import { coinTable } from "./coins.js";
-import { forceCurve } from "./curve.js";
-import { drawing } from "./drawing.js";
-import { findingList, verdict } from "./findings.js";
-import { Lever } from "./lever.js";
-import type { Direction } from "./motion.js";
-import { reading } from "./reading.js";
+import { html, LitElement, type PropertyValues, type TemplateResult } from "lit";
+import { bring } from "./bring.js";
+import { Desk } from "./desk.js";
+import { type Room, rooms } from "./rooms.js";
+import { inUnits, showIn, shownIn } from "./units.js";
 
-/** The page: one design of the workshop, its drawing in the hand, its findings beside it. */
+/** The page: its places at the top, the choice of designs, and the room that is open. */
 class JackworkPage extends LitElement {
-  static override properties = {
-    view: { state: true },
-    workshop: { state: true },
-    chosen: { state: true },
-    waiting: { state: true },
-    problem: { state: true },
-    frontOn: { state: true },
-    looked: { state: true },
-    kept: { state: true },
-  };
-
-  private readonly lever = new Lever(this);
-  private view: DesignView | null = null;
-  private workshop: WorkshopView | null = null;
-  private chosen = "";
-  private waiting = true;
-  private problem = "";
-  private frontOn = false;
-  /** The finding under the pointer or the focus. */
-  private looked: Finding | null = null;
-  /** The finding whose place was asked for last. */
-  private kept: Finding | null = null;
-
-  /** 0 at rest to 1 fully pressed. */
-  get stroke(): number {
-    return this.lever.stroke;
-  }
-
-  set stroke(stroke: number) {
-    this.lever.moveTo(stroke);
-  }
-
-  get direction(): Direction {
-    return this.lever.direction;
-  }
+  private readonly desk = new Desk().watch(this);
 
   protected override createRenderRoot(): HTMLElement {
     this.replaceChildren();
@@ -53,147 +15,151 @@ class JackworkPage extends LitElement {
 
   override connectedCallback(): void {
     super.connectedCallback();
-    window.addEventListener("hashchange", this.load);
-    void this.begin();
+    window.addEventListener("hashchange", this.desk.goToAddress);
+    window.addEventListener("keydown", this.keys);
+    void this.desk.begin();
   }
 
   override disconnectedCallback(): void {
     super.disconnectedCallback();
-    window.removeEventListener("hashchange", this.load);
+    window.removeEventListener("hashchange", this.desk.goToAddress);
+    window.removeEventListener("keydown", this.keys);
   }
 
-  private async begin(): Promise<void> {
-    try {
-      this.workshop = await get<WorkshopView>("/api/workshop");
-      await this.load();
-    } catch (e) {
-      this.fail(e);
-    }
-  }
-
-  /** Fetches the design that the address names, or the first. */
-  private readonly load = async (): Promise<void> => {
-    const id = decoded(location.hash.slice(1)) || this.workshop?.designs[0]?.id;
-    if (id === undefined) {
-      this.fail("This workshop has no design yet.\nMake one with: jackwork new NAME --from heron");
-      return;
-    }
-    this.chosen = id;
-    this.waiting = true;
-    this.problem = "";
-    this.removeAttribute("data-ready");
-    try {
-      const view = await get<DesignView>(`/api/designs/${id.split("/").map(encodeURIComponent).join("/")}`);
-      if (this.chosen !== id) return; // another was chosen while this one was on its way
-      this.view = view;
-      this.lever.fit(view);
-      this.looked = null;
-      this.kept = null;
-      this.waiting = false;
-      document.title = `${view.scene.name}, Jackwork`;
-      await this.updateComplete;
-      this.setAttribute("data-ready", id);
-    } catch (e) {
-      if (this.chosen === id) this.fail(e);
-    }
-  };
-
-  private fail(e: unknown): void {
-    this.view = null;
-    this.waiting = false;
-    this.problem = e instanceof Error ? e.message : String(e);
+  private get room(): Room {
+    return rooms.find((room) => room.id === this.desk.room) ?? (rooms[0] as Room);
   }
 
   protected override render(): TemplateResult {
+    const { problem, waiting, view } = this.desk;
     return html`
       <header>
-        <h1>Will it work?</h1>
-        ${this.chooser()}
+        ${this.places()}
+        <div class="of-design">${this.room.ofDesign ? html`${this.history()} ${this.chooser()}` : ""} ${bring?.(this.desk) ?? ""}</div>
       </header>
-      ${this.problem ? this.refusal() : ""}
-      ${this.waiting ? html`<p class="waiting" role="status">Working it out …</p>` : ""}
-      ${this.view && !this.waiting ? this.bench(this.view) : ""}
+      ${this.told()} ${problem ? this.refusal() : ""}
+      ${waiting ? html`<p class="waiting" role="status">Working it out …</p>` : ""}
+      ${(view && !waiting) || !this.room.ofDesign ? this.room.show(this.desk) : ""}
       <footer>
         <p>
           Contains small parts and coins; keep from children under three. Not assessed to any toy standard. Lasers, fumes,
           fire, blades and pinching gaps hurt: local codes and licensed practice come before anything shown here.
         </p>
+        <p>
+          <button type="button" class="plain lengths" @click=${this.otherLengths}>
+            Show lengths in ${shownIn() === "mm" ? "inches" : "millimetres"}
+          </button>
+        </p>
       </footer>
     `;
   }
 
+  /** Says that the design is drawn, for whoever waits for it. */
+  protected override updated(changed: PropertyValues): void {
+    super.updated(changed);
+    const { view, waiting } = this.desk;
+    if (view && !waiting) this.setAttribute("data-ready", view.id);
+    else this.removeAttribute("data-ready");
+  }
+
+  private places(): TemplateResult {
+    if (rooms.length === 1) return html`<h1>${this.room.title}</h1>`;
+    return html`<nav aria-label="Questions">
+      ${rooms.map((room) =>
+        room === this.room
+          ? html`<h1><a href=${this.desk.address(this.desk.chosen, room.id)} aria-current="page">${room.title}</a></h1>`
+          : html`<a href=${this.desk.address(this.desk.chosen, room.id)}>${room.title}</a>`,
+      )}
+    </nav>`;
+  }
+
+  /** What was changed can be taken back and made again. */
+  private history(): TemplateResult {
+    const { view } = this.desk;
+    const button = (way: "undo" | "redo", words: string, of: string | null | undefined): TemplateResult =>
+      html`<button
+        type="button"
+        class="plain"
+        data-step=${way}
+        ?disabled=${!of}
+        title=${of ?? ""}
+        aria-label=${of ? `${words}: ${of}` : words}
+        @click=${() => void this.desk.step(way)}
+      >
+        ${words}
+      </button>`;
+    if (!view || (!view.undo && !view.redo)) return html``;
+    return html`<span class="history">
+      ${button("undo", "Take back", view.undo)} ${button("redo", "Make again", view.redo)}
+    </span>`;
+  }
+
+  private readonly keys = (event: KeyboardEvent): void => {
+    const writing = event.target instanceof HTMLInputElement && event.target.type !== "range" && event.target.type !== "checkbox";
+    if (!(event.ctrlKey || event.metaKey) || writing) return;
+    const key = event.key.toLowerCase();
+    if (key !== "z" && key !== "y") return;
+    event.preventDefault();
+    void this.desk.step(key === "y" || event.shiftKey ? "redo" : "undo");
+  };
+
+  private readonly otherLengths = (): void => {
+    showIn(shownIn() === "mm" ? "in" : "mm");
+    this.desk.changed();
+  };
+
+  /** What is to be known besides: that Jackwork is away, that something changed elsewhere, whose change is to stay. */
+  private told(): TemplateResult {
+    const { away, choice, note, unsaved } = this.desk;
+    return html`
+      ${away
+        ? html`<p class="told away" role="alert">
+            Jackwork does not answer. ${unsaved > 0 ? "Your last change is kept here and saved as soon as it does." : ""} Start it again
+            with: jackwork open
+          </p>`
+        : ""}
+      ${choice
+        ? html`<div class="told choice" role="alertdialog" aria-label="Changed elsewhere">
+            <p>${choice.text}</p>
+            <button type="button" class="mine" @click=${() => choice.decide(true)}>Take mine</button>
+            <button type="button" class="theirs" @click=${() => choice.decide(false)}>Keep the other</button>
+          </div>`
+        : ""}
+      ${note
+        ? html`<p class="told" role="status">
+            ${inUnits(note)}
+            <button type="button" class="plain" @click=${this.heard}>Good</button>
+          </p>`
+        : ""}
+    `;
+  }
+
+  private readonly heard = (): void => {
+    this.desk.note = "";
+    this.desk.changed();
+  };
+
   private refusal(): TemplateResult {
-    return html`<pre class="problem" role="alert">${this.problem}</pre>
-      <button type="button" class="again" @click=${() => void this.begin()}>Read it again</button>`;
+    return html`<pre class="problem" role="alert">${this.desk.problem}</pre>
+      <button type="button" class="again" @click=${() => void this.desk.begin()}>Read it again</button>`;
   }
 
   private chooser(): TemplateResult {
-    const designs = this.workshop?.designs ?? [];
-    const known = designs.some((d) => d.id === this.chosen);
+    const { chosen, workshop } = this.desk;
+    const designs = workshop?.designs ?? [];
+    const known = designs.some((d) => d.id === chosen);
     if (designs.length === 0 || (designs.length === 1 && known)) return html``;
     return html`<label class="chooser"
       >Design
       <select
         @change=${(e: Event) => {
-          location.hash = encodeURIComponent((e.target as HTMLSelectElement).value);
+          location.hash = this.desk.address((e.target as HTMLSelectElement).value, this.desk.room);
         }}
       >
         ${known ? "" : html`<option value="" disabled .selected=${true}>choose one</option>`}
-        ${designs.map((d) => html`<option value=${d.id} .selected=${d.id === this.chosen}>${d.name}</option>`)}
+        ${designs.map((d) => html`<option value=${d.id} .selected=${d.id === chosen}>${d.name}</option>`)}
       </select>
     </label>`;
-  }
-
-  private bench(view: DesignView): TemplateResult {
-    return html`<main>
-      <section class="drawing" aria-label="Box and figure from the side">
-        ${drawing(view, this.lever, this.frontOn, this.looked ?? this.kept)}
-        <div class="beneath">
-          <div class="words">${reading(view, this.lever)} ${this.frontSwitch()}</div>
-          ${forceCurve(view.report, this.lever.stroke, this.lever.direction)}
-        </div>
-      </section>
-      <section class="findings" aria-label="Findings">
-        ${verdict(view.report)}
-        ${findingList(view.report, {
-          show: (f) => this.lookAt(f),
-          leave: () => (this.looked = null),
-          go: (f) => this.goTo(f),
-        })}
-        ${coinTable(view.report)}
-      </section>
-    </main>`;
-  }
-
-  private frontSwitch(): TemplateResult {
-    return html`<label class="front"
-      ><input
-        type="checkbox"
-        .checked=${this.frontOn}
-        @change=${(e: Event) => (this.frontOn = (e.target as HTMLInputElement).checked)}
-      />
-      front panel on</label
-    >`;
-  }
-
-  private lookAt(finding: Finding): void {
-    this.looked = finding;
-    if (this.kept !== finding) this.kept = null;
-  }
-
-  private goTo(finding: Finding): void {
-    if (finding.where.stroke != null) this.lever.moveTo(finding.where.stroke);
-    this.kept = finding;
-    this.querySelector(".scene")?.scrollIntoView({ block: "nearest" });
-  }
-}
-
-/** A part of the address as text; the text itself when it was never encoded rightly. */
-function decoded(text: string): string {
-  try {
-    return decodeURIComponent(text);
-  } catch {
-    return text;
   }
 }
 

@@ -1,18 +1,20 @@
 import { svg, type TemplateResult } from "lit";
-import type { Body, Pair, Part, Pin, Scene, Way } from "./api.js";
-import { carried, placed, transform } from "./motion.js";
+import type { Body, On, Pair, Part, Pin, Scene } from "./api.js";
+import { carried, type Placed, transform } from "./motion.js";
 
 export interface SceneState {
   scene: Scene;
-  way: Way;
-  stroke: number;
+  /** Where each body stands now. */
+  place(body: Body): Placed;
   /** Whether the frontmost panel of the box is in place. */
   frontOn: boolean;
+  /** A coin under way. */
+  coin: { at: Pair; angle: number; radius: number } | null;
 }
 
 interface Drawn {
   layer: number;
-  body: Body;
+  body?: Body;
   part?: Part;
   pin?: Pin;
 }
@@ -33,11 +35,11 @@ function outline(part: Part): string {
 
 const orders = new WeakMap<Scene, Drawn[]>();
 
-/** Parts and pins of all bodies, back to front. */
+/** Parts and pins of all bodies, back to front, and the place of a coin among them. */
 function order(scene: Scene): Drawn[] {
   let order = orders.get(scene);
   if (!order) {
-    order = [];
+    order = [{ layer: scene.coinWorks.layer + 0.25 }];
     for (const body of scene.bodies) {
       for (const part of body.parts) order.push({ layer: part.layer, body, part });
     }
@@ -56,13 +58,15 @@ const frontLayer = (scene: Scene): number =>
 
 /** Box and figure from the side; the caller puts this into an <svg> with y up. */
 export function sceneDrawing(state: SceneState): TemplateResult {
-  const { scene, way, stroke } = state;
+  const { scene } = state;
   const front = frontLayer(scene);
-  const where = new Map(scene.bodies.map((b) => [b.name, transform(b, placed(way, b, stroke))]));
+  const places = new Map(scene.bodies.map((body) => [body.name, state.place(body)]));
+  const where = new Map(scene.bodies.map((body) => [body.name, transform(body, places.get(body.name) as Placed)]));
   const isFront = (part: Part): boolean => part.ofBox && part.layer === front;
   return svg`
     ${order(scene).map(({ body, part, pin }) => {
-      const to = where.get(body.name) ?? "";
+      const to = body ? (where.get(body.name) ?? "") : "";
+      if (!body) return state.coin ? coinDrawing(state.coin) : svg``;
       if (pin) {
         return svg`<g transform=${to}><circle class="pin" cx=${pin.at[0]} cy=${pin.at[1]} r=${pin.radius}></circle></g>`;
       }
@@ -78,14 +82,26 @@ export function sceneDrawing(state: SceneState): TemplateResult {
         ${body.weights.map((w) => svg`<circle class="weight" cx=${w.at[0]} cy=${w.at[1]} r=${w.radius}></circle>`)}
       </g>`,
     )}
-    ${scene.strings.map((cord) => svg`<path class="cord" d=${ringPath(cordPath(scene, way, stroke, cord.points), false)}></path>`)}`;
+    ${scene.strings.map(
+      (cord) => svg`<path class="cord" d=${ringPath(cordPath(scene, places, cord.points), false)}></path>`,
+    )}`;
+}
+
+/** A coin as it lies in the plane, with a mark by which its rolling is seen. */
+function coinDrawing({ at, angle, radius }: { at: Pair; angle: number; radius: number }): TemplateResult {
+  return svg`<g class="coin" transform=${`translate(${at[0]} ${at[1]}) rotate(${angle})`}>
+    <circle r=${radius}></circle>
+    <circle class="rim" r=${radius * 0.86}></circle>
+    <path d=${`M0 ${radius * 0.3}V${radius * 0.7}`}></path>
+  </g>`;
 }
 
 /** A string from end to end by the middles of its guides; a slack one is drawn straight as well. */
-function cordPath(scene: Scene, way: Way, stroke: number, points: { body: string; at: Pair }[]): Pair[] {
+function cordPath(scene: Scene, places: Map<string, Placed>, points: On[]): Pair[] {
   return points.map(({ body: name, at }) => {
     const body = scene.bodies.find((b) => b.name === name);
-    return body ? carried(body, placed(way, body, stroke), at) : at;
+    const to = places.get(name);
+    return body && to ? carried(body, to, at) : at;
   });
 }
 

@@ -83,7 +83,7 @@ public final class Bench {
     public Revision freeze(Path design, String note, Instant at) throws IOException {
         Design read = DesignReader.read(design);
         String id = DesignFiles.id(read);
-        SortedMap<String, byte[]> files = DesignFiles.of(read);
+        SortedMap<String, byte[]> files = DesignFiles.bytes(read);
         String title =
                 apart(files, folder -> DesignReader.read(folder.resolve(id)).name());
         return log.freeze(id, title, at, note, files);
@@ -114,7 +114,7 @@ public final class Bench {
         }
         try {
             Design read = DesignReader.read(design);
-            return RevisionDifference.between(log.files(revision.name()), DesignFiles.of(read))
+            return RevisionDifference.between(log.files(revision.name()), DesignFiles.bytes(read))
                     .isEmpty();
         } catch (IOException e) {
             throw new UncheckedIOException(e);

@@ -96,6 +96,6 @@ public record DesignCheck(
 
     /** The report as one JSON object, pretty. */
     public String json() {
-        return Json.pretty(ReportJson.of(this));
+        return Json.pretty(ReportMaker.of(this));
     }
 }

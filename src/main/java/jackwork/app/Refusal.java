@@ -6,9 +6,9 @@ package jackwork.app;
  * @param problem what was wrong
  * @param remedy what to do instead
  */
-public record Refusal(String problem, String remedy) {
+public record Refusal(String problem, String remedy) implements Payload {
 
     public String json() {
-        return Json.compact(Json.object().put("problem", problem).put("remedy", remedy));
+        return Json.compact(this);
     }
 }

@@ -9,8 +9,6 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.util.List;
-import tools.jackson.databind.node.ArrayNode;
-import tools.jackson.databind.node.ObjectNode;
 
 /** A workshop opened for the page. Files are read anew for every answer, so an edit outside is seen at once. */
 public final class Workbench {
@@ -24,31 +22,36 @@ public final class Workbench {
 
     /** Its name and designs: {@code {name, designs: [{id, name}]}}; designs that cannot be read keep their folder's name. */
     public String workshopJson() {
-        ObjectNode node = Json.object();
-        node.put("name", WorkshopReader.read(workshop).name());
-        ArrayNode designs = node.putArray("designs");
-        for (String id : ids()) {
-            designs.addObject().put("id", id).put("name", name(id));
-        }
-        return Json.compact(node);
+        return Json.compact(new Workshop(
+                WorkshopReader.read(workshop).name(),
+                ids().stream().map(id -> new Workshop.DesignName(id, name(id))).toList()));
+    }
+
+    /** The folder with {@code workshop.yaml}. */
+    Path folder() {
+        return workshop;
     }
 
     /**
-     * A design's drawing and report: {@code {id, scene, report}}.
-     *
      * @throws UnknownDesignException when the workshop has no such design
      * @throws DesignException when its files cannot be used as they are
      */
-    public String designJson(String id) {
+    Design design(String id) {
         if (!ids().contains(id)) {
             throw new UnknownDesignException(id, ids());
         }
-        DesignCheck check = DesignCheck.of(DesignReader.read(workshop.resolve(id)));
-        ObjectNode node = Json.object();
-        node.put("id", id);
-        node.set("scene", SceneJson.of(check.subject().assembly()));
-        node.set("report", ReportJson.of(check));
-        return Json.compact(node);
+        return DesignReader.read(workshop.resolve(id));
+    }
+
+    /** Names of the other designs whose figure is that file. */
+    List<String> sharing(String id, Path figure) {
+        return ids().stream()
+                .filter(other -> !other.equals(id))
+                .filter(other -> DesignReader.figureOf(workshop.resolve(other))
+                        .filter(figure::equals)
+                        .isPresent())
+                .map(this::name)
+                .toList();
     }
 
     private List<String> ids() {

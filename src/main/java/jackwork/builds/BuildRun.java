@@ -12,6 +12,7 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.concurrent.atomic.AtomicInteger;
+import java.util.concurrent.atomic.AtomicReferenceArray;
 import java.util.function.IntConsumer;
 
 /**
@@ -30,6 +31,8 @@ public final class BuildRun {
     private final int builds;
     private final long seed;
     private final AtomicBoolean cancelled = new AtomicBoolean();
+    /** What is done so far, by number. */
+    private final AtomicReferenceArray<BuildResult> tried;
 
     /** @param builds at least {@value #REPLICATES}; taken up to a multiple of that */
     public BuildRun(Assembly assembly, List<Coin> coins, int builds, long seed) {
@@ -39,6 +42,7 @@ public final class BuildRun {
         int each = Math.max(1, (builds + REPLICATES - 1) / REPLICATES);
         this.builds = each * REPLICATES;
         this.seed = seed;
+        this.tried = new AtomicReferenceArray<>(this.builds);
         this.quantiles = new double[this.builds][];
         for (int r = 0; r < REPLICATES; r++) {
             double[][] sample = LatinHypercube.sample(each, unknowns.size(), seed * 1_000_003L + r);
@@ -69,6 +73,7 @@ public final class BuildRun {
                         throw new InterruptedException();
                     }
                     BuildResult result = BuildTrial.run(number, build(number), coins);
+                    tried.set(number, result);
                     progress.accept(done.incrementAndGet());
                     return result;
                 }));
@@ -88,6 +93,21 @@ public final class BuildRun {
         }
     }
 
+    /**
+     * What came of the builds that are done, while the others still run: of as many from the first as come evenly from
+     * all replicates. Empty before the first such lot.
+     */
+    public Optional<BuildReport> soFar() {
+        List<BuildResult> results = new ArrayList<>();
+        for (int i = 0; i < builds && tried.get(i) != null; i++) {
+            results.add(tried.get(i));
+        }
+        List<BuildResult> even = results.subList(0, results.size() / REPLICATES * REPLICATES);
+        return even.isEmpty()
+                ? Optional.empty()
+                : Optional.of(BuildReport.of(seed, coins, unknowns, quantiles, List.copyOf(even)));
+    }
+
     /** Stops a run from another thread. */
     public void cancel() {
         cancelled.set(true);
@@ -105,8 +125,19 @@ public final class BuildRun {
 
     /** Runs one build with one coin again, watched. */
     public BuildResult.Trial replay(int number, Coin coin, CoinCycle.Watcher watcher) {
+        return watch(number, coin, watcher).trial();
+    }
+
+    /** The same, with what was measured on the way. */
+    public Watched watch(int number, Coin coin, CoinCycle.Watcher watcher) {
         Build build = build(number);
-        return BuildTrial.trial(build, BuildTrial.rig(build), coin, watcher);
+        return BuildTrial.watch(build, BuildTrial.rig(build), coin, watcher);
+    }
+
+    /** The design as numbered with any coin, watched. */
+    public static Watched watchNominal(Assembly assembly, Coin coin, CoinCycle.Watcher watcher) {
+        Build build = new Build(assembly);
+        return BuildTrial.watch(build, BuildTrial.rig(build), coin, watcher);
     }
 
     /** A picture of a build out of the mechanism's plane, where its cause lies there. */

@@ -28,6 +28,10 @@ final class BuildTrial {
     }
 
     static BuildResult.Trial trial(Build build, CycleRig rig, Coin coin, CoinCycle.Watcher watcher) {
+        return watch(build, rig, coin, watcher).trial();
+    }
+
+    static Watched watch(Build build, CycleRig rig, Coin coin, CoinCycle.Watcher watcher) {
         CoinWorks works = build.assembly.coinWorks();
         double diameter = coin.diameter() + build.coinWidth;
         double play = Math.min(
@@ -49,8 +53,9 @@ final class BuildTrial {
         }
         CycleResult cycle = cycle(build, rig, coin, watcher);
         Optional<Cause> cause = cycle.computed() ? cycle.firstMissed().map(Cause::of) : Optional.empty();
-        return new BuildResult.Trial(
+        BuildResult.Trial trial = new BuildResult.Trial(
                 coin.code(), cause, cycle.computed(), Math.min(margin(cycle), cycle.passes() ? twist : 0));
+        return new Watched(trial, Optional.of(cycle));
     }
 
     static CycleRig rig(Build build) {
@@ -61,8 +66,9 @@ final class BuildTrial {
         return CoinCycle.run(rig, drop(build, coin), press(build), watcher);
     }
 
-    private static BuildResult.Trial fails(Coin coin, Cause cause, double lack) {
-        return new BuildResult.Trial(coin.code(), Optional.of(cause), true, -CycleStage.values().length + lack);
+    private static Watched fails(Coin coin, Cause cause, double lack) {
+        double margin = -CycleStage.values().length + lack;
+        return new Watched(new BuildResult.Trial(coin.code(), Optional.of(cause), true, margin), Optional.empty());
     }
 
     static CoinDrop drop(Build build, Coin coin) {

@@ -36,6 +36,11 @@ final class PartsClash implements Question {
     private record Gap(double distance, double at, String a, String b) {}
 
     @Override
+    public boolean isQuick() {
+        return false;
+    }
+
+    @Override
     public List<Finding> ask(Subject subject) {
         Assembly assembly = subject.assembly();
         List<Placed> parts = new ArrayList<>();

@@ -10,6 +10,11 @@ interface Question {
         return true;
     }
 
+    /** Whether it is answered within a few milliseconds, while a pivot is dragged. */
+    default boolean isQuick() {
+        return true;
+    }
+
     /** One finding, or one for each coin or gesture. */
     List<Finding> ask(Subject subject);
 }

@@ -54,6 +54,15 @@ public final class Questions {
         return List.copyOf(findings);
     }
 
+    /** Those that are answered at once, of a subject as numbered: no spread, nothing that looks at every pair of parts. */
+    public static List<Finding> askQuickly(Subject subject) {
+        return ALL.stream()
+                .filter(question -> question.isQuick() && question.appliesTo(subject))
+                .flatMap(question -> question.ask(subject).stream())
+                .sorted(WORST_FIRST)
+                .toList();
+    }
+
     /** A doubt also says which short measurement would settle most of it. */
     private static Finding withMeasurement(Finding finding) {
         return finding.status() == Status.DOUBTFUL

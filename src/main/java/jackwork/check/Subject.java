@@ -33,16 +33,25 @@ public final class Subject {
     private final List<Variation> variations;
     private final Map<String, StrokeResult> varied = new HashMap<>();
 
-    private Subject(Design design) {
+    private Subject(Design design, int samples, boolean varied) {
         this.design = design;
         this.assembly = Assembler.assemble(design);
-        this.stroke = StrokeSolver.solve(MechanismCompiler.compile(assembly), SAMPLES);
-        this.variations = Variation.of(assembly);
+        this.stroke = StrokeSolver.solve(MechanismCompiler.compile(assembly), samples);
+        this.variations = varied ? Variation.of(assembly) : List.of();
     }
 
     /** @throws jackwork.motion.MechanismException when the lever does not decide where every part is */
     public static Subject of(Design design) {
-        return new Subject(design);
+        return new Subject(design, SAMPLES, true);
+    }
+
+    /**
+     * As numbered alone, without spread and with fewer poses: for what is asked many times a second.
+     *
+     * @throws jackwork.motion.MechanismException when the lever does not decide where every part is
+     */
+    public static Subject asNumbered(Design design) {
+        return new Subject(design, COARSE, false);
     }
 
     public Assembly assembly() {

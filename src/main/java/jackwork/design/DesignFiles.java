@@ -1,52 +1,113 @@
 package jackwork.design;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.ArrayList;
+import java.util.HexFormat;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
-import java.util.stream.Stream;
 
-/** Every file that a design is made of, its workshop's among them. */
-public final class DesignFiles {
+/**
+ * The files that a design is made of, and their state as one short word: it changes when anything in them does.
+ *
+ * @param design its {@code design.yaml}
+ * @param box the box's YAML
+ * @param figure the figure's YAML
+ * @param others drawings, pictures and the workshop's file
+ */
+public record DesignFiles(Path design, Path box, Path figure, List<Path> others) {
 
-    private DesignFiles() {}
+    private static final int VERSION_LETTERS = 20;
 
-    /** @return bytes by the path from the workshop's folder, with slashes */
-    public static SortedMap<String, byte[]> of(Design design) throws IOException {
-        Path workshop = workshopOf(design);
-        Path box = design.folder().resolve(design.file().box()).normalize();
-        Path figure = design.folder().resolve(design.file().figure()).normalize();
-        List<Path> files = Stream.of(
-                        Stream.of(
-                                workshop.resolve(WorkshopReader.FILE),
-                                design.folder().resolve(DesignReader.FILE)),
-                        of(box, design.box()),
-                        of(figure, design.figure()))
-                .flatMap(stream -> stream)
-                .toList();
-        SortedMap<String, byte[]> all = new TreeMap<>();
-        for (Path file : files) {
-            String name = name(workshop, file);
-            all.put(name, Files.readAllBytes(file));
+    public static DesignFiles of(Design design) {
+        Path file = design.folder().resolve(DesignReader.FILE);
+        Path box = design.folder().resolve(design.file().box());
+        Path figure = design.folder().resolve(design.file().figure());
+        List<Path> others = new ArrayList<>();
+        beside(box, design.box(), others);
+        beside(figure, design.figure(), others);
+        WorkshopReader.folderOf(design.folder())
+                .ifPresent(workshop -> others.add(workshop.resolve(WorkshopReader.FILE)));
+        return new DesignFiles(
+                plain(file),
+                plain(box),
+                plain(figure),
+                others.stream().map(DesignFiles::plain).toList());
+    }
+
+    private static void beside(Path file, Works works, List<Path> others) {
+        others.add(file.resolveSibling(works.drawing()));
+        works.pictures().values().forEach(picture -> others.add(file.resolveSibling(picture.file())));
+    }
+
+    private static Path plain(Path path) {
+        return path.toAbsolutePath().normalize();
+    }
+
+    /** The three YAML files' texts. */
+    public Map<Path, String> texts() {
+        Map<Path, String> texts = new LinkedHashMap<>();
+        for (Path path : List.of(design, box, figure)) {
+            texts.put(path, YamlFile.text(path, path.getFileName().toString()));
         }
+        return texts;
+    }
+
+    /** The state of all files as they are on the disk now. */
+    public String version() {
+        MessageDigest digest = sha();
+        for (Path path : all()) {
+            try {
+                digest.update(Files.readAllBytes(path));
+            } catch (IOException e) {
+                digest.update((byte) 1); // gone: that too is a change
+            }
+            digest.update((byte) 0);
+        }
+        return HexFormat.of().formatHex(digest.digest()).substring(0, VERSION_LETTERS);
+    }
+
+    /** A text's own name: the same for the same text. */
+    public static String nameOf(String text) {
+        return HexFormat.of()
+                .formatHex(sha().digest(text.getBytes(StandardCharsets.UTF_8)))
+                .substring(0, VERSION_LETTERS);
+    }
+
+    private static MessageDigest sha() {
+        try {
+            return MessageDigest.getInstance("SHA-256");
+        } catch (NoSuchAlgorithmException e) {
+            throw new IllegalStateException(e);
+        }
+    }
+
+    /** @return bytes of all of them by the path from the workshop's folder, with slashes */
+    public static SortedMap<String, byte[]> bytes(Design design) throws IOException {
+        Path workshop = workshopOf(design);
+        SortedMap<String, byte[]> all = new TreeMap<>();
+        for (Path file : of(design).all()) {
+            all.put(name(workshop, file), Files.readAllBytes(file));
+        }
+        return all;
+    }
+
+    private List<Path> all() {
+        List<Path> all = new ArrayList<>(List.of(design, box, figure));
+        all.addAll(others);
         return all;
     }
 
     /** The design's own folder, from the workshop's, with slashes: {@code spoiled/heron-hangs-up}. */
     public static String id(Design design) {
         return name(workshopOf(design), design.folder());
-    }
-
-    private static Stream<Path> of(Path file, Works works) {
-        return Stream.concat(
-                Stream.of(file, beside(file, works.drawing())),
-                works.pictures().values().stream().map(picture -> beside(file, picture.file())));
-    }
-
-    private static Path beside(Path file, String name) {
-        return file.resolveSibling(name).normalize();
     }
 
     private static Path workshopOf(Design design) {

@@ -10,6 +10,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /** Reads a design with the box, figure, drawings and workshop it stands in, and holds them against each other. */
 public final class DesignReader {
@@ -21,10 +22,12 @@ public final class DesignReader {
     private static final double MOUNTS_AGREE = 0.1;
 
     private final Path workshopFolder;
+    private final Map<Path, String> texts;
     private final List<Problem> problems = new ArrayList<>();
 
-    private DesignReader(Path workshopFolder) {
+    private DesignReader(Path workshopFolder, Map<Path, String> texts) {
         this.workshopFolder = workshopFolder;
+        this.texts = texts;
     }
 
     /**
@@ -32,17 +35,7 @@ public final class DesignReader {
      * @throws DesignException with every complaint, when it cannot be used as it is
      */
     public static Design read(Path design) {
-        Path file = Files.isDirectory(design) ? design.resolve(FILE) : design;
-        Path folder = parent(file);
-        if (!Files.isRegularFile(file)) {
-            throw DesignException.of(file.toString(), "no such file; expected the folder of a design");
-        }
-        Path workshop = WorkshopReader.folderOf(folder)
-                .orElseThrow(() -> DesignException.of(
-                        folder.toString(),
-                        "no workshop.yaml here or in a folder above; a design belongs to a workshop"));
-        DesignReader reader = new DesignReader(workshop);
-        return reader.read(folder, YamlFile.read(file, reader.problems));
+        return read(design, Map.of());
     }
 
     /**
@@ -52,13 +45,41 @@ public final class DesignReader {
      */
     public static Design read(Path design, String text) {
         Path file = Files.isDirectory(design) ? design.resolve(FILE) : design;
+        return read(design, Map.of(file.toAbsolutePath().normalize(), text));
+    }
+
+    /**
+     * A design as it would be with other texts of its YAML files; nothing is written.
+     *
+     * @param texts by the file's absolute path; what is not in it is read from disk
+     * @throws DesignException as {@link #read(Path)}
+     */
+    public static Design read(Path design, Map<Path, String> texts) {
+        Path file = Files.isDirectory(design) ? design.resolve(FILE) : design;
         Path folder = parent(file);
+        if (!Files.isRegularFile(file)) {
+            throw DesignException.of(file.toString(), "no such file; expected the folder of a design");
+        }
         Path workshop = WorkshopReader.folderOf(folder)
                 .orElseThrow(() -> DesignException.of(
                         folder.toString(),
                         "no workshop.yaml here or in a folder above; a design belongs to a workshop"));
-        DesignReader reader = new DesignReader(workshop);
-        return reader.read(folder, YamlFile.parse(FILE, text, reader.problems));
+        DesignReader reader = new DesignReader(workshop, texts);
+        return reader.read(folder, reader.yaml(file));
+    }
+
+    /** The figure file that a design names, without reading that; empty when the design itself cannot be read. */
+    public static Optional<Path> figureOf(Path design) {
+        try {
+            String text = text(design);
+            return YamlEdit.valueAt(FILE, text, List.of("figure")) instanceof String figure
+                    ? Optional.of(design.resolve(figure.substring(figure.indexOf(' ') + 1))
+                            .toAbsolutePath()
+                            .normalize())
+                    : Optional.empty();
+        } catch (DesignException e) {
+            return Optional.empty();
+        }
     }
 
     /** A {@code design.yaml} alone, not held against its box and figure. */
@@ -83,6 +104,13 @@ public final class DesignReader {
         return parent == null ? file : parent;
     }
 
+    private YamlFile yaml(Path path) {
+        String text = texts.get(path.toAbsolutePath().normalize());
+        return text == null
+                ? YamlFile.read(path, problems)
+                : YamlFile.parse(path.getFileName().toString(), text, problems);
+    }
+
     private Design read(Path folder, YamlFile designYaml) {
         WorkshopFile workshop = WorkshopReader.read(workshopFolder);
         DesignFile design = new Binder(designYaml).bind(DesignFile.class);
@@ -93,8 +121,8 @@ public final class DesignReader {
         Path boxPath = inside(folder, design.box(), "box", designYaml);
         Path figurePath = inside(folder, design.figure(), "figure", designYaml);
         YamlFile.requireNone(problems);
-        YamlFile boxYaml = YamlFile.read(boxPath, problems);
-        YamlFile figureYaml = YamlFile.read(figurePath, problems);
+        YamlFile boxYaml = yaml(boxPath);
+        YamlFile figureYaml = yaml(figurePath);
         Changes.apply(designYaml, Map.of("box", boxYaml, "figure", figureYaml));
         BoxFile box = new Binder(boxYaml).bind(BoxFile.class);
         FigureFile figure = new Binder(figureYaml).bind(FigureFile.class);

@@ -1,6 +1,7 @@
 package jackwork.design;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
 import java.nio.charset.StandardCharsets;
@@ -16,6 +17,15 @@ public final class WholeFile {
 
     public static void write(Path file, String text) throws IOException {
         write(file, text.getBytes(StandardCharsets.UTF_8));
+    }
+
+    /** As {@link #write(Path, String)}, where nobody can do anything about a full disk but be told. */
+    public static void save(Path file, String text) {
+        try {
+            write(file, text);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 
     /** A link is followed: what it points to is replaced. */

@@ -2,37 +2,25 @@ package jackwork.web;
 
 import io.javalin.Javalin;
 import io.javalin.http.Context;
+import io.javalin.http.HandlerType;
 import io.javalin.http.HttpStatus;
 import io.javalin.util.JavalinBindException;
-import jackwork.app.Refusal;
+import jackwork.app.Editor;
 import jackwork.app.UnknownDesignException;
 import jackwork.app.Workbench;
 import jackwork.design.DesignException;
 import jackwork.motion.MechanismException;
 import jackwork.parts.PartException;
 import java.io.IOException;
-import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.net.URI;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
-import org.jspecify.annotations.Nullable;
 
 /** Serves the page and its data on 127.0.0.1 alone; other hosts' names and other sites' pages are refused. */
 public final class PageServer {
 
     private static final String LOOPBACK = "127.0.0.1";
-    /** Attribute of a request whose refusal is written already. */
-    private static final String ANSWERED = "answered";
-
-    /** Everything that is not data: path and type. Nothing else is ever read from disk for a request. */
-    private static final Map<String, String> FILES = Map.of(
-            "/index.html", "text/html; charset=utf-8",
-            "/main.js", "text/javascript; charset=utf-8",
-            "/style.css", "text/css; charset=utf-8",
-            "/favicon.svg", "image/svg+xml");
-
     private final Javalin server;
 
     private PageServer(Javalin server) {
@@ -41,6 +29,7 @@ public final class PageServer {
 
     /** @param port 0 for any that is free */
     public static PageServer start(Workbench workbench, int port) {
+        Editor editor = new Editor(workbench);
         Javalin server = Javalin.create(config -> {
             config.startup.showJavalinBanner = false;
             config.startup.showOldJavalinVersionWarning = false;
@@ -48,20 +37,17 @@ public final class PageServer {
             config.jetty.port = port;
             config.http.maxRequestSize = 64 * 1024L;
             config.routes.before(PageServer::guard);
-            config.routes.get("/", context -> file(context, "/index.html"));
-            FILES.keySet().forEach(path -> config.routes.get(path, context -> file(context, path)));
-            config.routes.get("/api/workshop", context -> json(context, workbench.workshopJson()));
-            config.routes.get(
-                    "/api/designs/<id>", context -> json(context, workbench.designJson(context.pathParam("id"))));
+            List.of(new FileRoutes(), new DesignRoutes(workbench, editor), new PlayRoutes(workbench))
+                    .forEach(room -> room.add(config.routes));
             config.routes.exception(
                     UnknownDesignException.class,
-                    (e, context) -> refuse(
+                    (e, context) -> Answers.refuse(
                             context, HttpStatus.NOT_FOUND, e.getMessage(), "Choose one of the workshop's designs."));
             List.of(DesignException.class, MechanismException.class, PartException.class)
                     .forEach(fault -> config.routes.exception(fault, PageServer::unusable));
             config.routes.error(404, context -> {
-                if (context.attribute(ANSWERED) == null) {
-                    refuse(context, HttpStatus.NOT_FOUND, "there is nothing here", "Go to the page's first address.");
+                if (!Answers.isRefused(context)) {
+                    FileRoutes.missing(context);
                 }
             });
         });
@@ -96,7 +82,7 @@ public final class PageServer {
         context.header("Cache-Control", "no-store");
         boolean foreignOrigin = origin != null && hosts.stream().noneMatch(h -> origin.equals("http://" + h));
         if (host == null || !hosts.contains(host) || foreignOrigin) {
-            refuse(
+            Answers.refuse(
                     context,
                     HttpStatus.FORBIDDEN,
                     "this page answers only to its own machine",
@@ -107,35 +93,12 @@ public final class PageServer {
 
     /** A design's files cannot be used as they are: the maker's to mend. */
     private static void unusable(Exception fault, Context context) {
-        refuse(
+        Answers.refuse(
                 context,
                 HttpStatus.UNPROCESSABLE_CONTENT,
                 fault.getMessage(),
-                "Mend the file; the page reads it again.");
-    }
-
-    private static void file(Context context, String path) {
-        try (InputStream in = PageServer.class.getResourceAsStream("page" + path)) {
-            if (in == null) {
-                throw new IllegalStateException(path + " is missing from the program's own resources");
-            }
-            context.contentType(typeOf(path)).result(in.readAllBytes());
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
-    }
-
-    private static String typeOf(String path) {
-        String type = FILES.get(path);
-        return type == null ? "application/octet-stream" : type;
-    }
-
-    private static void json(Context context, String body) {
-        context.contentType("application/json").result(body);
-    }
-
-    private static void refuse(Context context, HttpStatus status, @Nullable String problem, String remedy) {
-        context.attribute(ANSWERED, true);
-        json(context.status(status), new Refusal(String.valueOf(problem), remedy).json());
+                HandlerType.GET.equals(context.method())
+                        ? "Mend the file; the page reads it again."
+                        : "Nothing was changed.");
     }
 }

@@ -73,7 +73,7 @@ class BenchTest {
 
     @Test
     void frozenThawedAndPackedAgain() throws IOException {
-        var files = DesignFiles.of(DesignReader.read(heron));
+        var files = DesignFiles.bytes(DesignReader.read(heron));
         Revision first = bench.freeze(heron, "first", DAY);
         Files.delete(heron.resolve("heron-body.png"));
         Files.writeString(workshop.resolve("boxes/marsh-box/box.yaml"), "gone: true\n");

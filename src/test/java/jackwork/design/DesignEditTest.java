@@ -17,7 +17,7 @@ class DesignEditTest {
                 "name: A # ä𝄞\\n | name: A # ä𝄞\\n\\nchange:\\n  box.x: 2.5\\n",
                 "name: A | name: A\\n\\nchange:\\n  box.x: 2.5\\n",
                 "change:\\n  box.x: 7  # as measured\\n  box.y: 1\\n | change:\\n  box.x: 2.5  # as measured\\n  box.y: 1\\n",
-                "change:\\n    box.y: 1 # why\\n | change:\\n    box.x: 2.5\\n    box.y: 1 # why\\n",
+                "change:\\n    box.y: 1 # why\\n | change:\\n    box.y: 1 # why\\n    box.x: 2.5\\n",
                 "change: {box.y: 1}\\nname: B\\n | change: {box.y: 1, box.x: 2.5}\\nname: B\\n",
                 "change: {}\\n | change: {box.x: 2.5}\\n"
             })

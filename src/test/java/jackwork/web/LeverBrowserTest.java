@@ -79,7 +79,7 @@ class LeverBrowserTest {
     }
 
     private static double stroke(Page page) {
-        return ((Number) page.evaluate("document.querySelector('jackwork-page').stroke")).doubleValue();
+        return ((Number) page.evaluate("document.querySelector('jackwork-work').stroke")).doubleValue();
     }
 
     private static void pullDown(Page page, double pixels) {
@@ -191,7 +191,7 @@ class LeverBrowserTest {
     void aFindingShowsItsPlace() {
         Page page = page("spoiled/heron-hangs-up");
         Locator first = page.locator(".finding").first();
-        first.locator("button").click();
+        first.locator(".go").click();
         assertThat(stroke(page)).isCloseTo(0.47, within(0.02));
         assertThat(page.locator(".spot").count()).isEqualTo(1);
         page.close();
@@ -202,7 +202,7 @@ class LeverBrowserTest {
         Page page = page("heron");
         Locator beak = page.locator("[data-finding='gesture-reached/beak']");
         beak.locator("summary").click();
-        beak.locator("button").click();
+        beak.locator(".go").click();
         assertThat(stroke(page)).isEqualTo(1);
         BoundingBox ring = page.locator(".spot .halo").boundingBox();
         Point middle = new Point(ring.x + ring.width / 2, ring.y + ring.height / 2);

@@ -6,7 +6,7 @@ const LOOKS = 20;
 /** A point this near to an outline, mm, belongs to it: beak tips and press points lie on the edge. */
 const NEAR = 1;
 
-export interface Room {
+export interface Swept {
   minX: number;
   minY: number;
   maxX: number;
@@ -14,8 +14,8 @@ export interface Room {
 }
 
 /** All that the figure reaches between rest and full press, so that the drawing need never shift. */
-export function sweptRoom(scene: Scene, report: Report): Room {
-  const room = { ...scene.bounds };
+export function sweptRoom(scene: Scene, report: Report): Swept {
+  const room: Swept = { ...scene.bounds };
   for (const body of scene.bodies) {
     if (body.ground) continue;
     for (let i = 1; i <= LOOKS; i++) {

@@ -1,0 +1,30 @@
+package jackwork.app;
+
+import java.util.List;
+
+/**
+ * What of a design can be changed at the page.
+ *
+ * @param entries of the two files' sections
+ * @param outlines closed outlines of the figure's drawing that are no part yet
+ * @param sharedWith other designs on the same figure file
+ */
+record Changeable(
+        List<Setting> settings,
+        List<Spot> spots,
+        List<Entry> entries,
+        List<String> outlines,
+        Choices choices,
+        List<String> sharedWith) {
+
+    /** A number; {@code whole} when only whole ones go. */
+    record Setting(String path, double value, String unit, boolean whole) {}
+
+    /** A point, with every place that stands on it. */
+    record Spot(List<String> paths, Pair at) {}
+
+    /** @param about the parts it joins or stands on */
+    record Entry(String path, String section, String name, String about) {}
+
+    record Choices(List<String> sheets, List<String> rods, List<String> cords, List<String> fasteners) {}
+}

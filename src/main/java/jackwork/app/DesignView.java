@@ -1,0 +1,23 @@
+package jackwork.app;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A design as the page shows it.
+ *
+ * @param version of its files: an edit is decided on one
+ * @param mendable findings that do not pass and for which a better number can be looked for
+ * @param undo what taking back would take back, null when there is nothing
+ * @param redo what would be made again
+ */
+record DesignView(
+        String id,
+        String version,
+        Scene scene,
+        Report report,
+        Changeable changeable,
+        List<String> mendable,
+        @Nullable String undo,
+        @Nullable String redo)
+        implements Payload {}

@@ -1,0 +1,27 @@
+package jackwork.app;
+
+import java.util.List;
+
+/**
+ * What somebody at the page wants changed.
+ *
+ * @param base version of the files that it was decided on
+ * @param label what it is, in a few words: for taking it back
+ */
+public record Edit(String base, String label, List<Step> steps) implements Payload {
+
+    public enum Kind {
+        /** A number or a place: kept in the design's {@code change}. */
+        SET,
+        /** A new entry of the box's or the figure's own file. */
+        ADD,
+        /** An entry, and whatever cannot be without it. */
+        REMOVE
+    }
+
+    /**
+     * @param path {@code figure.weights.tail.mass}
+     * @param value as it is written in the file; a place in the common frame; nothing when something is removed
+     */
+    public record Step(Kind kind, String path, String value) {}
+}

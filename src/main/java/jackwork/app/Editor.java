@@ -1,0 +1,178 @@
+package jackwork.app;
+
+import jackwork.check.Questions;
+import jackwork.check.Subject;
+import jackwork.design.Design;
+import jackwork.design.DesignFiles;
+import jackwork.design.DesignReader;
+import jackwork.design.WholeFile;
+import java.io.UncheckedIOException;
+import java.nio.file.Path;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+
+/**
+ * Changes designs from the page: every change is tried first, then saved at once, touching only what it must; every
+ * change can be taken back. What was decided on files that have changed since is refused, never written over them.
+ */
+public final class Editor {
+
+    private static final int KEPT = 8;
+
+    private final Workbench workbench;
+    private final Map<String, History> histories = new HashMap<>();
+    /** What the last states of designs came to: going back to one costs nothing. */
+    private final Map<String, DesignCheck> checks = new LinkedHashMap<>(16, 0.75f, true) {
+        private static final long serialVersionUID = 1L;
+
+        @Override
+        protected boolean removeEldestEntry(Map.Entry<String, DesignCheck> eldest) {
+            return size() > KEPT;
+        }
+    };
+    /** The last drawing that glimpses were compared with. */
+    private Drawn drawn = new Drawn("", "", Map.of());
+
+    private record Drawn(String id, String version, Map<String, Scene.Part> parts) {}
+
+    public Editor(Workbench workbench) {
+        this.workbench = workbench;
+    }
+
+    /**
+     * A design's drawing, report and what can be changed.
+     *
+     * @throws UnknownDesignException when the workshop has no such design
+     * @throws jackwork.design.DesignException when its files cannot be used as they are
+     */
+    public synchronized String viewJson(String id) {
+        return Json.compact(view(id));
+    }
+
+    /** The state of a design's files. */
+    public String versionJson(String id) {
+        return Json.compact(new VersionView(DesignFiles.of(workbench.design(id)).version()));
+    }
+
+    /**
+     * Saves a change.
+     *
+     * @param body an {@link Edit}
+     * @throws StaleException when the files have changed since it was decided
+     * @throws jackwork.design.DesignException when the design could not be used any more; nothing is saved then
+     */
+    public synchronized String editJson(String id, String body) {
+        Edit edit = Requests.read(body, Edit.class);
+        Design design = workbench.design(id);
+        DesignFiles files = DesignFiles.of(design);
+        requireFresh(files, edit.base());
+        Map<Path, String> before = files.texts();
+        Map<Path, String> after = Splices.apply(design, files, before, edit.steps());
+        Map<Path, String> changed = new LinkedHashMap<>();
+        Map<Path, String> old = new LinkedHashMap<>();
+        after.forEach((path, text) -> {
+            String was = before.getOrDefault(path, "");
+            if (!was.equals(text)) {
+                changed.put(path, text);
+                old.put(path, was);
+            }
+        });
+        if (!changed.isEmpty()) {
+            DesignCheck check = DesignCheck.of(DesignReader.read(design.folder(), after)); // must still be a design
+            History history = history(id);
+            history.see(before);
+            changed.forEach(WholeFile::save);
+            history.did(edit.label(), old, changed);
+            checks.put(files.version(), check);
+        }
+        return Json.compact(view(id));
+    }
+
+    /** Takes the last change back; {@code base} as with an edit. */
+    public synchronized String undoJson(String id, String body) {
+        return move(id, body, History::undo);
+    }
+
+    /** Makes the change again that was taken back last. */
+    public synchronized String redoJson(String id, String body) {
+        return move(id, body, History::redo);
+    }
+
+    private String move(String id, String body, Function<History, Optional<History.Move>> way) {
+        VersionView base = Requests.read(body, VersionView.class);
+        DesignFiles files = DesignFiles.of(workbench.design(id));
+        requireFresh(files, base.version());
+        History history = history(id);
+        history.see(files.texts());
+        way.apply(history).ifPresent(move -> {
+            move.texts().forEach(WholeFile::save);
+            history.moved(move);
+        });
+        return Json.compact(view(id));
+    }
+
+    /** What a change would do, without saving anything: what can be told within some milliseconds. */
+    public String glimpseJson(String id, String body) {
+        Edit edit = Requests.read(body, Edit.class);
+        Design design = workbench.design(id);
+        DesignFiles files = DesignFiles.of(design);
+        Map<Path, String> texts = Splices.apply(design, files, files.texts(), edit.steps());
+        Subject subject = Subject.asNumbered(DesignReader.read(design.folder(), texts));
+        Map<String, Scene.Part> saved = drawn(id, edit.base(), design);
+        Scene scene = SceneMaker.of(subject.assembly(), part -> !part.equals(saved.get(part.name())));
+        return Json.compact(new Glimpse(
+                scene,
+                ReportMaker.motion(subject.assembly(), subject.stroke()),
+                Questions.askQuickly(subject).stream().map(ReportMaker::finding).toList()));
+    }
+
+    private synchronized Map<String, Scene.Part> drawn(String id, String version, Design design) {
+        if (!drawn.id().equals(id) || !drawn.version().equals(version)) {
+            remember(id, version, SceneMaker.of(Subject.asNumbered(design).assembly()));
+        }
+        return drawn.parts();
+    }
+
+    private void remember(String id, String version, Scene scene) {
+        Map<String, Scene.Part> parts = new HashMap<>();
+        scene.bodies().forEach(body -> body.parts().forEach(part -> parts.put(part.name(), part)));
+        drawn = new Drawn(id, version, parts);
+    }
+
+    private DesignView view(String id) {
+        Design design = workbench.design(id);
+        DesignFiles files = DesignFiles.of(design);
+        String version = files.version();
+        DesignCheck check = checks.computeIfAbsent(version, state -> DesignCheck.of(design));
+        Scene scene = SceneMaker.of(check.subject().assembly());
+        remember(id, version, scene);
+        History history = history(id);
+        try {
+            history.see(files.texts());
+        } catch (UncheckedIOException e) {
+            // A folder that cannot be written to can still be looked at.
+        }
+        return new DesignView(
+                id,
+                version,
+                scene,
+                ReportMaker.of(check),
+                ChangeableMaker.of(design, workbench.sharing(id, files.figure())),
+                Remedies.mendable(design, check.findings()),
+                history.undoLabel().orElse(null),
+                history.redoLabel().orElse(null));
+    }
+
+    private History history(String id) {
+        return histories.computeIfAbsent(id, name -> new History(workbench.folder(), name));
+    }
+
+    private static void requireFresh(DesignFiles files, String base) {
+        if (!files.version().equals(base)) {
+            throw new StaleException();
+        }
+    }
+}

@@ -1,0 +1,38 @@
+package jackwork.app;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * How long work stands.
+ *
+ * @param version of the files that it works on
+ * @param size 0 where it cannot be told beforehand
+ * @param lines what it said so far
+ * @param builds what came of the pieces so far
+ */
+record JobView(
+        int number,
+        String design,
+        String version,
+        State state,
+        String problem,
+        int done,
+        int size,
+        List<String> lines,
+        Report.@Nullable Builds builds,
+        @Nullable Proposal proposal)
+        implements Payload {
+
+    enum State {
+        RUNNING,
+        DONE,
+        STOPPED,
+        FAILED
+    }
+
+    /** Better numbers, with what pieces do before and after. */
+    record Proposal(List<Proposed> numbers, Report.Builds before, Report.Builds after) {}
+
+    record Proposed(String path, @Places(4) double value) {}
+}

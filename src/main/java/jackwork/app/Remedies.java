@@ -1,0 +1,136 @@
+package jackwork.app;
+
+import jackwork.check.Finding;
+import jackwork.check.Questions;
+import jackwork.check.Status;
+import jackwork.check.Subject;
+import jackwork.design.Adjustable;
+import jackwork.design.Design;
+import jackwork.design.DesignEdit;
+import jackwork.design.DesignException;
+import jackwork.design.DesignReader;
+import jackwork.motion.MechanismException;
+import jackwork.parts.PartException;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.regex.Pattern;
+
+/**
+ * Looks for one number that settles a finding: the least change, of the numbers its remedy speaks of, with which it
+ * passes over its whole spread and nothing that passed before stops doing so. Every proposal is computed, none is a
+ * rule of thumb.
+ */
+public final class Remedies {
+
+    private static final String WEIGHTS = "figure\\.weights\\..*\\.(mass|count)";
+    private static final String COUNTERWEIGHT = "box\\.weights\\..*\\.(mass|count)";
+    private static final String THROW = "box\\.lever\\.throw";
+
+    /** By the first word of a finding's id: which numbers its remedy speaks of. */
+    private static final Map<String, Pattern> NUMBERS = new LinkedHashMap<>();
+
+    static {
+        NUMBERS.put("comes-back", Pattern.compile(WEIGHTS));
+        NUMBERS.put("runs-ahead", Pattern.compile(WEIGHTS));
+        NUMBERS.put("finger-force", Pattern.compile(WEIGHTS + "|" + THROW));
+        NUMBERS.put("gesture-reached", Pattern.compile(THROW));
+        NUMBERS.put("full-stroke", Pattern.compile(THROW + "|figure\\.strings\\..*\\.slack|figure\\.stops\\..*"));
+        NUMBERS.put("string-overpulled", Pattern.compile("figure\\.strings\\..*\\.slack|" + THROW));
+        NUMBERS.put("bucket-twist", Pattern.compile("box\\.coin-works\\.bucket\\.(bearing|side-gap)"));
+        NUMBERS.put("bucket-resets", Pattern.compile(COUNTERWEIGHT));
+        NUMBERS.put("coin-trips", Pattern.compile(COUNTERWEIGHT));
+        NUMBERS.put("leans-across", Pattern.compile(COUNTERWEIGHT));
+        NUMBERS.put("coin-thrown-clear", Pattern.compile(THROW));
+        NUMBERS.put("coin-fits-slot", Pattern.compile("box\\.coin-works\\.slot\\.(length|width)"));
+        NUMBERS.put("catch-frees", Pattern.compile("box\\.coin-works\\.bucket\\.tip"));
+        NUMBERS.put("heap-grows", Pattern.compile("box\\.coin-works\\.cash-room\\..*"));
+    }
+
+    /** Shares of a number that are tried, the least change first; of whole numbers the nearest. */
+    private static final double[] SHARES = {1.1, 0.9, 1.2, 0.8, 1.35, 0.7, 1.5, 0.6, 1.75, 0.5, 2, 0.35, 2.5, 3, 4};
+
+    private final Workbench workbench;
+
+    public Remedies(Workbench workbench) {
+        this.workbench = workbench;
+    }
+
+    /** Findings that do not pass and for which there are numbers to try. */
+    static List<String> mendable(Design design, List<Finding> findings) {
+        return findings.stream()
+                .filter(finding -> finding.status() != Status.PASS)
+                .map(Finding::id)
+                .filter(id -> !numbers(design, id).isEmpty())
+                .toList();
+    }
+
+    private static List<Adjustable.Setting> numbers(Design design, String finding) {
+        Pattern pattern = NUMBERS.get(finding.split("/", 2)[0]);
+        return pattern == null
+                ? List.of()
+                : Adjustable.of(design).numbers().stream()
+                        .filter(number -> pattern.matcher(number.path()).matches())
+                        .toList();
+    }
+
+    /** The least change of one number that settles a finding. */
+    public String remedyJson(String id, String finding) {
+        Design design = workbench.design(id);
+        List<Finding> before = DesignCheck.of(design).findings();
+        for (double share : SHARES) {
+            for (Adjustable.Setting number : numbers(design, finding)) {
+                double value = value(number, share);
+                if (value != number.value() && settles(design, number.path(), value, finding, before)) {
+                    String words = DesignEdit.words(value);
+                    return Json.compact(new Remedy(
+                            finding,
+                            Wording.of(number.path()) + " from " + DesignEdit.words(number.value()) + " to " + words
+                                    + Wording.unit(number.unit()) + ": then it passes",
+                            List.of(new Edit.Step(Edit.Kind.SET, number.path(), words))));
+                }
+            }
+        }
+        return Json.compact(new Remedy(
+                finding, "no single number that was tried settles it without spoiling something else", List.of()));
+    }
+
+    private static double value(Adjustable.Setting number, double share) {
+        double value = number.value() * share;
+        if (number.whole()) {
+            double next = share > 1 ? Math.ceil(value) : Math.floor(value);
+            return Math.max(0, next);
+        }
+        double step = Math.pow(10, Math.floor(Math.log10(Math.max(1e-9, Math.abs(value)))) - 1);
+        return Math.rint(value / step) * step;
+    }
+
+    private static boolean settles(Design design, String path, double value, String finding, List<Finding> before) {
+        try {
+            String text = DesignEdit.with(DesignReader.text(design.folder()), Map.of(path, value));
+            Design other = DesignReader.read(design.folder(), text);
+            boolean quickly = Questions.askQuickly(Subject.asNumbered(other)).stream()
+                    .noneMatch(f -> f.id().equals(finding) && f.status() != Status.PASS);
+            return quickly && spoilsNothing(DesignCheck.of(other).findings(), finding, before);
+        } catch (DesignException | MechanismException | PartException e) {
+            return false;
+        }
+    }
+
+    private static boolean spoilsNothing(List<Finding> after, String finding, List<Finding> before) {
+        Map<String, Status> was = new LinkedHashMap<>();
+        before.forEach(f -> was.put(f.id(), f.status()));
+        List<String> worse = new ArrayList<>();
+        for (Finding f : after) {
+            Status old = Optional.ofNullable(was.get(f.id())).orElse(Status.PASS);
+            boolean mustPass = f.id().equals(finding);
+            if (f.status().compareTo(mustPass ? Status.PASS : old) > 0) {
+                worse.add(Objects.toString(f.id()));
+            }
+        }
+        return worse.isEmpty();
+    }
+}

@@ -1,0 +1,11 @@
+package jackwork.app;
+
+import java.util.List;
+
+/**
+ * A number that settles a finding.
+ *
+ * @param words what it does, or why none was found
+ * @param steps to apply; empty when none was found
+ */
+record Remedy(String finding, String words, List<Edit.Step> steps) implements Payload {}

@@ -1,0 +1,107 @@
+package jackwork.app;
+
+import jackwork.motion.CycleStage;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The report of {@code check --json} and of the page, described in docs/report.md; null means not computed or not finite.
+ */
+record Report(
+        int formatVersion,
+        String design,
+        Verdict verdict,
+        List<Finding> findings,
+        Motion motion,
+        List<Coin> coins,
+        @Nullable Builds builds) {
+
+    enum Verdict {
+        WORKS,
+        DOUBTFUL,
+        FAILS
+    }
+
+    enum Status {
+        PASS,
+        DOUBTFUL,
+        FAIL
+    }
+
+    /** One question's answer; {@code restsOn} has what moves it, most first. */
+    record Finding(
+            String id,
+            String question,
+            Status status,
+            @Places(9) @Nullable Double value,
+            @Places(9) @Nullable Double limit,
+            @Places(9) @Nullable Double margin,
+            String unit,
+            Where where,
+            String why,
+            String remedy,
+            String formula,
+            List<Ground> restsOn) {}
+
+    record Where(
+            @Nullable String part,
+            @Nullable Double stroke,
+            @Nullable Pair at) {}
+
+    record Ground(String name, double value, double low, double high, String unit, String basis, String source) {}
+
+    record Motion(Way pressing, Way returning) {}
+
+    /** Over the stroke: the finger's force, N, and where every body is. */
+    record Way(List<Double> stroke, List<@Nullable Double> forceN, Map<String, List<PoseEntry>> parts) {}
+
+    record Coin(
+            String coin,
+            boolean fits,
+            @Nullable Boolean trips,
+            @Nullable Double tripMomentNmm,
+            @Nullable Double needMomentNmm,
+            @Nullable Cycle cycle) {}
+
+    /** The design as numbered, its coin let go in the middle of the slot. */
+    record Cycle(
+            boolean passes,
+            boolean computed,
+            List<Stage> stages,
+            @Places(9) double closureMm,
+            @Places(9) double residual,
+            @Places(9) double energyFromNowhere) {}
+
+    record Stage(
+            CycleStage stage,
+            @Places(5) @Nullable Double atS,
+            @Places(4) @Nullable Double nearest) {}
+
+    record Builds(
+            String words,
+            long seed,
+            int builds,
+            int passes,
+            int notComputed,
+            double rate,
+            Interval interval95,
+            Map<String, Integer> passesByCoin,
+            List<CauseCount> causes,
+            List<Integer> failing,
+            Matters matters,
+            List<Condition> conditions,
+            int numbersDrawn,
+            int guesses) {}
+
+    record Interval(double low, double high) {}
+
+    record CauseCount(jackwork.builds.Cause cause, String words, int builds) {}
+
+    record Matters(
+            String measure, List<Matter> numbers, @Nullable String measureFirst) {}
+
+    record Matter(String name, @Places(3) double correlation, boolean guess) {}
+
+    record Condition(String name, int builds, int passes) {}
+}

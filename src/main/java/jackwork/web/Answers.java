@@ -1,0 +1,48 @@
+package jackwork.web;
+
+import io.javalin.http.Context;
+import io.javalin.http.HttpStatus;
+import jackwork.app.BadRequestException;
+import jackwork.app.Refusal;
+import org.jspecify.annotations.Nullable;
+
+/** How requests are answered: JSON that is ready, or a refusal in words. */
+final class Answers {
+
+    /** Attribute of a request whose refusal is written already. */
+    private static final String ANSWERED = "answered";
+
+    private Answers() {}
+
+    static void json(Context context, String body) {
+        context.contentType("application/json").result(body);
+    }
+
+    static void refuse(Context context, HttpStatus status, @Nullable String problem, String remedy) {
+        context.attribute(ANSWERED, true);
+        json(context.status(status), new Refusal(String.valueOf(problem), remedy).json());
+    }
+
+    /** A word of the query; empty when it is not there. */
+    static String word(Context context, String name) {
+        String word = context.queryParam(name);
+        return word == null ? "" : word;
+    }
+
+    /** A whole number of the query. */
+    static int number(Context context, String name) {
+        return whole(word(context, name));
+    }
+
+    static int whole(String text) {
+        try {
+            return Integer.parseInt(text);
+        } catch (NumberFormatException e) {
+            throw new BadRequestException("read \"" + text + "\", expected a whole number");
+        }
+    }
+
+    static boolean isRefused(Context context) {
+        return context.attribute(ANSWERED) != null;
+    }
+}

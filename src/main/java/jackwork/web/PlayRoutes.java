@@ -1,0 +1,62 @@
+package jackwork.web;
+
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import jackwork.app.Jobs;
+import jackwork.app.Player;
+import jackwork.app.Remedies;
+import jackwork.app.Workbench;
+
+/** Coins dropped, pieces watched, long work started, looked at and stopped. */
+final class PlayRoutes implements Routes {
+
+    private final Player player;
+    private final Jobs jobs;
+    private final Remedies remedies;
+
+    PlayRoutes(Workbench workbench) {
+        this.player = new Player(workbench);
+        this.jobs = new Jobs(workbench);
+        this.remedies = new Remedies(workbench);
+    }
+
+    @Override
+    public void add(RoutesConfig routes) {
+        routes.get("/api/tray/<id>", context -> Answers.json(context, player.trayJson(id(context))));
+        routes.get(
+                "/api/drop/<id>",
+                context -> Answers.json(context, player.dropJson(id(context), Answers.word(context, "coin"))));
+        routes.get(
+                "/api/piece/<id>",
+                context -> Answers.json(
+                        context,
+                        player.pieceJson(
+                                id(context),
+                                Answers.number(context, "builds"),
+                                Answers.number(context, "seed"),
+                                Answers.number(context, "number"))));
+        routes.get(
+                "/api/across/<id>",
+                context -> context.contentType("image/svg+xml")
+                        .result(player.acrossSvg(
+                                id(context),
+                                Answers.number(context, "builds"),
+                                Answers.number(context, "seed"),
+                                Answers.number(context, "number"))));
+        routes.get(
+                "/api/remedy/<id>",
+                context -> Answers.json(context, remedies.remedyJson(id(context), Answers.word(context, "finding"))));
+        routes.post("/api/pieces/<id>", context -> Answers.json(context, jobs.piecesJson(id(context), context.body())));
+        routes.post("/api/tune/<id>", context -> Answers.json(context, jobs.tuneJson(id(context), context.body())));
+        routes.get(
+                "/api/jobs/{number}",
+                context -> Answers.json(context, jobs.viewJson(Answers.whole(context.pathParam("number")))));
+        routes.delete(
+                "/api/jobs/{number}",
+                context -> Answers.json(context, jobs.stopJson(Answers.whole(context.pathParam("number")))));
+    }
+
+    private static String id(Context context) {
+        return context.pathParam("id");
+    }
+}

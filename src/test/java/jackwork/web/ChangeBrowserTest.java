@@ -1,0 +1,224 @@
+package jackwork.web;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.microsoft.playwright.Locator;
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.options.BoundingBox;
+import jackwork.DemoCopy;
+import jackwork.app.Workbench;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** A design changed at the page: dragged, written, taken back, by two people at once, with the server gone. */
+@Tag("browser")
+class ChangeBrowserTest {
+
+    private static final String HIP = "figure.pins.crank.at";
+    private static final String TAIL = "figure.weights.tail.mass";
+
+    @TempDir
+    static Path folder;
+
+    private static Path demo;
+    private static PageServer server;
+    private static Browser browser;
+
+    @BeforeAll
+    static void open() throws IOException {
+        demo = DemoCopy.at(folder.resolve("hut"));
+        server = PageServer.start(new Workbench(demo), 0);
+        browser = new Browser();
+    }
+
+    @AfterAll
+    static void close() {
+        browser.close();
+        server.stop();
+    }
+
+    private static Page page(String design) {
+        Page page = browser.open(server.address() + "#" + design, 1400, 1000);
+        page.waitForSelector("jackwork-page[data-ready='" + design + "']");
+        page.locator(".change-switch").click();
+        page.waitForSelector("jackwork-change");
+        return page;
+    }
+
+    private static String text(String file) throws IOException {
+        return Files.readString(demo.resolve(file));
+    }
+
+    private static double millimetre(Page page) {
+        return ((Number) page.evaluate("document.querySelector('svg.scene').getScreenCTM().a")).doubleValue();
+    }
+
+    private static void write(Page page, String path, String number) {
+        Locator field = page.locator("[data-setting='" + path + "']");
+        field.fill(number);
+        field.press("Enter");
+    }
+
+    private static String field(Page page, String path) {
+        return page.locator("[data-setting='" + path + "']").inputValue();
+    }
+
+    private static void takeBack(Page page) {
+        page.locator("[data-step=undo]").click();
+    }
+
+    @Test
+    void aPivotIsDraggedUntilAFindingFlipsThenLetGoAndTakenBack() throws IOException {
+        String before = text("heron/design.yaml");
+        Page page = page("heron");
+        BoundingBox grip = page.locator("[data-grip='" + HIP + "'] .mark").boundingBox();
+        double x = grip.x + grip.width / 2;
+        double y = grip.y + grip.height / 2;
+        page.mouse().move(x, y);
+        page.mouse().down();
+        for (int i = 1; i <= 30 && page.locator(".verdict.fails").count() == 0; i++) {
+            page.mouse().move(x + 0.4 * i * millimetre(page), y - 0.1 * i * millimetre(page));
+            page.waitForTimeout(30);
+        }
+        page.waitForSelector(".verdict.fails");
+        assertThat(page.locator(".stale").first().textContent()).contains("while you drag");
+        assertThat(text("heron/design.yaml")).as("not saved while dragging").isEqualTo(before);
+        Browser.keep(page, "heron-pivot-dragged");
+        page.mouse().up();
+        page.waitForSelector("[data-step=undo]:not([disabled])");
+        assertThat(text("heron/design.yaml")).contains(HIP + ": [");
+        takeBack(page);
+        page.waitForSelector(".verdict.works");
+        assertThat(text("heron/design.yaml")).isEqualTo(before);
+        page.close();
+    }
+
+    @Test
+    void numbersAreWrittenAndAllTakenBackAfterTheServerWasAway() throws IOException {
+        String before = text("windmill/design.yaml");
+        Page page = page("windmill");
+        String throwAngle = "box.lever.throw";
+        String first = field(page, throwAngle);
+        write(page, "box.coin-works.slot.length", "27.2");
+        page.waitForCondition(() -> saved("windmill/design.yaml", "slot.length: 27.2"));
+        int port = server.port();
+        server.stop();
+        write(page, "box.coin-works.slot.width", "3.1");
+        page.waitForSelector(".told.away");
+        server = PageServer.start(new Workbench(demo), port);
+        page.waitForCondition(() -> saved("windmill/design.yaml", "slot.width: 3.1"));
+        page.waitForSelector(
+                ".told.away",
+                new Page.WaitForSelectorOptions()
+                        .setState(com.microsoft.playwright.options.WaitForSelectorState.DETACHED));
+        page.reload();
+        page.waitForSelector("[data-step=undo]:not([disabled])");
+        takeBack(page);
+        page.waitForCondition(() -> !saved("windmill/design.yaml", "slot.width"));
+        page.waitForSelector("[data-step=redo]:not([disabled])");
+        takeBack(page);
+        page.waitForCondition(() -> !saved("windmill/design.yaml", "slot.length"));
+        assertThat(text("windmill/design.yaml")).isEqualTo(before);
+        page.locator(".change-switch").click();
+        assertThat(field(page, throwAngle)).isEqualTo(first);
+        page.close();
+    }
+
+    private static boolean saved(String file, String words) {
+        try {
+            return text(file).contains(words);
+        } catch (IOException e) {
+            throw new java.io.UncheckedIOException(e);
+        }
+    }
+
+    @Test
+    void twoPagesOnOneDesign() throws IOException {
+        String design = "spoiled/heron-hangs-up";
+        Page one = page(design.replace("/", "%2F"), design);
+        Page two = page(design.replace("/", "%2F"), design);
+        two.evaluate("Object.defineProperty(document, 'hidden', {value: true})"); // it does not look by itself
+        // Different numbers: both stay.
+        write(one, "box.lever.throw", "13.5");
+        one.waitForCondition(() -> saved(design + "/design.yaml", "box.lever.throw: 13.5"));
+        write(two, TAIL, "24");
+        two.waitForCondition(() -> saved(design + "/design.yaml", TAIL + ": 24"));
+        assertThat(text(design + "/design.yaml")).contains("box.lever.throw: 13.5");
+        // The same number: whoever comes later is asked.
+        one.waitForCondition(() -> field(one, TAIL).equals("24"));
+        write(one, TAIL, "25");
+        one.waitForCondition(() -> saved(design + "/design.yaml", TAIL + ": 25"));
+        write(two, TAIL, "26");
+        two.waitForSelector(".choice");
+        assertThat(two.locator(".choice").textContent())
+                .contains("from 24 to 25")
+                .contains("You want 26");
+        Browser.keep(two, "changed-elsewhere");
+        two.locator(".theirs").click();
+        two.waitForCondition(() -> field(two, TAIL).equals("25"));
+        assertThat(text(design + "/design.yaml")).contains(TAIL + ": 25");
+        one.close();
+        two.close();
+    }
+
+    private static Page page(String address, String design) {
+        Page page = browser.open(server.address() + "#" + address, 1400, 1000);
+        page.waitForSelector("jackwork-page[data-ready='" + design + "']");
+        page.locator(".change-switch").click();
+        return page;
+    }
+
+    @Test
+    void aPivotMovesByKeysAWeightComesAndGoes() throws IOException {
+        String figure = text("lamplighter/figure.yaml");
+        Page page = page("lamplighter");
+        page.locator("[data-add=weights]").click();
+        page.locator("input[name=name]").fill("hat");
+        page.locator("select[name=on]").selectOption("pole");
+        page.locator("form.adding button[type=submit]").click();
+        page.waitForSelector("[data-entry='figure.weights.hat']");
+        assertThat(text("lamplighter/figure.yaml")).contains("  hat: {on: pole, at: [");
+        Locator grip = page.locator("[data-grip='figure.weights.hat.at']");
+        grip.focus();
+        page.keyboard().press("ArrowUp");
+        page.keyboard().press("Shift+ArrowUp");
+        page.waitForCondition(() -> saved("lamplighter/design.yaml", "figure.weights.hat.at: ["));
+        page.locator("[data-entry='figure.weights.hat'] .take-out").click();
+        page.waitForCondition(() -> !saved("lamplighter/figure.yaml", "hat"));
+        assertThat(text("lamplighter/figure.yaml")).isEqualTo(figure);
+        assertThat(text("lamplighter/design.yaml")).doesNotContain("hat");
+        page.close();
+    }
+
+    @Test
+    void aDraggedPivotIsAnsweredAtOnce() {
+        Page page = page("heron");
+        BoundingBox grip =
+                page.locator("[data-grip='figure.pins.hip.at'] .mark").boundingBox();
+        double x = grip.x + grip.width / 2;
+        double y = grip.y + grip.height / 2;
+        page.mouse().move(x, y);
+        page.mouse().down();
+        for (int i = 0; i < 120; i++) {
+            page.mouse().move(x + 2 * Math.sin(i / 5.0), y + 2 * Math.cos(i / 7.0));
+        }
+        page.waitForFunction("performance.getEntriesByName('glimpse').length >= 10");
+        page.keyboard().press("Escape");
+        page.mouse().up();
+        @SuppressWarnings("unchecked")
+        List<Number> times = (List<Number>)
+                page.evaluate("performance.getEntriesByName('glimpse').map(e => e.duration).sort((a, b) => a - b)");
+        double median = times.get(times.size() / 2).doubleValue();
+        System.err.printf("a dragged pivot: %d answers, median %.1f ms%n", times.size(), median);
+        // The aim is 30 ms on a quiet machine; a busy one is no fault of the page.
+        assertThat(median).isLessThan(250);
+        page.close();
+    }
+}

@@ -1,0 +1,385 @@
+// Made from the records of jackwork.app by ApiTypes; change those, then run it again.
+// Lengths in mm with y up, forces in N, angles in degrees.
+
+export interface Room {
+  minX: number;
+  minY: number;
+  maxX: number;
+  maxY: number;
+}
+
+export type Centre = [number, number];
+
+export type Pair = [number, number];
+
+export interface Part {
+  name: string;
+  layer: number;
+  ofBox: boolean;
+  material: string;
+  paint: string | null;
+  rings: Pair[][];
+  engraving: Pair[][];
+}
+
+export interface Weight {
+  name: string;
+  at: Pair;
+  radius: number;
+}
+
+export interface Body {
+  name: string;
+  ground: boolean;
+  centre: Centre;
+  parts: Part[];
+  weights: Weight[];
+}
+
+export interface Pin {
+  name: string;
+  at: Pair;
+  radius: number;
+  body: string;
+  layer: number;
+}
+
+export interface On {
+  body: string;
+  at: Pair;
+}
+
+export interface Cord {
+  name: string;
+  points: On[];
+}
+
+export interface Handle {
+  body: string;
+  press: Pair;
+  pin: Pair;
+  throwDeg: number;
+}
+
+export interface Slot {
+  length: number;
+  width: number;
+}
+
+export interface Works {
+  slot: Slot;
+  lip: Pair;
+  heel: Pair;
+  toe: Pair;
+  body: string;
+  pin: Pair;
+  tipDeg: number;
+  letGo: Pair;
+  layer: number;
+}
+
+export interface Scene {
+  name: string;
+  bounds: Room;
+  bodies: Body[];
+  pins: Pin[];
+  strings: Cord[];
+  lever: Handle;
+  coinWorks: Works;
+}
+
+export type Verdict = "works" | "doubtful" | "fails";
+
+export type Status = "pass" | "doubtful" | "fail";
+
+export interface Where {
+  part: string | null;
+  stroke: number | null;
+  at: Pair | null;
+}
+
+export interface Ground {
+  name: string;
+  value: number;
+  low: number;
+  high: number;
+  unit: string;
+  basis: string;
+  source: string;
+}
+
+export interface Finding {
+  id: string;
+  question: string;
+  status: Status;
+  value: number | null;
+  limit: number | null;
+  margin: number | null;
+  unit: string;
+  where: Where;
+  why: string;
+  remedy: string;
+  formula: string;
+  restsOn: Ground[];
+}
+
+export type PoseEntry = [number | null, number | null, number | null];
+
+export interface Way {
+  stroke: number[];
+  forceN: (number | null)[];
+  parts: Record<string, PoseEntry[]>;
+}
+
+export interface Motion {
+  pressing: Way;
+  returning: Way;
+}
+
+export type CycleStage = "lands" | "frees" | "acts" | "thrown" | "returns" | "locks" | "refuses";
+
+export interface Stage {
+  stage: CycleStage;
+  atS: number | null;
+  nearest: number | null;
+}
+
+export interface Cycle {
+  passes: boolean;
+  computed: boolean;
+  stages: Stage[];
+  closureMm: number;
+  residual: number;
+  energyFromNowhere: number;
+}
+
+export interface Coin {
+  coin: string;
+  fits: boolean;
+  trips: boolean | null;
+  tripMomentNmm: number | null;
+  needMomentNmm: number | null;
+  cycle: Cycle | null;
+}
+
+export interface Interval {
+  low: number;
+  high: number;
+}
+
+export type Cause = "slot" | "gap" | "bearing" | "twist" | "lands" | "frees" | "acts" | "thrown" | "returns" | "locks" | "refuses";
+
+export interface CauseCount {
+  cause: Cause;
+  words: string;
+  builds: number;
+}
+
+export interface Matter {
+  name: string;
+  correlation: number;
+  guess: boolean;
+}
+
+export interface Matters {
+  measure: string;
+  numbers: Matter[];
+  measureFirst: string | null;
+}
+
+export interface Condition {
+  name: string;
+  builds: number;
+  passes: number;
+}
+
+export interface Builds {
+  words: string;
+  seed: number;
+  builds: number;
+  passes: number;
+  notComputed: number;
+  rate: number;
+  interval95: Interval;
+  passesByCoin: Record<string, number>;
+  causes: CauseCount[];
+  failing: number[];
+  matters: Matters;
+  conditions: Condition[];
+  numbersDrawn: number;
+  guesses: number;
+}
+
+export interface Report {
+  formatVersion: number;
+  design: string;
+  verdict: Verdict;
+  findings: Finding[];
+  motion: Motion;
+  coins: Coin[];
+  builds: Builds | null;
+}
+
+export interface Setting {
+  path: string;
+  value: number;
+  unit: string;
+  whole: boolean;
+}
+
+export interface Spot {
+  paths: string[];
+  at: Pair;
+}
+
+export interface Entry {
+  path: string;
+  section: string;
+  name: string;
+  about: string;
+}
+
+export interface Choices {
+  sheets: string[];
+  rods: string[];
+  cords: string[];
+  fasteners: string[];
+}
+
+export interface Changeable {
+  settings: Setting[];
+  spots: Spot[];
+  entries: Entry[];
+  outlines: string[];
+  choices: Choices;
+  sharedWith: string[];
+}
+
+export interface DesignView {
+  id: string;
+  version: string;
+  scene: Scene;
+  report: Report;
+  changeable: Changeable;
+  mendable: string[];
+  undo: string | null;
+  redo: string | null;
+}
+
+export type Kind = "set" | "add" | "remove";
+
+export interface Step {
+  kind: Kind;
+  path: string;
+  value: string;
+}
+
+export interface Edit {
+  base: string;
+  label: string;
+  steps: Step[];
+}
+
+export interface ForPieces {
+  builds: number;
+  seed: number;
+}
+
+export interface Free {
+  path: string;
+  low: number;
+  high: number;
+}
+
+export interface ForTuning {
+  free: Free[];
+  seed: number;
+}
+
+export interface Glimpse {
+  scene: Scene;
+  motion: Motion;
+  findings: Finding[];
+}
+
+export type State = "running" | "done" | "stopped" | "failed";
+
+export interface Proposed {
+  path: string;
+  value: number;
+}
+
+export interface Proposal {
+  numbers: Proposed[];
+  before: Builds;
+  after: Builds;
+}
+
+export interface JobView {
+  number: number;
+  design: string;
+  version: string;
+  state: State;
+  problem: string;
+  done: number;
+  size: number;
+  lines: string[];
+  builds: Builds | null;
+  proposal: Proposal | null;
+}
+
+export interface Reached {
+  stage: CycleStage;
+  at: number;
+}
+
+export interface Playback {
+  coin: string;
+  coinDiameter: number;
+  words: string;
+  passes: boolean;
+  times: number[];
+  poses: Record<string, PoseEntry[]>;
+  coinPoses: PoseEntry[];
+  stages: Reached[];
+  missed: CycleStage | null;
+  scene: Scene | null;
+  across: string | null;
+}
+
+export interface Refusal {
+  problem: string;
+  remedy: string;
+}
+
+export interface Remedy {
+  finding: string;
+  words: string;
+  steps: Step[];
+}
+
+export interface TrayCoin {
+  code: string;
+  currency: string;
+  denomination: string;
+  diameter: number;
+  taken: boolean;
+}
+
+export interface Tray {
+  coins: TrayCoin[];
+}
+
+export interface VersionView {
+  version: string;
+}
+
+export interface DesignName {
+  id: string;
+  name: string;
+}
+
+export interface Workshop {
+  name: string;
+  designs: DesignName[];
+}

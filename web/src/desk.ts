@@ -1,0 +1,300 @@
+import type { ReactiveController, ReactiveControllerHost } from "lit";
+import { type DesignView, designPath, get, type Glimpse, post, Refused, type Step, type VersionView, type Workshop } from "./api.js";
+import { merged, sameValue, valueAt } from "./merge.js";
+import { placeName } from "./names.js";
+
+/** How often the files are looked at for what was changed elsewhere, ms. */
+const LOOK_EVERY = 1500;
+
+/** A change on its way into the files. */
+interface Pending {
+  id: string;
+  label: string;
+  steps: Step[];
+  /** What stood there when it was decided. */
+  seen: string[];
+}
+
+/** Two changed the same thing: whose stays? */
+export interface Choice {
+  text: string;
+  decide(mine: boolean): void;
+}
+
+/** What lies on the desk: the workshop, and the design that the address names. Every room reads and changes it here. */
+export class Desk implements ReactiveController {
+  workshop: Workshop | null = null;
+  /** The chosen design's id. */
+  chosen = "";
+  /** The place at the top that the address names; empty for the first. */
+  room = "";
+  /** As saved. */
+  view: DesignView | null = null;
+  waiting = true;
+  problem = "";
+  /** Something to be told that leaves the design as it is. */
+  note = "";
+  /** Whether Jackwork answered last time. */
+  away = false;
+  choice: Choice | null = null;
+
+  private readonly watching = new Set<ReactiveControllerHost>();
+  private readonly pending: Pending[] = [];
+  private saving = false;
+  private glimpsed: DesignView | null = null;
+  private wanted: Step[] | null = null;
+  private looking = false;
+
+  /** Every element that shows something of the desk watches it. */
+  watch(host: ReactiveControllerHost): this {
+    this.watching.add(host);
+    host.addController(this);
+    return this;
+  }
+
+  hostConnected(): void {
+    // Nothing: the desk outlives what shows it.
+  }
+
+  /** Tells all who watch that something has changed. */
+  changed(): void {
+    for (const host of this.watching) host.requestUpdate();
+  }
+
+  /** As it is to be shown: as saved, or as it would be with what is being dragged. */
+  get shown(): DesignView | null {
+    return this.glimpsed ?? this.view;
+  }
+
+  get isGlimpse(): boolean {
+    return this.glimpsed !== null;
+  }
+
+  /** Changes that wait for Jackwork to answer. */
+  get unsaved(): number {
+    return this.pending.length;
+  }
+
+  async begin(): Promise<void> {
+    try {
+      this.workshop = await get<Workshop>("/api/workshop");
+      await this.goToAddress();
+    } catch (e) {
+      this.fail(e);
+    }
+    setTimeout(() => void this.look(), LOOK_EVERY);
+  }
+
+  /** Fetches the design that the address names, or the first. */
+  readonly goToAddress = async (): Promise<void> => {
+    const [design = "", room = ""] = location.hash.slice(1).split("&");
+    this.room = room;
+    const id = decoded(design) || this.workshop?.designs[0]?.id;
+    if (id === undefined) {
+      this.fail("This workshop has no design yet.\nMake one with: jackwork new NAME --from heron");
+      return;
+    }
+    if (id === this.chosen && this.view && !this.problem) {
+      this.changed();
+      return;
+    }
+    await this.open(id);
+  };
+
+  async open(id: string): Promise<void> {
+    this.chosen = id;
+    this.waiting = true;
+    this.problem = "";
+    this.note = "";
+    this.choice = null;
+    this.changed();
+    try {
+      const view = await get<DesignView>(designPath(id));
+      if (this.chosen !== id) return; // another was chosen while this one was on its way
+      this.show(view);
+    } catch (e) {
+      if (this.chosen === id) this.fail(e);
+    }
+  }
+
+  show(view: DesignView): void {
+    if (view.id !== this.chosen) return;
+    this.view = view;
+    this.glimpsed = null;
+    this.waiting = false;
+    this.problem = "";
+    this.away = false;
+    document.title = `${view.scene.name}, Jackwork`;
+    this.changed();
+  }
+
+  fail(e: unknown): void {
+    this.view = this.glimpsed = null;
+    this.waiting = false;
+    this.problem = words(e);
+    this.changed();
+  }
+
+  /** The address of a design in a room. */
+  address(id: string, room: string): string {
+    return `#${encodeURIComponent(id)}${room ? `&${room}` : ""}`;
+  }
+
+  /** Saves a change at once; where it must wait for Jackwork or for a decision, it does. */
+  async edit(label: string, steps: Step[]): Promise<void> {
+    const { view } = this;
+    if (!view) return;
+    this.note = "";
+    this.pending.push({ id: view.id, label, steps, seen: steps.map((step) => valueAt(view, step.path)) });
+    await this.save();
+  }
+
+  /** Takes the last change back, or makes it again. */
+  async step(way: "undo" | "redo"): Promise<void> {
+    const { view } = this;
+    if (!view || this.saving) return;
+    try {
+      this.note = "";
+      this.show(await post<DesignView>(designPath(view.id, way), { version: view.version }));
+    } catch (e) {
+      this.note = words(e);
+      if (e instanceof Refused && e.status === 409) await this.fetchAgain();
+      this.changed();
+    }
+  }
+
+  private async save(): Promise<void> {
+    if (this.saving) return;
+    this.saving = true;
+    try {
+      for (let next = this.pending[0]; next; next = this.pending[0]) {
+        if (!(await this.send(next))) break;
+        this.pending.shift();
+      }
+    } finally {
+      this.saving = false;
+      this.changed();
+    }
+  }
+
+  /** Sends one change until it is saved or given up; false when Jackwork does not answer. */
+  private async send(next: Pending): Promise<boolean> {
+    while (next.id === this.view?.id) {
+      try {
+        const { label, steps } = next;
+        this.show(await post<DesignView>(designPath(next.id, "edit"), { base: this.view.version, label, steps }));
+        return true;
+      } catch (e) {
+        if (e instanceof Refused && e.status === 0) {
+          this.away = true;
+          this.changed();
+          return false;
+        }
+        if (!(e instanceof Refused && e.status === 409)) {
+          this.note = words(e);
+          this.endGlimpse();
+          return true;
+        }
+        if (!(await this.agrees(next))) return true;
+      }
+    }
+    return true;
+  }
+
+  /** After a change elsewhere: goes on when that touched other things, else asks whose is to stay. */
+  private async agrees(mine: Pending): Promise<boolean> {
+    await this.fetchAgain();
+    const { view } = this;
+    if (!view) return false;
+    const now = mine.steps.map((step) => valueAt(view, step.path));
+    const wanted = (i: number): string => mine.steps[i]?.value ?? "";
+    // It may have been saved already, only its answer was lost.
+    if (now.every((value, i) => sameValue(value, wanted(i)))) return false;
+    const clash = now.findIndex((value, i) => value !== mine.seen[i] && !sameValue(value, wanted(i)));
+    if (clash < 0) return true;
+    const step = mine.steps[clash] as Step;
+    const text =
+      `${placeName(step.path)} was changed elsewhere, from ${mine.seen[clash]} to ${now[clash]}. ` +
+      `You want ${step.value || "it gone"}.`;
+    mine.seen = now;
+    const stays = await new Promise<boolean>((decide) => {
+      this.choice = { text, decide };
+      this.changed();
+    });
+    this.choice = null;
+    this.changed();
+    return stays;
+  }
+
+  private async fetchAgain(): Promise<void> {
+    this.show(await get<DesignView>(designPath(this.chosen)));
+  }
+
+  /** Looks whether the files were changed elsewhere; sends what waits once Jackwork answers again. */
+  private async look(): Promise<void> {
+    const { view } = this;
+    try {
+      if (view && !this.waiting && !document.hidden && !this.choice) {
+        const { version } = await get<VersionView>(designPath(view.id, "version"));
+        const quiet = !this.saving && !this.isGlimpse && view === this.view;
+        if (this.away) this.away = false;
+        if (this.pending.length > 0) await this.save();
+        else if (quiet && version !== view.version) {
+          await this.fetchAgain();
+          this.note = "The files were changed elsewhere; this is how they are now.";
+        }
+        this.changed();
+      }
+    } catch (e) {
+      if (e instanceof Refused && e.status === 0) this.away = true;
+      else this.note = words(e);
+      this.changed();
+    }
+    setTimeout(() => void this.look(), LOOK_EVERY);
+  }
+
+  /** Shows a change that is not saved, as soon as the last answer is there; only the newest counts. */
+  glimpse(steps: Step[]): void {
+    this.wanted = steps;
+    if (!this.looking) void this.answerGlimpses();
+  }
+
+  /** Back to what is saved. */
+  endGlimpse(): void {
+    this.wanted = null;
+    this.glimpsed = null;
+    this.changed();
+  }
+
+  private async answerGlimpses(): Promise<void> {
+    this.looking = true;
+    while (this.wanted && this.view) {
+      const [steps, { id, version }] = [this.wanted, this.view];
+      this.wanted = null;
+      const began = performance.now();
+      try {
+        const answer = await post<Glimpse>(designPath(id, "glimpse"), { base: version, label: "", steps });
+        if (this.view?.version !== version) continue;
+        this.note = "";
+        this.glimpsed = merged(this.view, answer);
+      } catch (e) {
+        this.note = words(e);
+      }
+      this.changed();
+      await Promise.all([...this.watching].map((host) => host.updateComplete));
+      performance.measure("glimpse", { start: began, end: performance.now() });
+    }
+    this.looking = false;
+  }
+}
+
+const words = (e: unknown): string => (e instanceof Error ? e.message : String(e));
+
+/** A part of the address as text; the text itself when it was never encoded rightly. */
+function decoded(text: string): string {
+  try {
+    return decodeURIComponent(text);
+  } catch {
+    return text;
+  }
+}

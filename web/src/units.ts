@@ -1,0 +1,43 @@
+/** How lengths are shown; files and server always speak millimetres. */
+export type Lengths = "mm" | "in";
+
+const KEY = "jackwork-lengths";
+const MM_PER_INCH = 25.4;
+
+let lengths: Lengths = localStorage.getItem(KEY) === "in" ? "in" : "mm";
+
+export const shownIn = (): Lengths => lengths;
+
+export function showIn(next: Lengths): void {
+  lengths = next;
+  localStorage.setItem(KEY, next);
+}
+
+/** A sentence of the server's with its lengths as they are to be shown. */
+export function inUnits(text: string): string {
+  if (lengths === "mm") return text;
+  return text.replace(/(-?\d+(?:\.\d+)?)(\s?)mm\b(?![²³/])/g, (_, number: string, space: string) => {
+    return `${inches(Number(number))}${space}in`;
+  });
+}
+
+const inches = (mm: number): string => trimmed((mm / MM_PER_INCH).toFixed(3));
+
+const trimmed = (number: string): string => number.replace(/(\.\d*?)0+$/, "$1").replace(/\.$/, "");
+
+/** A number for a field. */
+export function fieldValue(value: number, unit: string): string {
+  return unit === "mm" && lengths === "in" ? inches(value) : trimmed(value.toFixed(3));
+}
+
+export function fieldUnit(unit: string): string {
+  if (unit === "mm") return lengths;
+  if (unit === "deg") return "°";
+  return unit === "1" ? "" : unit;
+}
+
+/** What was typed into a field, as the file writes it: a bare number is in the unit shown. */
+export function typed(text: string, unit: string): string {
+  const bare = text.trim().replace(",", ".");
+  return unit === "mm" && lengths === "in" && /^[+-]?[\d./]+$/.test(bare) ? `${bare} in` : bare;
+}
