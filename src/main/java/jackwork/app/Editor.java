@@ -34,9 +34,15 @@ public final class Editor {
         }
     };
     /** The last drawing that glimpses were compared with. */
-    private Drawn drawn = new Drawn("", "", Map.of());
+    private Optional<Drawn> drawn = Optional.empty();
 
-    private record Drawn(String id, String version, Map<String, Scene.Part> parts) {}
+    private record Drawn(
+            String id,
+            String version,
+            Design design,
+            DesignFiles files,
+            Map<Path, String> texts,
+            Map<String, Scene.Part> parts) {}
 
     public Editor(Workbench workbench) {
         this.workbench = workbench;
@@ -81,12 +87,11 @@ public final class Editor {
             }
         });
         if (!changed.isEmpty()) {
-            DesignCheck check = DesignCheck.of(DesignReader.read(design.folder(), after)); // must still be a design
+            Subject.asNumbered(DesignReader.read(design.folder(), after)); // must still be a design
             History history = history(id);
             history.see(before);
             changed.forEach(WholeFile::save);
             history.did(edit.label(), old, changed);
-            checks.put(files.version(), check);
         }
         return Json.compact(view(id));
     }
@@ -117,29 +122,32 @@ public final class Editor {
     /** What a change would do, without saving anything: what can be told within some milliseconds. */
     public String glimpseJson(String id, String body) {
         Edit edit = Requests.read(body, Edit.class);
-        Design design = workbench.design(id);
-        DesignFiles files = DesignFiles.of(design);
-        Map<Path, String> texts = Splices.apply(design, files, files.texts(), edit.steps());
-        Subject subject = Subject.asNumbered(DesignReader.read(design.folder(), texts));
-        Map<String, Scene.Part> saved = drawn(id, edit.base(), design);
-        Scene scene = SceneMaker.of(subject.assembly(), part -> !part.equals(saved.get(part.name())));
+        Drawn from = drawn(id, edit.base());
+        Map<Path, String> texts = Splices.apply(from.design(), from.files(), from.texts(), edit.steps());
+        Subject subject = Subject.asNumbered(DesignReader.read(from.design().folder(), texts));
+        Scene scene = SceneMaker.of(
+                subject.assembly(), part -> !part.equals(from.parts().get(part.name())));
         return Json.compact(new Glimpse(
                 scene,
                 ReportMaker.motion(subject.assembly(), subject.stroke()),
                 Questions.askQuickly(subject).stream().map(ReportMaker::finding).toList()));
     }
 
-    private synchronized Map<String, Scene.Part> drawn(String id, String version, Design design) {
-        if (!drawn.id().equals(id) || !drawn.version().equals(version)) {
-            remember(id, version, SceneMaker.of(Subject.asNumbered(design).assembly()));
+    /** The saved state that glimpses start from; while something is dragged it is asked for many times a second. */
+    private synchronized Drawn drawn(String id, String version) {
+        if (!drawn.filter(state -> state.id().equals(id) && state.version().equals(version))
+                .isPresent()) {
+            Design design = workbench.design(id);
+            remember(id, design, SceneMaker.of(Subject.asNumbered(design).assembly()));
         }
-        return drawn.parts();
+        return drawn.orElseThrow();
     }
 
-    private void remember(String id, String version, Scene scene) {
+    private void remember(String id, Design design, Scene scene) {
         Map<String, Scene.Part> parts = new HashMap<>();
         scene.bodies().forEach(body -> body.parts().forEach(part -> parts.put(part.name(), part)));
-        drawn = new Drawn(id, version, parts);
+        DesignFiles files = DesignFiles.of(design);
+        drawn = Optional.of(new Drawn(id, files.version(), design, files, files.texts(), parts));
     }
 
     private DesignView view(String id) {
@@ -148,7 +156,7 @@ public final class Editor {
         String version = files.version();
         DesignCheck check = checks.computeIfAbsent(version, state -> DesignCheck.of(design));
         Scene scene = SceneMaker.of(check.subject().assembly());
-        remember(id, version, scene);
+        remember(id, design, scene);
         History history = history(id);
         try {
             history.see(files.texts());

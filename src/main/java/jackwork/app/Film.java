@@ -21,8 +21,18 @@ final class Film implements CoinCycle.Watcher {
     private final List<Double> times = new ArrayList<>();
     private final List<double[]> poses = new ArrayList<>();
 
+    /** The newest picture, that the last moment may be shown as well. */
+    private double[] newest = {};
+
+    private double newestTime;
+
     @Override
     public void at(double time, double[] pose) {
+        if (newest.length != pose.length) {
+            newest = new double[pose.length];
+        }
+        System.arraycopy(pose, 0, newest, 0, pose.length);
+        newestTime = time;
         if (times.isEmpty() || time - times.get(times.size() - 1) >= BETWEEN) {
             times.add(time);
             poses.add(pose.clone());
@@ -31,6 +41,10 @@ final class Film implements CoinCycle.Watcher {
 
     /** @param scene of a piece that differs from the design as numbered */
     Playback developed(Assembly assembly, Coin coin, Watched watched, @Nullable Scene scene, @Nullable String across) {
+        if (!times.isEmpty() && newestTime > times.get(times.size() - 1)) {
+            times.add(newestTime);
+            poses.add(newest);
+        }
         Map<String, List<PoseEntry>> bodies = new LinkedHashMap<>();
         int last = assembly.bodies().size() - 1;
         for (int body = 0; body < last; body++) {

@@ -102,18 +102,18 @@ class ChangeBrowserTest {
 
     @Test
     void numbersAreWrittenAndAllTakenBackAfterTheServerWasAway() throws IOException {
-        String before = text("windmill/design.yaml");
-        Page page = page("windmill");
+        String before = text("heron/design.yaml");
+        Page page = page("heron");
         String throwAngle = "box.lever.throw";
         String first = field(page, throwAngle);
         write(page, "box.coin-works.slot.length", "27.2");
-        page.waitForCondition(() -> saved("windmill/design.yaml", "slot.length: 27.2"));
+        page.waitForCondition(() -> saved("heron/design.yaml", "slot.length: 27.2"));
         int port = server.port();
         server.stop();
         write(page, "box.coin-works.slot.width", "3.1");
         page.waitForSelector(".told.away");
         server = PageServer.start(new Workbench(demo), port);
-        page.waitForCondition(() -> saved("windmill/design.yaml", "slot.width: 3.1"));
+        page.waitForCondition(() -> saved("heron/design.yaml", "slot.width: 3.1"));
         page.waitForSelector(
                 ".told.away",
                 new Page.WaitForSelectorOptions()
@@ -121,11 +121,11 @@ class ChangeBrowserTest {
         page.reload();
         page.waitForSelector("[data-step=undo]:not([disabled])");
         takeBack(page);
-        page.waitForCondition(() -> !saved("windmill/design.yaml", "slot.width"));
+        page.waitForCondition(() -> !saved("heron/design.yaml", "slot.width"));
         page.waitForSelector("[data-step=redo]:not([disabled])");
         takeBack(page);
-        page.waitForCondition(() -> !saved("windmill/design.yaml", "slot.length"));
-        assertThat(text("windmill/design.yaml")).isEqualTo(before);
+        page.waitForCondition(() -> !saved("heron/design.yaml", "slot.length"));
+        assertThat(text("heron/design.yaml")).isEqualTo(before);
         page.locator(".change-switch").click();
         assertThat(field(page, throwAngle)).isEqualTo(first);
         page.close();
