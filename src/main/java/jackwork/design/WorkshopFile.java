@@ -19,8 +19,10 @@ import org.jspecify.annotations.Nullable;
  * @param paper in the printer, by its name; A4 when absent
  * @param maker for the label of a box; a line to fill in when absent
  * @param contact likewise
+ * @param times minutes for one of an operation; guessed where absent
+ * @param pay what money depends on; guessed where absent
  */
-@About("A workshop: its laser, sheets, rods, fits, friction and finger.")
+@About("A workshop: its laser, sheets, rods, fits, friction, finger, times and money.")
 public record WorkshopFile(
         int format,
         String name,
@@ -37,7 +39,9 @@ public record WorkshopFile(
         Map<String, Double> have,
         @Nullable String paper,
         @Nullable String maker,
-        @Nullable String contact) {
+        @Nullable String contact,
+        @Unit("min") Map<String, Uncertain> times,
+        @Nullable PayEntry pay) {
 
     /** A sheet differs so much from place to place after it was measured, mm: a guess. */
     private static final double CALLIPER = 0.05;
@@ -191,7 +195,12 @@ public record WorkshopFile(
                         entry.size())));
         return new WorkshopFile(
                 format, name, currency, laser, measured, rods, cords, fits, friction, finger, printer, handling, have,
-                paper, maker, contact);
+                paper, maker, contact, times, pay);
+    }
+
+    /** What the workshop says of money; nothing, when it says nothing. */
+    public PayEntry payOrNothing() {
+        return pay == null ? PayEntry.NOTHING : pay;
     }
 
     /** What its printer takes. */
