@@ -19,12 +19,7 @@ import java.util.List;
 public record BillItem(String item, String kind, double amount, double testing, String unit) {
 
     static List<BillItem> of(
-            Design design,
-            Assembly assembly,
-            List<CutSheet> cut,
-            List<Needs.Need> needs,
-            int pages,
-            int quantity) {
+            Design design, Assembly assembly, List<CutSheet> cut, List<Needs.Need> needs, int pages, int quantity) {
         List<BillItem> items = new ArrayList<>();
         for (Needs.Need need : needs) {
             boolean sheet = need.unit().equals("sheets");
@@ -32,9 +27,10 @@ public record BillItem(String item, String kind, double amount, double testing, 
             items.add(new BillItem(need.item(), kind(need, design), need.amount(), testing, need.unit()));
         }
         items.add(new BillItem("paper", "paper", (double) quantity * pages, 0, "pages"));
-        double paint = 2 * Quantities.painted(assembly).stream()
-                .mapToDouble(part -> part.section().area())
-                .sum();
+        double paint = 2
+                * Quantities.painted(assembly).stream()
+                        .mapToDouble(part -> part.section().area())
+                        .sum();
         double cloth = 0;
         for (Artwork.Cloth piece : assembly.artwork().cloths()) {
             var bounds = piece.outline().offset(piece.hem()).bounds();

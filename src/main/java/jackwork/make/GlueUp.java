@@ -231,7 +231,9 @@ final class GlueUp {
                             new Work("put-on", 1),
                             new Work("pivot", joints),
                             new Work("sleeve", onSleeves),
-                            new Work("weight", stack.parts().size() == 1 ? weights(stack).size() : 0)),
+                            new Work(
+                                    "weight",
+                                    stack.parts().size() == 1 ? weights(stack).size() : 0)),
                     picture(stack.parts(), standing)));
             standing.addAll(stack.parts());
         }
@@ -347,7 +349,9 @@ final class GlueUp {
                                 housing.spacerLength()),
                         "Pass the lever through the right end first. Then the lid (6) over the figure, with four screws"
                                 + " M3 × 12 into the nuts caught in the walls."),
-                List.of(new Work("works-in", 1), new Work("screw", housing.spacers().size() + 4)),
+                List.of(
+                        new Work("works-in", 1),
+                        new Work("screw", housing.spacers().size() + 4)),
                 null));
     }
 

@@ -74,8 +74,7 @@ public final class Pack {
         Pack pack = new Pack(design, new Wish(quantity, Paper.A4));
         List<PrintedPiece> printed = PrintedPiece.of(design, pack.assembly, pack.housing);
         List<CutSheet> cut = pack.layouts.stream().map(pack::sheet).toList();
-        List<Needs.Need> needs =
-                Needs.of(design, pack.assembly, pack.housing, pack.layouts, printed, quantity);
+        List<Needs.Need> needs = Needs.of(design, pack.assembly, pack.housing, pack.layouts, printed, quantity);
         return Quantities.of(design, pack.subject, pack.housing, cut, needs, printed, quantity);
     }
 
