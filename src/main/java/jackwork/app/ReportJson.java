@@ -111,7 +111,7 @@ final class ReportJson {
         return node;
     }
 
-    private static ObjectNode finding(Finding finding) {
+    static ObjectNode finding(Finding finding) {
         ObjectNode node = Json.object();
         node.put("id", finding.id());
         node.put("question", finding.question());
