@@ -203,6 +203,41 @@ public record WorkshopFile(
         return pay == null ? PayEntry.NOTHING : pay;
     }
 
+    /** The same workshop with holes, glue and paint as a beginner makes them: they spread so many times as wide. */
+    WorkshopFile forBeginner(double times) {
+        Fits wider = new Fits(wider(fits.running(), times), wider(fits.press(), times), fits.push());
+        Handling usual = handlingOrGuess();
+        Uncertain paint = wider(usual.finish(), times);
+        Handling other = new Handling(
+                usual.pressSpeed(),
+                usual.dropSpeed(),
+                usual.tilt(),
+                usual.rebound(),
+                usual.coinMass(),
+                usual.moisture(),
+                new Uncertain(
+                        paint.value(),
+                        Math.max(0, paint.low()),
+                        paint.high(),
+                        paint.unit(),
+                        Basis.GUESS,
+                        paint.source()),
+                usual.presses());
+        return new WorkshopFile(
+                format, name, currency, laser, sheets, rods, cords, wider, friction, finger, printer, other, have,
+                paper, maker, contact, times(), pay);
+    }
+
+    private static Uncertain wider(Uncertain number, double times) {
+        return new Uncertain(
+                number.value(),
+                number.value() - times * (number.value() - number.low()),
+                number.value() + times * (number.high() - number.value()),
+                number.unit(),
+                Basis.GUESS,
+                number.source());
+    }
+
     /** What its printer takes. */
     public Paper paperOrUsual() {
         return paper == null ? Paper.A4 : Paper.named(paper).orElse(Paper.A4);

@@ -105,7 +105,8 @@ public final class Rates {
         return numbers.containsKey(path);
     }
 
-    Uncertain known(String path) {
+    /** A number with its interval. */
+    public Uncertain known(String path) {
         Uncertain number = numbers.get(path);
         if (number == null) {
             throw new IllegalStateException("no number \"" + path + "\" among the rates");
