@@ -21,7 +21,6 @@ import jackwork.stock.Basis;
 import jackwork.stock.Uncertain;
 import java.math.BigDecimal;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Consumer;
@@ -33,39 +32,46 @@ public final class Pricing {
     private static final String SPREAD = "ways.kit.spread";
 
     /**
-     * @param quantity pieces in a batch
+     * @param quantity good pieces in a batch
      * @param shelf price that it must sell at; null when none is asked
      * @param wage of an hour; the workshop's when null
      * @param measured minutes from the bench, by operation or stage
-     * @param builds to draw; 0 for none
-     * @param again whether findings are run again for alternatives that are edits
      */
-    public record Wish(
+    public record Ask(
             int quantity,
             @Nullable BigDecimal shelf,
             @Nullable BigDecimal wage,
-            Map<String, Double> measured,
-            int builds,
-            long seed,
-            int threads,
-            boolean again) {}
+            Map<String, Double> measured) {}
 
-    private final Path path;
-    private final Wish wish;
+    /** Virtual builds to draw, for the share of pieces that pass. */
+    public record Draw(int builds, long seed, int threads) {}
+
+    private final Design design;
+    private final Subject subject;
+    private final Quantities quantities;
+    private final List<Edited> edits;
     private final Consumer<String> talk;
+    private @Nullable Uncertain firstTime;
+    private @Nullable Double beginners;
 
-    private Pricing(Path path, Wish wish, Consumer<String> talk) {
-        this.path = path;
-        this.wish = wish;
+    private Pricing(Path path, int laidOut, boolean again, Consumer<String> talk) {
+        this.design = DesignReader.read(path);
+        this.subject = Subject.of(design);
+        this.quantities = Quantities.of(design, laidOut);
+        this.edits = new QuickerEdits(path, design, again, talk).of(quantities);
         this.talk = talk;
     }
 
     /**
+     * Reads a design and lays it out; what is asked of it afterwards is quick.
+     *
      * @param design its folder
+     * @param laidOut pieces on the sheets that are laid out together
+     * @param again whether findings are run again for quicker ways that are edits of the design
      * @param talk told what takes long
      */
-    public static PriceReport of(Path design, Wish wish, Consumer<String> talk) throws InterruptedException {
-        return new Pricing(design, wish, talk).report();
+    public static Pricing of(Path design, int laidOut, boolean again, Consumer<String> talk) {
+        return new Pricing(design, laidOut, again, talk);
     }
 
     /** One JSON object, pretty. */
@@ -73,58 +79,52 @@ public final class Pricing {
         return Json.pretty(PriceJson.of(report));
     }
 
-    private PriceReport report() throws InterruptedException {
-        Design design = DesignReader.read(path);
-        WorkshopFile workshop = design.workshop();
-        Subject subject = Subject.of(design);
-        Rates rates = Rates.of(workshop);
-        BigDecimal wage = wish.wage();
-        if (wage != null) {
-            rates = rates.asked("wage", wage.doubleValue());
-        }
-        Double beginners = null;
-        if (wish.builds() > 0) {
-            rates = rates.with("yields.first-time", firstTime(subject));
-            double times = workshopSpread(rates);
-            talk.accept("the same put together by beginners");
-            beginners = run(Subject.of(design.forBeginner(times))).rate();
-        }
-        Quantities quantities = Quantities.of(design, wish.quantity());
-        PriceQuestion question = new PriceQuestion(
-                design.name(),
-                workshop.currency(),
-                batch(quantities, workshop),
-                rates,
-                wish.quantity(),
-                wish.measured(),
-                wish.shelf(),
-                Bands.of(workshop.payOrNothing().bands()),
-                new WayFacts(heap(subject), beginners),
-                edits(design, quantities));
-        return PriceReport.of(question);
-    }
-
-    private static double workshopSpread(Rates rates) {
-        return rates.known(SPREAD).value();
-    }
-
-    private Uncertain firstTime(Subject subject) throws InterruptedException {
-        BuildReport report = run(subject);
-        return new Uncertain(
+    /** Draws builds of this design, put together here and by beginners; the answers that follow take them. */
+    public void draw(Draw draw) throws InterruptedException {
+        BuildReport report = run(subject, draw);
+        firstTime = new Uncertain(
                 100 * report.rate(),
                 100 * Math.min(report.rate(), report.interval().low()),
                 100 * Math.max(report.rate(), report.interval().high()),
                 "%",
                 Basis.GUESS,
                 report.builds() + " virtual builds, seed " + report.seed());
+        talk.accept("the same put together by beginners");
+        double times = Rates.of(design.workshop()).known(SPREAD).value();
+        beginners = run(Subject.of(design.forBeginner(times)), draw).rate();
     }
 
-    private BuildReport run(Subject subject) throws InterruptedException {
-        return DesignCheck.builds(subject, wish.builds(), wish.seed()).run(wish.threads(), done -> {
-            if (done % Math.max(1, wish.builds() / 10) == 0) {
-                talk.accept(done + " of " + wish.builds() + " builds");
+    private BuildReport run(Subject of, Draw draw) throws InterruptedException {
+        return DesignCheck.builds(of, draw.builds(), draw.seed()).run(draw.threads(), done -> {
+            if (done % Math.max(1, draw.builds() / 10) == 0) {
+                talk.accept(done + " of " + draw.builds() + " builds");
             }
         });
+    }
+
+    /** Will it pay? */
+    public PriceReport answer(Ask ask) {
+        WorkshopFile workshop = design.workshop();
+        Rates rates = Rates.of(workshop);
+        BigDecimal wage = ask.wage();
+        if (wage != null) {
+            rates = rates.asked("wage", wage.doubleValue());
+        }
+        Uncertain passes = firstTime;
+        if (passes != null) {
+            rates = rates.with("yields.first-time", passes);
+        }
+        return PriceReport.of(new PriceQuestion(
+                design.name(),
+                workshop.currency(),
+                batch(quantities, workshop),
+                rates,
+                ask.quantity(),
+                ask.measured(),
+                ask.shelf(),
+                Bands.of(workshop.payOrNothing().bands()),
+                new WayFacts(heap(subject), beginners),
+                edits));
     }
 
     /** Coins that the box holds, where it says how large its cash room is. */
@@ -156,10 +156,5 @@ public final class Pricing {
             throw new IllegalStateException("sheet " + stock + " was not checked on reading");
         }
         return entry.size().get(0) * entry.size().get(1) / 1e6;
-    }
-
-    private List<Edited> edits(Design design, Quantities quantities) {
-        QuickerEdits edits = new QuickerEdits(path, design, wish.quantity(), wish.again(), talk);
-        return new ArrayList<>(edits.of(quantities));
     }
 }

@@ -2,15 +2,16 @@ package jackwork.app;
 
 import jackwork.check.Finding;
 import jackwork.check.Status;
+import jackwork.check.Subject;
 import jackwork.design.Design;
 import jackwork.design.DesignEdit;
 import jackwork.design.DesignException;
 import jackwork.design.DesignReader;
 import jackwork.make.GluedStack;
-import jackwork.make.PartTooLargeException;
 import jackwork.make.Quantities;
 import jackwork.motion.MechanismException;
 import jackwork.parts.PartException;
+import jackwork.price.Batch;
 import jackwork.price.Edited;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -31,15 +32,14 @@ final class QuickerEdits {
 
     private final Path path;
     private final Design design;
-    private final int quantity;
     private final boolean again;
     private final Consumer<String> talk;
     private @Nullable DesignCheck before;
+    private @Nullable Batch one;
 
-    QuickerEdits(Path path, Design design, int quantity, boolean again, Consumer<String> talk) {
+    QuickerEdits(Path path, Design design, boolean again, Consumer<String> talk) {
         this.path = path;
         this.design = design;
-        this.quantity = quantity;
         this.again = again;
         this.talk = talk;
     }
@@ -52,7 +52,7 @@ final class QuickerEdits {
                         .thenComparing(GluedStack::name))
                 .limit(MOST_STACKS)
                 .forEach(stack -> printed(stack).ifPresent(edits::add));
-        pivots(quantities).ifPresent(edits::add);
+        pivots(quantities.pivots()).ifPresent(edits::add);
         return edits;
     }
 
@@ -69,25 +69,27 @@ final class QuickerEdits {
     }
 
     /** All pivots at once where that can be made, else those that can. */
-    private Optional<Edited> pivots(Quantities quantities) {
-        Map<String, String> all = sleeves(quantities.pivots());
-        if (all.isEmpty()) {
+    private Optional<Edited> pivots(List<String> pivots) {
+        if (pivots.isEmpty()) {
             return Optional.empty();
         }
-        Map<String, String> possible = reads(all)
-                ? all
-                : sleeves(quantities.pivots().stream()
-                        .filter(pivot -> reads(sleeves(List.of(pivot))))
-                        .toList());
-        return possible.isEmpty()
-                ? Optional.empty()
-                : edited(
-                        "printed-pivots",
-                        "Printed pivots",
-                        "A printed sleeve of " + SLEEVE + " mm on " + possible.size()
-                                + " pivots: parts turn without being eased one by one.",
-                        "sleeve-hours",
-                        possible);
+        Optional<Edited> all = sleeved(pivots);
+        if (all.isPresent()) {
+            return all;
+        }
+        List<String> possible =
+                pivots.stream().filter(pivot -> reads(sleeves(List.of(pivot)))).toList();
+        return possible.isEmpty() || possible.size() == pivots.size() ? Optional.empty() : sleeved(possible);
+    }
+
+    private Optional<Edited> sleeved(List<String> pivots) {
+        return edited(
+                "printed-pivots",
+                "Printed pivots",
+                "A printed sleeve of " + SLEEVE + " mm on " + pivots.size()
+                        + " pivots: parts turn without being eased one by one.",
+                "sleeve-hours",
+                sleeves(pivots));
     }
 
     private static Map<String, String> sleeves(List<String> pivots) {
@@ -98,9 +100,9 @@ final class QuickerEdits {
 
     private boolean reads(Map<String, String> change) {
         try {
-            Quantities.of(read(change), 1);
+            Subject.of(read(change));
             return true;
-        } catch (DesignException | PartException | PartTooLargeException | MechanismException e) {
+        } catch (DesignException | PartException | MechanismException e) {
             return false;
         }
     }
@@ -112,7 +114,7 @@ final class QuickerEdits {
     private Optional<Edited> edited(String id, String name, String words, String hours, Map<String, String> change) {
         try {
             Design other = read(change);
-            Quantities taken = Quantities.of(other, quantity);
+            Quantities taken = Quantities.of(other, 1);
             String verdict = null;
             List<String> worse = List.of();
             if (again) {
@@ -121,12 +123,19 @@ final class QuickerEdits {
                 verdict = after.verdict();
                 worse = worse(before().findings(), after.findings());
             }
-            return Optional.of(
-                    new Edited(id, name, words, Pricing.batch(taken, other.workshop()), hours, change, verdict, worse));
-        } catch (DesignException | PartException | PartTooLargeException | MechanismException e) {
+            return Optional.of(new Edited(
+                    id, name, words, asItIs(), Pricing.batch(taken, other.workshop()), hours, change, verdict, worse));
+        } catch (DesignException | PartException | MechanismException e) {
             talk.accept(name + ": cannot be made so: " + e.getMessage());
             return Optional.empty();
         }
+    }
+
+    private Batch asItIs() {
+        if (one == null) {
+            one = Pricing.batch(Quantities.of(design, 1), design.workshop());
+        }
+        return one;
     }
 
     private DesignCheck before() {

@@ -76,16 +76,13 @@ final class PriceCommand implements Callable<Integer> {
                         "--time reads " + minutes + " for " + operation + ", expected minutes, more than 0");
             }
         });
-        Pricing.Wish wish = new Pricing.Wish(
-                quantity,
-                amount("--shelf", shelf, true),
-                amount("--wage", wage, false),
-                times,
-                builds,
-                seed,
-                Runtime.getRuntime().availableProcessors(),
-                again);
-        PriceReport report = Pricing.of(design, wish, line -> System.err.println("  " + line));
+        Pricing.Ask ask =
+                new Pricing.Ask(quantity, amount("--shelf", shelf, true), amount("--wage", wage, false), times);
+        Pricing pricing = Pricing.of(design, quantity, again, line -> System.err.println("  " + line));
+        if (builds > 0) {
+            pricing.draw(new Pricing.Draw(builds, seed, Runtime.getRuntime().availableProcessors()));
+        }
+        PriceReport report = pricing.answer(ask);
         report.unused()
                 .forEach(name -> System.err.println(
                         "  --time " + name + ": no operation is called so, nor a stage; `jackwork stock` lists them"));

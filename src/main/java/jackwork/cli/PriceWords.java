@@ -149,10 +149,12 @@ final class PriceWords {
         line("%nMake it quicker");
         for (Offer offer : report.quicker()) {
             line(
-                    "  %s: saves %.1f minutes and %s a piece, takes %s to begin with%s. %s",
+                    "  %s: %s %.1f minutes and %s %s a piece, takes %s to begin with%s. %s",
                     offer.name(),
-                    offer.minutesSaved(),
-                    offer.saved(),
+                    offer.minutesSaved() < 0 ? "costs" : "saves",
+                    Math.abs(offer.minutesSaved()),
+                    offer.saved().signum() < 0 ? "costs" : "saves",
+                    offer.saved().abs(),
                     offer.capital(),
                     offer.paysBack() == null ? "" : ", paid back by " + offer.paysBack() + " pieces",
                     offer.words());

@@ -103,7 +103,7 @@ public record Backwards(
         if (mayTake.signum() < 0) {
             return String.format(
                     Locale.ROOT,
-                    "at %s by %s stock, machines and fees alone cost more than is left; it takes %.0f minutes, and %s",
+                    "at %s through %s stock, machines and fees alone cost more than is left; it takes %.0f minutes, and %s",
                     price,
                     channel.name(),
                     takes,
@@ -111,7 +111,7 @@ public record Backwards(
         }
         return String.format(
                 Locale.ROOT,
-                "to sell at %s by %s a piece may take %.0f minutes; it takes %.0f; %s",
+                "to sell at %s through %s a piece may take %.0f minutes; it takes %.0f; %s",
                 price,
                 channel.name(),
                 mayTake.doubleValue(),

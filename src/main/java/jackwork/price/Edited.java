@@ -6,9 +6,10 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /**
- * An alternative that is a real edit of the design: what it takes was taken from the design so edited.
+ * An alternative that is a real edit of the design: what it takes was taken from the design so edited, one piece of each.
  *
- * @param batch of the edited design
+ * @param as one piece of the design as it is
+ * @param batch one of the edited design
  * @param hours the rate that says how long it takes to try: {@code sleeve-hours}
  * @param edit for {@code change} in design.yaml
  * @param after its verdict; null when its findings were not run again
@@ -18,6 +19,7 @@ public record Edited(
         String id,
         String name,
         String words,
+        Batch as,
         Batch batch,
         String hours,
         Map<String, String> edit,
@@ -29,7 +31,7 @@ public record Edited(
                 id,
                 name,
                 words,
-                costing,
+                costing.with(as),
                 costing.with(batch),
                 Quicker.capital(costing.rates(), hours, BigDecimal.ZERO),
                 Offer.AGAIN);

@@ -93,8 +93,8 @@ final class PayFindings {
                 margin.doubleValue(),
                 currency,
                 new Where(null, null, null),
-                "a good piece costs " + money(costing.floor()) + ", and of " + money(asked) + " by " + best.name() + " "
-                        + money(mayCost) + " is left for it",
+                "a good piece costs " + money(costing.floor()) + ", and of " + money(asked) + " through " + best.name()
+                        + " " + money(mayCost) + " is left for it",
                 margin.signum() > 0 ? "" : "See what is in the way, and the quicker ways of making.",
                 "floor = set-up / pieces + Σ stage cost / yields − salvage = " + Money.shown(costing.floor(), places)
                         + "; left = W · (1 − " + costing.rates().share("profit").toPlainString() + "), "
@@ -118,7 +118,7 @@ final class PayFindings {
                 new Where(null, null, null),
                 String.format(
                         Locale.ROOT,
-                        "a good piece takes %.0f minutes of hands, and %s by %s pays for %.0f",
+                        "a good piece takes %.0f minutes of hands, and %s through %s pays for %.0f",
                         takes,
                         money(asked),
                         best.name(),
@@ -195,7 +195,7 @@ final class PayFindings {
                 new Where(null, null, null),
                 turns == null
                         ? "no batch up to a thousand makes it pay at " + money(asked)
-                        : "from batches of " + turns + " on it pays at " + money(asked) + " by " + best.name(),
+                        : "from batches of " + turns + " on it pays at " + money(asked) + " through " + best.name(),
                 fine || turns == null ? "" : "Make " + turns + " at once, if you can sell them.",
                 "smallest N with floor(N) ≤ left; now N = " + costing.pieces(),
                 List.of());
@@ -213,14 +213,15 @@ final class PayFindings {
         List<Ground> grounds = grounds(answer, margin);
         return new Finding(
                 "pay-price/" + channel.name(),
-                "Is the price by " + channel.name() + " one that people pay?",
+                "Is the price through " + channel.name() + " one that people pay?",
                 status(margin, grounds),
                 shelf.doubleValue(),
                 asked.doubleValue(),
                 margin.doubleValue(),
                 currency,
                 new Where(null, null, null),
-                "by " + channel.name() + " it must cost " + money(shelf) + "; " + money(asked) + " is what is paid",
+                "sold through " + channel.name() + " it must cost " + money(shelf) + "; " + money(asked)
+                        + " is what is paid",
                 "",
                 channel.formula() + "; W = " + Money.shown(Ladder.net(costing.floor(), costing.rates()), places),
                 named(grounds, margin));

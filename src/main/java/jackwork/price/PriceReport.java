@@ -161,7 +161,7 @@ public record PriceReport(
         if (best != null) {
             String name = best.name();
             all.add(Sensitivity.of(
-                    "What it must cost by " + name,
+                    "What it must cost through " + name,
                     costing.rates(),
                     rates -> Channels.of(rates).stream()
                             .filter(channel -> channel.name().equals(name)

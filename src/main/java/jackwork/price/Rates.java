@@ -16,6 +16,7 @@ import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Matcher;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -28,7 +29,7 @@ public final class Rates {
     static final List<String> KINDS = List.of("outright", "commission", "web", "fair");
 
     private static final Map<String, String> USUAL_NAMES =
-            Map.of("outright", "shop", "commission", "gallery", "web", "by-post", "fair", "stall");
+            Map.of("outright", "shop", "commission", "gallery", "web", "post", "fair", "stall");
 
     private final Map<String, Uncertain> numbers;
 
@@ -48,8 +49,7 @@ public final class Rates {
             if (number.name().startsWith("channels.")) {
                 String kind = number.name().split("\\.")[1];
                 for (String channel : channels(pay.channels(), kind)) {
-                    String path = number.name()
-                            .replaceFirst(kind, kind + "." + java.util.regex.Matcher.quoteReplacement(channel));
+                    String path = number.name().replaceFirst(kind, kind + "." + Matcher.quoteReplacement(channel));
                     numbers.put(path, within(own.get(path), number));
                 }
             } else {

@@ -17,11 +17,14 @@ import java.util.function.Function;
  */
 public record Swing(String name, Uncertain number, BigDecimal atLow, BigDecimal atHigh, BigDecimal move) {
 
-    /** @param answer of the rates; largest moves first, those that move nothing left out */
+    /**
+     * @param answer of the rates, about the finished piece; other ways of selling move nothing of it
+     * @return largest moves first, those that move nothing left out
+     */
     static List<Swing> of(Rates rates, Function<Rates, BigDecimal> answer, int places) {
         List<Swing> swings = new ArrayList<>();
         rates.all().forEach((name, number) -> {
-            if (number.low() < number.high()) {
+            if (number.low() < number.high() && !name.startsWith("ways.") && !name.startsWith("quicker.")) {
                 BigDecimal low = Money.shown(answer.apply(rates.with(name, number.low())), places);
                 BigDecimal high = Money.shown(answer.apply(rates.with(name, number.high())), places);
                 if (low.compareTo(high) != 0) {

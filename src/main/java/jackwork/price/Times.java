@@ -12,6 +12,13 @@ import java.util.Map;
 /** Hands' minutes for one good piece, operation by operation, most first. */
 final class Times {
 
+    /** An operation with where it stands. */
+    private record Kind(Operation operation, Stage stage, String path) {}
+
+    private static final List<Kind> KINDS = Operations.catalogue().all().stream()
+            .map(operation -> new Kind(operation, Stage.of(operation.stage()), "times." + operation.name()))
+            .toList();
+
     private final Rates rates;
     private final Yields yields;
     private final Map<String, Double> measured;
@@ -33,10 +40,10 @@ final class Times {
         watched(batch, work);
         double learnt = Learning.of(rates).average(pieces);
         List<Task> tasks = new ArrayList<>();
-        for (Operation operation : Operations.catalogue().all()) {
-            double count = work.getOrDefault(operation.name(), 0.0);
+        for (Kind kind : KINDS) {
+            double count = work.getOrDefault(kind.operation().name(), 0.0);
             if (count > 0) {
-                tasks.add(task(operation, operation.perBatch() ? count : count / batch.pieces(), learnt));
+                tasks.add(task(kind, kind.operation().perBatch() ? count : count / batch.pieces(), learnt));
             }
         }
         List<Task> scaled = byStage(tasks);
@@ -61,11 +68,12 @@ final class Times {
         return batch.printedGrams() / batch.pieces() / rates.number("printer.speed") * 60;
     }
 
-    private Task task(Operation operation, double count, double learnt) {
-        String path = "times." + operation.name();
+    private Task task(Kind kind, double count, double learnt) {
+        Operation operation = kind.operation();
+        String path = kind.path();
         Double timed = measured.get(operation.name());
         double each = timed == null ? rates.number(path) : timed / count;
-        Stage stage = Stage.of(operation.stage());
+        Stage stage = kind.stage();
         // Timed at the bench is timed as it is done there: what was learnt is in it.
         double factor = operation.perBatch()
                 ? 1.0 / pieces
@@ -87,7 +95,7 @@ final class Times {
     private List<Task> byStage(List<Task> tasks) {
         List<Task> scaled = new ArrayList<>();
         for (Task task : tasks) {
-            Double timed = measured.get(task.stage().word());
+            Double timed = measured.isEmpty() ? null : measured.get(task.stage().word());
             if (timed == null || task.perBatch() || measured.containsKey(task.operation()) || isOperation(task)) {
                 scaled.add(task);
             } else {
