@@ -173,7 +173,7 @@ public final class Rates {
 
     /** wage · (1 + on-costs) / productive share. */
     BigDecimal hourCost() {
-        return money("wage").multiply(costOfWage());
+        return Money.divided(money("wage").multiply(BigDecimal.ONE.add(share("on-costs"))), share("productive"));
     }
 
     /** What an hour that goes into pieces costs, for each unit of wage. */
