@@ -18,6 +18,7 @@ import picocli.CommandLine.Spec;
             OpenCommand.class,
             CheckCommand.class,
             PackCommand.class,
+            PriceCommand.class,
             ReplayCommand.class,
             TuneCommand.class,
             NewCommand.class,

@@ -72,6 +72,14 @@ public final class Pack {
         return pack.layouts.stream().map(pack::sheet).toList();
     }
 
+    static Quantities quantities(Design design, int quantity) {
+        Pack pack = new Pack(design, new Wish(quantity, Paper.A4));
+        List<PrintedPiece> printed = PrintedPiece.of(design, pack.assembly, pack.housing);
+        List<CutSheet> cut = pack.layouts.stream().map(pack::sheet).toList();
+        List<Needs.Need> needs = Needs.of(design, pack.assembly, pack.housing, pack.layouts, printed, quantity);
+        return Quantities.of(design, pack.subject, pack.housing, cut, needs, printed, quantity);
+    }
+
     /**
      * Writes everything into a folder, each file whole or not at all.
      *
