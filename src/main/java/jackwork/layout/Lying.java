@@ -41,10 +41,6 @@ final class Lying {
         y = 0;
         double cos = Math.cos(to);
         double sin = Math.sin(to);
-        minX = Double.POSITIVE_INFINITY;
-        minY = Double.POSITIVE_INFINITY;
-        maxX = Double.NEGATIVE_INFINITY;
-        maxY = Double.NEGATIVE_INFINITY;
         for (int i = 0; i < cornerX.length; i++) {
             double u = cos * shape.x[i] - sin * shape.y[i];
             double v = sin * shape.x[i] + cos * shape.y[i];
@@ -52,15 +48,36 @@ final class Lying {
             cornerY[i] = v;
             innerX[i] = u * (1 - TOUCH);
             innerY[i] = v * (1 - TOUCH);
-            minX = Math.min(minX, u);
-            minY = Math.min(minY, v);
-            maxX = Math.max(maxX, u);
-            maxY = Math.max(maxY, v);
         }
+        minX = least(cornerX);
+        minY = least(cornerY);
+        maxX = most(cornerX);
+        maxY = most(cornerY);
         for (int i = 0; i < poleX.length; i++) {
             poleX[i] = cos * shape.poleX[i] - sin * shape.poleY[i];
             poleY[i] = sin * shape.poleX[i] + cos * shape.poleY[i];
         }
+    }
+
+    /** By comparing, not by {@code Math.min}: a loop of those over fields brings down the compiler of Java 17.0.15. */
+    private static double least(double[] values) {
+        double least = Double.POSITIVE_INFINITY;
+        for (double value : values) {
+            if (value < least) {
+                least = value;
+            }
+        }
+        return least;
+    }
+
+    private static double most(double[] values) {
+        double most = Double.NEGATIVE_INFINITY;
+        for (double value : values) {
+            if (value > most) {
+                most = value;
+            }
+        }
+        return most;
     }
 
     /** Shifts its centre there. */
