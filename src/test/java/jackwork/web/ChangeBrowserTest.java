@@ -85,7 +85,7 @@ class ChangeBrowserTest {
         page.mouse().down();
         for (int i = 1; i <= 30 && page.locator(".verdict.fails").count() == 0; i++) {
             page.mouse().move(x + 0.4 * i * millimetre(page), y - 0.1 * i * millimetre(page));
-            page.waitForTimeout(30);
+            page.waitForFunction("performance.getEntriesByName('glimpse').length >= " + i);
         }
         page.waitForSelector(".verdict.fails");
         assertThat(page.locator(".stale").first().textContent()).contains("while you drag");
