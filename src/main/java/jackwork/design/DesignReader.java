@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /** Reads a design with the box, figure, drawings and workshop it stands in, and holds them against each other. */
 public final class DesignReader {
@@ -23,9 +24,13 @@ public final class DesignReader {
 
     private final Path workshopFolder;
     private final Map<Path, String> texts;
+    /** The same design as it was read before; null when it is read for the first time. */
+    private final @Nullable Design known;
+
     private final List<Problem> problems = new ArrayList<>();
 
-    private DesignReader(Path workshopFolder, Map<Path, String> texts) {
+    private DesignReader(Path workshopFolder, Map<Path, String> texts, @Nullable Design known) {
+        this.known = known;
         this.workshopFolder = workshopFolder;
         this.texts = texts;
     }
@@ -55,6 +60,20 @@ public final class DesignReader {
      * @throws DesignException as {@link #read(Path)}
      */
     public static Design read(Path design, Map<Path, String> texts) {
+        return read(design, texts, null);
+    }
+
+    /**
+     * A design read before, as it would be with other texts of its YAML files. Its drawings and pictures are taken as they
+     * were: this is asked many times a second.
+     *
+     * @throws DesignException as {@link #read(Path)}
+     */
+    public static Design readLike(Design known, Map<Path, String> texts) {
+        return read(known.folder(), texts, known);
+    }
+
+    private static Design read(Path design, Map<Path, String> texts, @Nullable Design known) {
         Path file = Files.isDirectory(design) ? design.resolve(FILE) : design;
         Path folder = parent(file);
         if (!Files.isRegularFile(file)) {
@@ -64,7 +83,7 @@ public final class DesignReader {
                 .orElseThrow(() -> DesignException.of(
                         folder.toString(),
                         "no workshop.yaml here or in a folder above; a design belongs to a workshop"));
-        DesignReader reader = new DesignReader(workshop, texts);
+        DesignReader reader = new DesignReader(workshop, texts, known);
         return reader.read(folder, reader.yaml(file));
     }
 
@@ -132,13 +151,20 @@ public final class DesignReader {
         }
         checkFormat(box.format(), boxYaml);
         checkFormat(figure.format(), figureYaml);
-        Drawing boxDrawing = drawing(boxPath, box.drawing(), boxYaml);
-        Drawing figureDrawing = drawing(figurePath, figure.drawing(), figureYaml);
+        Design before = known;
+        Drawing boxDrawing = before != null && before.box().drawing().equals(box.drawing())
+                ? before.boxDrawing()
+                : drawing(boxPath, box.drawing(), boxYaml);
+        Drawing figureDrawing = before != null && before.figure().drawing().equals(figure.drawing())
+                ? before.figureDrawing()
+                : drawing(figurePath, figure.drawing(), figureYaml);
         References references = new References(workshop, box, boxYaml, boxDrawing, figure, figureYaml, figureDrawing);
         references.check();
         references.checkDesign(design, designYaml);
-        pictures(box, boxPath, boxYaml);
-        pictures(figure, figurePath, figureYaml);
+        if (before == null) {
+            pictures(box, boxPath, boxYaml);
+            pictures(figure, figurePath, figureYaml);
+        }
         YamlFile.requireNone(problems);
         Point shift = shift(box, boxDrawing, figure, figureDrawing, figureYaml);
         YamlFile.requireNone(problems);
