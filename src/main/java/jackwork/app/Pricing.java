@@ -13,6 +13,7 @@ import jackwork.price.Batch;
 import jackwork.price.Edited;
 import jackwork.price.Item;
 import jackwork.price.LaidSheet;
+import jackwork.price.Money;
 import jackwork.price.PriceQuestion;
 import jackwork.price.PriceReport;
 import jackwork.price.Rates;
@@ -123,7 +124,7 @@ public final class Pricing {
                 ask.measured(),
                 ask.shelf(),
                 Bands.of(workshop.payOrNothing().bands()),
-                new WayFacts(heap(subject), beginners),
+                new WayFacts(heap(subject), beginners, Money.places(workshop.currency())),
                 edits));
     }
 

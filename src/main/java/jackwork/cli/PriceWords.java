@@ -129,6 +129,11 @@ final class PriceWords {
                 line("      the day is paid by %s pieces at that price", ladder.breakEven());
             }
         }
+        line(
+                "  were your registration for VAT the other way about: %s",
+                report.laddersOtherVat().stream()
+                        .map(ladder -> ladder.channel() + " " + ladder.shelf())
+                        .collect(Collectors.joining(", ")));
     }
 
     private void backwards() {
@@ -180,6 +185,9 @@ final class PriceWords {
                     way.unit(),
                     way.anHour() == null ? "" : "; an hour of hands earns " + way.anHour());
             way.purses().forEach(purse -> line("      %s purse: %s a month", purse.whose(), purse.left()));
+            if (way.tiedUp() != null) {
+                line("      most money tied up at once: %s", way.tiedUp());
+            }
             way.words().forEach(words -> line("      %s", words));
         }
     }

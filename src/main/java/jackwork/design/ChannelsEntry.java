@@ -1,5 +1,7 @@
 package jackwork.design;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Map;
 
 /**
@@ -15,4 +17,19 @@ public record ChannelsEntry(
         Map<String, OutrightEntry> outright,
         Map<String, CommissionEntry> commission,
         Map<String, WebEntry> web,
-        Map<String, FairEntry> fair) {}
+        Map<String, FairEntry> fair) {
+
+    /** Whether it names none. */
+    public boolean none() {
+        return outright.isEmpty() && commission.isEmpty() && web.isEmpty() && fair.isEmpty();
+    }
+
+    /** All names, in order, as often as they are used. */
+    List<String> names() {
+        List<String> names = new ArrayList<>(outright.keySet());
+        names.addAll(commission.keySet());
+        names.addAll(web.keySet());
+        names.addAll(fair.keySet());
+        return names;
+    }
+}

@@ -52,6 +52,13 @@ final class PayReferences {
     private static void leaveSomething(PayEntry pay, YamlFile file) {
         ChannelsEntry channels = pay.channels();
         if (channels != null) {
+            List<String> names = channels.names();
+            names.stream()
+                    .filter(name -> names.indexOf(name) != names.lastIndexOf(name))
+                    .distinct()
+                    .forEach(name -> file.problem(
+                            "pay.channels",
+                            "read the channel \"" + name + "\" in two kinds; give each a name of its own"));
             channels.commission()
                     .forEach((name, entry) -> lessThanAll(pay, entry.share(), "commission." + name + ".share", file));
             channels.web().forEach((name, entry) -> lessThanAll(pay, entry.fee(), "web." + name + ".fee", file));

@@ -2,11 +2,8 @@ package jackwork.make;
 
 import jackwork.design.Design;
 import jackwork.design.Works;
-import jackwork.drawing.BookletWriter.Note;
 import jackwork.drawing.BookletWriter.Picture;
 import jackwork.drawing.BookletWriter.Section;
-import jackwork.drawing.BookletWriter.Shape;
-import jackwork.geometry.Outline;
 import jackwork.geometry.Point;
 import jackwork.parts.Assembly;
 import jackwork.parts.Body;
@@ -16,19 +13,15 @@ import jackwork.parts.Lump;
 import jackwork.parts.Part;
 import jackwork.parts.StringRun;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /** The glue-up, step by step, in the order that the layers allow: what goes where, with what, and how long it takes. */
 final class GlueUp {
 
-    private static final int NEW = 0xe8c98f;
-    private static final int STANDING = 0xefefef;
     /** Left at either end of a string for its knot, mm. */
     static final double FOR_A_KNOT = 80;
 
@@ -145,7 +138,7 @@ final class GlueUp {
                         new Work("glue-layer", cut.size()),
                         new Work("dowel-glue", through.size()),
                         new Work("weight", weights(stack).size())),
-                picture(stack.parts(), List.of()));
+                GlueUpPictures.of(stack.parts(), List.of()));
     }
 
     private List<Dowels.Dowel> dowelsOf(BuildOrder.Stack stack) {
@@ -234,7 +227,7 @@ final class GlueUp {
                             new Work(
                                     "weight",
                                     stack.parts().size() == 1 ? weights(stack).size() : 0)),
-                    picture(stack.parts(), standing)));
+                    GlueUpPictures.of(stack.parts(), standing)));
             standing.addAll(stack.parts());
         }
     }
@@ -336,7 +329,7 @@ final class GlueUp {
                         "The door's frame (8) behind the opening of the far wall, the door (7) into it, the button (9)"
                                 + " on an M3 screw so that it just turns."),
                 List.of(new Work("case", 1), new Work("panel", housing.panels().size())),
-                panels(housing)));
+                GlueUpPictures.panels(housing)));
         steps.add(step(
                 "The works into the case",
                 List.of(
@@ -373,64 +366,5 @@ final class GlueUp {
                         .map(part -> part.name() + " (layer " + part.layer()
                                 + (part.printed() == null ? "" : ", printed") + ")")
                         .toList());
-    }
-
-    private static Picture picture(List<Part> now, List<Part> standing) {
-        List<Shape> shapes = new ArrayList<>();
-        List<Note> notes = new ArrayList<>();
-        standing.forEach(part -> shapes.add(shape(part, STANDING, true)));
-        Map<Integer, Integer> shade = new LinkedHashMap<>();
-        for (Part part : now) {
-            int tone = shade.merge(part.layer(), shade.size(), (a, b) -> a);
-            shapes.add(shape(part, darker(tone, now.size()), false));
-        }
-        if (now.size() <= 3) {
-            now.forEach(part -> notes.add(new Note(part.section().centroid(), part.name())));
-        }
-        return new Picture(shapes, notes);
-    }
-
-    /** Layers further forward are lighter. */
-    private static int darker(int tone, int of) {
-        double share = 0.78 + 0.22 * (of <= 1 ? 1 : (double) tone / (of - 1));
-        int red = (int) ((NEW >> 16) * share);
-        int green = (int) ((NEW >> 8 & 255) * share);
-        int blue = (int) ((NEW & 255) * share);
-        return red << 16 | green << 8 | blue;
-    }
-
-    private static Shape shape(Part part, int fill, boolean faint) {
-        return new Shape(rings(part.outline()), fill, faint);
-    }
-
-    static List<List<Point>> rings(Outline outline) {
-        List<List<Point>> rings = new ArrayList<>();
-        rings.add(outline.outer());
-        rings.addAll(outline.holes());
-        return rings;
-    }
-
-    /** The panels side by side, as they lie with their numbers up. */
-    private static Picture panels(Case housing) {
-        List<Shape> shapes = new ArrayList<>();
-        List<Note> notes = new ArrayList<>();
-        double x = 0;
-        double y = 0;
-        double row = 0;
-        for (Panel panel : housing.panels()) {
-            Outline face = panel.insideUp() ? panel.outline() : panel.outline().mirrored();
-            var size = face.bounds();
-            if (x > 0 && x + size.width() > 520) {
-                x = 0;
-                y -= row + 10;
-                row = 0;
-            }
-            Outline moved = face.moved(new Point(x - size.minX(), y - size.maxY()));
-            shapes.add(new Shape(rings(moved), NEW, false));
-            notes.add(new Note(moved.centroid(), Integer.toString(panel.number())));
-            x += size.width() + 10;
-            row = Math.max(row, size.height());
-        }
-        return new Picture(shapes, notes);
     }
 }

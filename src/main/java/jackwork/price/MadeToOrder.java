@@ -34,8 +34,8 @@ final class MadeToOrder implements Way {
                         "a piece",
                         hours,
                         rates,
-                        List.of("The deposit of " + Money.shown(deposit, 2)
+                        List.of("The deposit of " + Money.shown(deposit, facts.places())
                                 + (deposit.compareTo(cash) < 0 ? " does not pay" : " pays") + " for the stock to buy, "
-                                + Money.shown(cash, 2) + "."));
+                                + Money.shown(cash, facts.places()) + "."));
     }
 }

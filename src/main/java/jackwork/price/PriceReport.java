@@ -19,6 +19,7 @@ import java.util.Map;
  * @param minutes of hands for a good piece
  * @param tasks most minutes first
  * @param lines of what a good piece costs; they add up to the floor
+ * @param laddersOtherVat the same where the maker's registration for VAT is the other way about
  * @param lostVat input VAT in the floor that is not got back
  * @param cash for whole sheets, spools and bags, before the batch begins
  * @param waysPrice of the finished piece, at which the ways are held side by side: as asked, else the least by any channel
@@ -47,6 +48,7 @@ public record PriceReport(
         BigDecimal cashTotal,
         Bands bands,
         List<Ladder> ladders,
+        List<Ladder> laddersOtherVat,
         List<Backwards> backwards,
         List<WageStep> wages,
         List<BatchSize> batches,
@@ -109,6 +111,7 @@ public record PriceReport(
                 CashLine.sum(cash),
                 question.bands(),
                 ladders,
+                otherVat(costing, question.bands(), asked, places),
                 Backwards.of(costing, asked, places, currency),
                 WageStep.of(costing, places),
                 BatchSize.of(costing, asked, places),
@@ -124,6 +127,12 @@ public record PriceReport(
                         .count(),
                 unused(question.measured()),
                 CAUTIONS);
+    }
+
+    private static List<Ladder> otherVat(Costing costing, Bands bands, BigDecimal asked, int places) {
+        Rates rates = costing.rates();
+        Rates other = rates.with("vat.registered", rates.yes("vat.registered") ? 0 : 1);
+        return Ladder.of(costing.with(other), bands, asked, places);
     }
 
     private static List<CostLine> lines(Costing costing, int places) {

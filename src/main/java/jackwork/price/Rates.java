@@ -61,7 +61,7 @@ public final class Rates {
     }
 
     private static Collection<String> channels(@Nullable ChannelsEntry channels, String kind) {
-        if (channels == null) {
+        if (channels == null || channels.none()) {
             return List.of(USUAL_NAMES.getOrDefault(kind, kind));
         }
         return switch (kind) {

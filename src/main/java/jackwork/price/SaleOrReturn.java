@@ -27,7 +27,6 @@ final class SaleOrReturn implements Way {
         BigDecimal hours =
                 Money.divided(Money.of(costing.minutes()), Money.HOUR).multiply(sold);
         List<BigDecimal> months = months(costing, payout);
-        BigDecimal peak = peak(months);
         return new Sum()
                 .plus("paid for those sold", sold.multiply(payout))
                 .minus("fetching and mending those that come back", back)
@@ -41,11 +40,8 @@ final class SaleOrReturn implements Way {
                         rates,
                         List.of(),
                         months,
-                        List.of(
-                                "Most money tied up at once, for a batch of " + costing.pieces()
-                                        + ", your own hands not counted: " + Money.shown(peak, 2) + ".",
-                                "Paid " + Money.shown(rates.money(AT + "later"), 1)
-                                        + " months after each sale; sales taken as even over the months."));
+                        List.of("Paid " + Money.shown(rates.money(AT + "later"), 1)
+                                + " months after each sale; sales taken as even over the months."));
     }
 
     /** S · (1 / (1 + v) − c). */

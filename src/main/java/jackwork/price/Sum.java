@@ -45,7 +45,17 @@ final class Sum {
             List<WayResult.Purse> purses,
             List<BigDecimal> months,
             List<String> words) {
-        return new WayResult(id, name, unit, left(), anHour(hours, rates), lines(), purses, months, words);
+        return new WayResult(
+                id,
+                name,
+                unit,
+                left(),
+                anHour(hours, rates),
+                lines(),
+                purses,
+                months,
+                months.isEmpty() ? null : SaleOrReturn.peak(months),
+                words);
     }
 
     /** The wage at which nothing would be left: each hour costs the wage with its on-costs, so what is left counts less. */

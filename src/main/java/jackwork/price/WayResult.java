@@ -14,6 +14,7 @@ import org.jspecify.annotations.Nullable;
  * @param lines of the sum; they add up to what is left
  * @param purses of others, line by line; empty when nobody else has one
  * @param months cash by month, from the month of making; empty when all is paid at once
+ * @param tiedUp most money that is out at once, the maker's own hands not counted; null when all is paid at once
  */
 public record WayResult(
         String id,
@@ -24,6 +25,7 @@ public record WayResult(
         List<WayLine> lines,
         List<Purse> purses,
         List<BigDecimal> months,
+        @Nullable BigDecimal tiedUp,
         List<String> words) {
 
     /** @param amount negative where it is paid out */
@@ -43,7 +45,8 @@ public record WayResult(
                 .toList();
         List<BigDecimal> cash =
                 months.stream().map(month -> Money.shown(month, places)).toList();
-        return new WayResult(id, name, unit, sum(shown), hour, shown, others, cash, words);
+        BigDecimal tied = tiedUp == null ? null : Money.shown(tiedUp, places);
+        return new WayResult(id, name, unit, sum(shown), hour, shown, others, cash, tied, words);
     }
 
     private static List<WayLine> shown(List<WayLine> lines, int places) {

@@ -82,7 +82,7 @@ class PricePropertiesTest {
         costing.lines().forEach(line -> exact.add(line.amount()));
         assertAddsUp(exact, costing.floor());
         for (WayResult way :
-                Ways.of(costing, BigDecimal.valueOf(20 + random.nextInt(200)), new WayFacts(null, null), PLACES)) {
+                Ways.of(costing, BigDecimal.valueOf(20 + random.nextInt(200)), new WayFacts(null, null, 2), PLACES)) {
             assertThat(WayResult.sum(way.lines())).isEqualByComparingTo(way.left());
             assertThat(way.left().scale()).isEqualTo(PLACES);
         }

@@ -12,7 +12,7 @@ import org.junit.jupiter.api.Test;
 class WaysByHandTest {
 
     private static final BigDecimal PRICE = BigDecimal.valueOf(50);
-    private static final WayFacts NOTHING = new WayFacts(null, null);
+    private static final WayFacts NOTHING = new WayFacts(null, null, 2);
     private static final String RATES = """
             times: {put-on: 48, pack: 12}
             pay:
@@ -82,13 +82,13 @@ class WaysByHandTest {
 
     @Test
     void bothPurses() {
-        WayResult placed = way(new WithCharity(), new WayFacts(38.0, null));
+        WayResult placed = way(new WithCharity(), new WayFacts(38.0, null, 2));
         assertThat(WithCharity.everyDays(costing(false).rates(), 38)).isCloseTo(9.5, within(1e-9));
         assertThat(placed.left().doubleValue()).isCloseTo(12, within(1e-9));
         assertThat(placed.purses().get(0).left()).isEqualByComparingTo("72.96");
         assertThat(placed.purses().get(1).left()).isEqualByComparingTo("42.56");
         assertThat(placed.words()).first().asString().contains("1.7 months");
-        assertThat(way(new WithCharity(), new WayFacts(1000.0, null)).left().doubleValue())
+        assertThat(way(new WithCharity(), new WayFacts(1000.0, null, 2)).left().doubleValue())
                 .isCloseTo(42.80, within(1e-9));
     }
 
