@@ -96,7 +96,7 @@ function drawn(stroke: number, curve: Curve): TemplateResult {
         <text x=${LEFT - 6} y=${y(most) + 5} text-anchor="end">${most.toFixed(places)}</text>
         <text x=${LEFT + 6} y=${TOP} class="unit">${curve.unit}</text>
         <text x=${LEFT - 6} y=${y(0) + 5} text-anchor="end">0</text>
-        ${least < 0 ? svg`<text x=${LEFT - 6} y=${y(least) + 5} text-anchor="end">${least.toFixed(places)}</text>` : ""}
+        ${y(least) - y(0) > 14 ? svg`<text x=${LEFT - 6} y=${y(least) + 5} text-anchor="end">${least.toFixed(places)}</text>` : ""}
         <text x=${x(0)} y=${HEIGHT - 6} text-anchor="start">rest</text>
         <text x=${x(1)} y=${HEIGHT - 6} text-anchor="end">fully pressed</text>
         ${curve.wanted == null ? "" : svg`<path class="wanted" d="M${LEFT} ${y(curve.wanted)}H${WIDTH - 12}"></path>`}

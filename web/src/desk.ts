@@ -41,6 +41,7 @@ export class Desk implements ReactiveController {
   private readonly watching = new Set<ReactiveControllerHost>();
   private readonly pending: Pending[] = [];
   private saving = false;
+  private sending: AbortController | null = null;
   private glimpsed: DesignView | null = null;
   private wanted: Step[] | null = null;
   private looking = false;
@@ -182,10 +183,12 @@ export class Desk implements ReactiveController {
     while (next.id === this.view?.id) {
       try {
         const { label, steps } = next;
-        this.show(await post<DesignView>(designPath(next.id, "edit"), { base: this.view.version, label, steps }));
+        const edit = { base: this.view.version, label, steps };
+        this.sending = new AbortController();
+        this.show(await post<DesignView>(designPath(next.id, "edit"), edit, this.sending.signal));
         return true;
       } catch (e) {
-        if (e instanceof Refused && e.status === 0) {
+        if (e instanceof DOMException || (e instanceof Refused && e.status === 0)) {
           this.away = true;
           this.changed();
           return false;
@@ -246,8 +249,10 @@ export class Desk implements ReactiveController {
         this.changed();
       }
     } catch (e) {
-      if (e instanceof Refused && e.status === 0) this.away = true;
-      else this.note = words(e);
+      if (e instanceof Refused && e.status === 0) {
+        this.away = true;
+        this.sending?.abort(); // an answer that Jackwork took away with it never comes
+      } else this.note = words(e);
       this.changed();
     }
     setTimeout(() => void this.look(), LOOK_EVERY);

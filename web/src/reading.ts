@@ -9,7 +9,7 @@ export function reading(view: DesignView, lever: Lever): TemplateResult {
   const way = atRest ? "At rest" : lever.direction === "pressing" ? "Pressing" : "Coming back";
   return html`
     <p class="reading" aria-live="off">
-      <strong>${way}</strong> stroke ${Math.round(lever.stroke * 100)} %,
+      <strong>${way}</strong> stroke ${Math.round(lever.stroke * 100)}\u00a0%,
       <span class="force">${forceWords(view, lever)}</span>
     </p>
     <p class="coin-in">${atRest ? "Waiting for a coin." : "A coin is in, the bucket has tipped."}</p>
@@ -21,7 +21,7 @@ function forceWords(view: DesignView, lever: Lever): string {
   const direction = lever.stroke === 0 ? "pressing" : lever.direction;
   const f = force(view.report.motion[direction], lever.stroke);
   if (f == null) return "held fast by friction";
-  const newtons = `${Math.abs(f).toFixed(2)} N`;
+  const newtons = `${Math.abs(f).toFixed(2)}\u00a0N`;
   if (direction === "pressing") return f >= 0 ? `push ${newtons}` : `it pulls ahead with ${newtons}`;
   return f >= 0 ? `it pushes back with ${newtons}` : `it must be lifted back with ${newtons}`;
 }

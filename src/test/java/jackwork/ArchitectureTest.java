@@ -21,6 +21,7 @@ class ArchitectureTest {
     private static final Map<String, Integer> FLOOR = Map.ofEntries(
             Map.entry("geometry", 0),
             Map.entry("stock", 0),
+            Map.entry("chance", 0),
             Map.entry("drawing", 1),
             Map.entry("layout", 1),
             Map.entry("design", 2),
@@ -36,7 +37,7 @@ class ArchitectureTest {
             Map.entry("web", 8));
 
     /** Fewer than this and the import has missed something; raise it as the house grows. */
-    private static final int LEAST_CLASSES = 150;
+    private static final int LEAST_CLASSES = 400;
 
     private static final JavaClasses CLASSES = new ClassFileImporter()
             .withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS)
@@ -83,6 +84,12 @@ class ArchitectureTest {
     void librariesStayInTheirRooms() {
         List<String> wrong = new ArrayList<>();
         Map<String, String> home = Map.of(
+                "org.sqlite",
+                "bench",
+                "java.sql",
+                "bench",
+                "com.google.zxing",
+                "drawing",
                 "picocli",
                 "cli",
                 "io.javalin",

@@ -4,9 +4,9 @@ import jackwork.check.Subject;
 import jackwork.design.BoxDrawn;
 import jackwork.design.Design;
 import jackwork.design.DesignException;
-import jackwork.design.DesignFiles;
 import jackwork.design.DesignFolders;
 import jackwork.design.DesignReader;
+import jackwork.design.WholeFile;
 import jackwork.design.WorkshopFile;
 import jackwork.design.WorkshopReader;
 import jackwork.motion.MechanismException;
@@ -137,10 +137,9 @@ final class BringMaker {
             throw full(e);
         }
         BringPlan plan = figure.plan();
-        DesignFiles.save(folder.resolve("figure.svg"), BringText.drawing(figure));
-        DesignFiles.save(folder.resolve("figure.yaml"), BringText.figure(figure));
-        DesignFiles.save(
-                folder.resolve("design.yaml"), BringText.design(plan, "../" + plan.box(), coins(figure.box())));
+        WholeFile.save(folder.resolve("figure.svg"), BringText.drawing(figure));
+        WholeFile.save(folder.resolve("figure.yaml"), BringText.figure(figure));
+        WholeFile.save(folder.resolve("design.yaml"), BringText.design(plan, "../" + plan.box(), coins(figure.box())));
     }
 
     /** Those of another design on that box, else all that pass its slot and are of the workshop's currency. */

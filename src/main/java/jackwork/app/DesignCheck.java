@@ -9,6 +9,7 @@ import jackwork.check.Status;
 import jackwork.check.Subject;
 import jackwork.check.Where;
 import jackwork.design.Design;
+import jackwork.make.CaseBars;
 import jackwork.make.FitsSheet;
 import jackwork.make.SmallestPart;
 import jackwork.make.ThinnestNeck;
@@ -34,6 +35,7 @@ public record DesignCheck(
         findings.addAll(FitsSheet.ask(subject.assembly()));
         findings.addAll(ThinnestNeck.ask(subject.assembly()));
         findings.addAll(SmallestPart.ask(subject.assembly()));
+        findings.addAll(CaseBars.ask(design, subject));
         findings.sort(Comparator.comparing(Finding::status).reversed());
         return new DesignCheck(design, subject, List.copyOf(findings), null);
     }

@@ -5,6 +5,9 @@ import jackwork.check.Subject;
 import jackwork.design.Design;
 import jackwork.design.DesignFiles;
 import jackwork.design.DesignReader;
+import jackwork.design.WholeFile;
+import jackwork.parts.Assembly;
+import jackwork.parts.Part;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.util.HashMap;
@@ -41,7 +44,7 @@ public final class Editor {
             Design design,
             DesignFiles files,
             Map<Path, String> texts,
-            Map<String, Scene.Part> parts) {}
+            Map<String, Part> parts) {}
 
     public Editor(Workbench workbench) {
         this.workbench = workbench;
@@ -107,7 +110,7 @@ public final class Editor {
             Subject.asNumbered(DesignReader.read(design.folder(), after)); // must still be a design
             History history = history(id);
             history.see(before);
-            changed.forEach(DesignFiles::save);
+            changed.forEach(WholeFile::save);
             history.did(label, old, changed);
         }
     }
@@ -129,7 +132,7 @@ public final class Editor {
         History history = history(id);
         history.see(files.texts());
         way.apply(history).ifPresent(move -> {
-            move.texts().forEach(DesignFiles::save);
+            move.texts().forEach(WholeFile::save);
             history.moved(move);
         });
         return Json.compact(view(id));
@@ -140,9 +143,11 @@ public final class Editor {
         Edit edit = Requests.read(body, Edit.class);
         Drawn from = drawn(id, edit.base());
         Map<Path, String> texts = Splices.apply(from.design(), from.files(), from.texts(), edit.steps());
-        Subject subject = Subject.asNumbered(DesignReader.read(from.design().folder(), texts));
-        Scene scene = SceneMaker.of(
-                subject.assembly(), part -> !part.equals(from.parts().get(part.name())));
+        Subject subject = Subject.asNumbered(DesignReader.readLike(from.design(), texts));
+        Scene scene = SceneMaker.of(subject.assembly(), part -> {
+            Part saved = from.parts().get(part.name());
+            return saved == null || !SceneMaker.looksAlike(saved, part);
+        });
         return Json.compact(new Glimpse(
                 scene,
                 ReportMaker.motion(subject.assembly(), subject.stroke()),
@@ -154,14 +159,14 @@ public final class Editor {
         if (!drawn.filter(state -> state.id().equals(id) && state.version().equals(version))
                 .isPresent()) {
             Design design = workbench.design(id);
-            remember(id, design, SceneMaker.of(Subject.asNumbered(design).assembly()));
+            remember(id, design, Subject.asNumbered(design).assembly());
         }
         return drawn.orElseThrow();
     }
 
-    private void remember(String id, Design design, Scene scene) {
-        Map<String, Scene.Part> parts = new HashMap<>();
-        scene.bodies().forEach(body -> body.parts().forEach(part -> parts.put(part.name(), part)));
+    private void remember(String id, Design design, Assembly assembly) {
+        Map<String, Part> parts = new HashMap<>();
+        assembly.parts().forEach(part -> parts.put(part.name(), part));
         DesignFiles files = DesignFiles.of(design);
         drawn = Optional.of(new Drawn(id, files.version(), design, files, files.texts(), parts));
     }
@@ -172,7 +177,7 @@ public final class Editor {
         String version = files.version();
         DesignCheck check = checks.computeIfAbsent(version, state -> DesignCheck.of(design));
         Scene scene = SceneMaker.of(check.subject().assembly());
-        remember(id, design, scene);
+        remember(id, design, check.subject().assembly());
         History history = history(id);
         try {
             history.see(files.texts());

@@ -1,6 +1,7 @@
 package jackwork.app;
 
 import jackwork.design.DesignFiles;
+import jackwork.design.WholeFile;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
@@ -152,7 +153,7 @@ final class History {
         Path file = folder.resolve(name + ".yaml");
         if (!Files.exists(file)) {
             create();
-            DesignFiles.save(file, text);
+            WholeFile.save(file, text);
         }
     }
 

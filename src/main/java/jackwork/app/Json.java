@@ -40,6 +40,10 @@ final class Json {
         return JsonNodeFactory.instance.arrayNode();
     }
 
+    static JsonNode tree(Record value) {
+        return node(value, USUAL_PLACES);
+    }
+
     static String compact(Record value) {
         return MAPPER.writeValueAsString(node(value, USUAL_PLACES));
     }

@@ -10,6 +10,7 @@ import jackwork.parts.Part;
 import jackwork.parts.StringRun;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.function.Predicate;
 
 /** Makes the page's drawing of an assembly. */
@@ -22,7 +23,7 @@ final class SceneMaker {
     }
 
     /** @param shown parts whose outlines are told; the others are left out */
-    static Scene of(Assembly assembly, Predicate<Scene.Part> shown) {
+    static Scene of(Assembly assembly, Predicate<Part> shown) {
         List<Scene.Pin> pins = new ArrayList<>();
         for (Body body : assembly.bodies()) {
             body.lumps().stream()
@@ -60,16 +61,27 @@ final class SceneMaker {
         return new Scene.Room(all.minX(), all.minY(), all.maxX(), all.maxY());
     }
 
-    private static Scene.Body body(Assembly assembly, Body body, Predicate<Scene.Part> shown) {
+    private static Scene.Body body(Assembly assembly, Body body, Predicate<Part> shown) {
         return new Scene.Body(
                 body.name(),
                 body.isGround(),
                 new Scene.Centre(body.centre().x(), body.centre().y()),
-                body.parts().stream().map(SceneMaker::part).filter(shown).toList(),
+                body.parts().stream().filter(shown).map(SceneMaker::part).toList(),
                 body.lumps().stream()
                         .filter(lump -> !isRod(assembly, lump))
                         .map(lump -> new Scene.Weight(lump.name(), Pair.of(lump.at()), lump.radius()))
                         .toList());
+    }
+
+    /** Whether two states of a part look the same; much quicker than to bore all their holes. */
+    static boolean looksAlike(Part one, Part other) {
+        return one.layer() == other.layer()
+                && one.kind().equals(other.kind())
+                && Objects.equals(one.paint(), other.paint())
+                && one.holes().equals(other.holes())
+                && one.drawn().outer().equals(other.drawn().outer())
+                && one.drawn().holes().equals(other.drawn().holes())
+                && one.engraving().equals(other.engraving());
     }
 
     private static Scene.Cord string(Assembly assembly, StringRun string) {

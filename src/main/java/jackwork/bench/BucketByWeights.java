@@ -16,8 +16,10 @@ import jackwork.parts.CoinWorks;
  * @param friction F, N·mm
  * @param coefficient µ between rod and bucket
  * @param uncertainty of M and of F by the step between weights, ± N·mm
+ * @param coefficientUncertainty the same of µ
  */
-public record BucketByWeights(double closing, double friction, double coefficient, double uncertainty) {
+public record BucketByWeights(
+        double closing, double friction, double coefficient, double uncertainty, double coefficientUncertainty) {
 
     /**
      * @param tips least mass that tips it, g
@@ -40,6 +42,8 @@ public record BucketByWeights(double closing, double friction, double coefficien
         double friction = CoinSeat.weight((tips - fallsBack) / 2) * arm;
         double carried = CoinSeat.weight(assembly.body(works.bucket()).mass() + (tips + fallsBack) / 2);
         double half = CoinSeat.weight(step / 2) * arm;
-        return new BucketByWeights(closing, friction, friction / (works.rodRadius() * carried), half / Math.sqrt(2));
+        double bearing = works.rodRadius() * carried;
+        double uncertainty = half / Math.sqrt(2);
+        return new BucketByWeights(closing, friction, friction / bearing, uncertainty, uncertainty / bearing);
     }
 }

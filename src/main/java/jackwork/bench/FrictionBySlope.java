@@ -18,11 +18,7 @@ public final class FrictionBySlope {
      * @throws IllegalArgumentException when a slope is out of its range or there are too few
      */
     public static Uncertain of(double[] slopes, double resolution) {
-        for (double slope : slopes) {
-            if (!(slope > 0 && slope < 80)) {
-                throw new IllegalArgumentException("a slope reads " + slope + " degrees, expected 0 to 80");
-            }
-        }
+        check(slopes);
         double[] tangents =
                 Arrays.stream(slopes).map(a -> Math.tan(Math.toRadians(a))).toArray();
         double mean = Arrays.stream(slopes).average().orElse(0);
@@ -31,5 +27,13 @@ public final class FrictionBySlope {
         Uncertain read = Readings.of(tangents, step, "1", "tilted until it slid");
         return new Uncertain(
                 read.value(), Math.max(0, read.low()), read.high(), read.unit(), read.basis(), read.source());
+    }
+
+    static void check(double[] slopes) {
+        for (double slope : slopes) {
+            if (!(slope > 0 && slope < 80)) {
+                throw new IllegalArgumentException("a slope reads " + slope + " degrees, expected 0 to 80");
+            }
+        }
     }
 }

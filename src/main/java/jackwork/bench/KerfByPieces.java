@@ -27,6 +27,12 @@ public final class KerfByPieces {
      * @param strips into which each outside was cut, pushed together and measured as one: so many kerfs are missing
      */
     public static Uncertain of(double drawn, int strips, double[] outsides, double[] holes, double resolution) {
+        double[] values = kerfs(drawn, strips, outsides, holes);
+        return Readings.of(values, resolution / strips, "mm", "cut at " + drawn + " mm and measured");
+    }
+
+    /** One kerf for each width. */
+    static double[] kerfs(double drawn, int strips, double[] outsides, double[] holes) {
         if (strips < 1) {
             throw new IllegalArgumentException("it was cut into " + strips + " strips, expected 1 or more");
         }
@@ -43,7 +49,6 @@ public final class KerfByPieces {
                         + " mm; expected less than 2 mm, is it the right piece?");
             }
         }
-        double[] values = kerfs.stream().mapToDouble(k -> k).toArray();
-        return Readings.of(values, resolution / strips, "mm", "cut at " + drawn + " mm and measured");
+        return kerfs.stream().mapToDouble(k -> k).toArray();
     }
 }

@@ -1,5 +1,6 @@
 package jackwork.builds;
 
+import jackwork.chance.Interval;
 import jackwork.check.Measurement;
 import jackwork.stock.Coin;
 import java.util.ArrayList;
@@ -85,7 +86,7 @@ public record BuildReport(
                 passes,
                 notComputed,
                 (double) passes / results.size(),
-                Interval.of(results, BuildRun.REPLICATES),
+                ReplicateInterval.of(results, BuildRun.REPLICATES),
                 byCoin,
                 sorted,
                 matters(unknowns, quantiles, results),

@@ -1,5 +1,7 @@
 package jackwork.cli;
 
+import java.util.function.Supplier;
+
 /** Arguments that ask for what cannot be done; its message says what to do instead. */
 final class BadInputException extends RuntimeException {
 
@@ -7,5 +9,14 @@ final class BadInputException extends RuntimeException {
 
     BadInputException(String message) {
         super(message);
+    }
+
+    /** What the arguments make; what they cannot be is bad input. */
+    static <T> T unless(Supplier<T> made) {
+        try {
+            return made.get();
+        } catch (IllegalArgumentException e) {
+            throw new BadInputException(String.valueOf(e.getMessage()));
+        }
     }
 }

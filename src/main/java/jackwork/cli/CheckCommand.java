@@ -70,7 +70,7 @@ final class CheckCommand implements Callable<Integer> {
         return check.fails() ? Outcome.FAILS : Outcome.FINE;
     }
 
-    private static void progress(int done, int all) {
+    static void progress(int done, int all) {
         if (done % Math.max(1, all / 20) == 0) {
             System.err.println("  " + done + " of " + all + " builds");
         }

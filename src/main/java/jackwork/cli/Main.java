@@ -18,11 +18,13 @@ import picocli.CommandLine.Spec;
             OpenCommand.class,
             CheckCommand.class,
             PackCommand.class,
+            PriceCommand.class,
             ReplayCommand.class,
             TuneCommand.class,
             NewCommand.class,
             TraceCommand.class,
             MeasureCommand.class,
+            BenchCommand.class,
             MechanismCommand.class,
             CoinsCommand.class,
             StockCommand.class

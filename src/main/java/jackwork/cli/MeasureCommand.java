@@ -8,12 +8,9 @@ import jackwork.design.DesignReader;
 import jackwork.parts.Assembler;
 import jackwork.parts.Assembly;
 import jackwork.stock.Uncertain;
-import java.nio.file.Path;
-import java.util.List;
 import java.util.Locale;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Mixin;
 
 /** {@code jackwork measure}. */
 @Command(
@@ -25,60 +22,20 @@ final class MeasureCommand {
     private static final String NEXT = "In workshop.yaml, in place of what stands there:";
 
     @Command(name = "friction", description = "from slopes at which one thing slid off another")
-    int friction(
-            @Option(
-                            names = "--between",
-                            paramLabel = "A,B",
-                            split = ",",
-                            required = true,
-                            description = "the two surfaces, as `jackwork stock` names them")
-                    List<String> between,
-            @Option(
-                            names = "--step",
-                            paramLabel = "DEGREES",
-                            defaultValue = "0.5",
-                            description = "what the protractor can tell apart; ${DEFAULT-VALUE} when absent")
-                    double step,
-            @Parameters(paramLabel = "SLOPE", description = "degrees, two or more") List<Double> slopes) {
-        if (between.size() != 2) {
-            throw new BadInputException("--between reads " + between + ", expected two surfaces: coin,wood");
-        }
-        Uncertain read = read(() -> FrictionBySlope.of(array(slopes), step));
-        System.out.println("Friction of " + between.get(0) + " on " + between.get(1) + ": " + words(read) + ".");
+    int friction(@Mixin SlopeForm form) {
+        Uncertain read = BadInputException.unless(() -> FrictionBySlope.of(SlopeForm.array(form.slopes), form.step));
+        System.out.println("Friction of " + form.one() + " on " + form.other() + ": " + words(read) + ".");
         System.out.println(NEXT);
         System.out.println("friction:");
         System.out.println(
-                "  - {between: [" + between.get(0) + ", " + between.get(1) + "], coefficient: " + entry(read) + "}");
+                "  - {between: [" + form.one() + ", " + form.other() + "], coefficient: " + entry(read) + "}");
         return Outcome.FINE;
     }
 
     @Command(name = "kerf", description = "from pieces cut at a known size")
-    int kerf(
-            @Option(names = "--drawn", paramLabel = "MM", required = true, description = "size in the drawing")
-                    double drawn,
-            @Option(
-                            names = "--strips",
-                            paramLabel = "N",
-                            defaultValue = "1",
-                            description =
-                                    "into which it was cut and pushed together again; ${DEFAULT-VALUE} when absent")
-                    int strips,
-            @Option(names = "--outside", paramLabel = "MM", split = ",", description = "widths over pieces")
-                    List<Double> outsides,
-            @Option(names = "--hole", paramLabel = "MM", split = ",", description = "widths in holes")
-                    List<Double> holes,
-            @Option(
-                            names = "--step",
-                            paramLabel = "MM",
-                            defaultValue = "0.01",
-                            description = "what the calliper can tell apart; ${DEFAULT-VALUE} when absent")
-                    double step) {
-        Uncertain read = read(() -> KerfByPieces.of(
-                drawn,
-                strips,
-                array(outsides == null ? List.of() : outsides),
-                array(holes == null ? List.of() : holes),
-                step));
+    int kerf(@Mixin WidthForm form) {
+        Uncertain read = BadInputException.unless(() -> KerfByPieces.of(
+                form.drawn, form.strips, SlopeForm.array(form.outsides), SlopeForm.array(form.holes), form.step));
         System.out.println("Kerf: " + words(read) + " mm.");
         System.out.println(NEXT);
         System.out.println("laser:");
@@ -87,30 +44,10 @@ final class MeasureCommand {
     }
 
     @Command(name = "bucket", description = "from the weights at which it tips and falls back")
-    int bucket(
-            @Parameters(paramLabel = "DESIGN", description = "the design's folder") Path design,
-            @Option(names = "--tips", paramLabel = "G", required = true, description = "least mass that tips it")
-                    double tips,
-            @Option(
-                            names = "--falls-back",
-                            paramLabel = "G",
-                            required = true,
-                            description = "greatest mass at which it falls back; 0 when it never does")
-                    double fallsBack,
-            @Option(
-                            names = "--arm",
-                            paramLabel = "MM",
-                            required = true,
-                            description = "from the pivot to where the mass lies, level")
-                    double arm,
-            @Option(
-                            names = "--step",
-                            paramLabel = "G",
-                            defaultValue = "0.1",
-                            description = "between the masses tried; ${DEFAULT-VALUE} when absent")
-                    double step) {
-        Assembly assembly = Assembler.assemble(DesignReader.read(design));
-        BucketByWeights read = read(() -> BucketByWeights.of(assembly, tips, fallsBack, arm, step));
+    int bucket(@Mixin BucketWeightsForm form) {
+        Assembly assembly = Assembler.assemble(DesignReader.read(form.design));
+        BucketByWeights read = BadInputException.unless(
+                () -> BucketByWeights.of(assembly, form.tips, form.fallsBack, form.arm, form.step));
         double predicted = CoinSeat.closingMoment(assembly, 0);
         System.out.printf(
                 Locale.ROOT,
@@ -125,22 +62,6 @@ final class MeasureCommand {
                 read.coefficient(),
                 assembly.coinWorks().bearingFriction().coefficient().value());
         return Outcome.FINE;
-    }
-
-    private interface Reading<T> {
-        T take();
-    }
-
-    private static <T> T read(Reading<T> reading) {
-        try {
-            return reading.take();
-        } catch (IllegalArgumentException e) {
-            throw new BadInputException(String.valueOf(e.getMessage()));
-        }
-    }
-
-    private static double[] array(List<Double> numbers) {
-        return numbers.stream().mapToDouble(number -> number).toArray();
     }
 
     private static String words(Uncertain read) {

@@ -1,6 +1,7 @@
 package jackwork.cli;
 
 import jackwork.app.UnknownDesignException;
+import jackwork.bench.BenchException;
 import jackwork.design.DesignException;
 import jackwork.drawing.PictureException;
 import jackwork.make.PartTooLargeException;
@@ -29,6 +30,7 @@ final class Outcome implements IExecutionExceptionHandler {
                 || thrown instanceof PartTooLargeException
                 || thrown instanceof UnknownDesignException
                 || thrown instanceof PictureException
+                || thrown instanceof BenchException
                 || thrown instanceof BadInputException) {
             System.err.println(thrown.getMessage());
             return BAD_INPUT;

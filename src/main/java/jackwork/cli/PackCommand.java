@@ -4,6 +4,7 @@ import jackwork.design.Design;
 import jackwork.design.DesignReader;
 import jackwork.drawing.Paper;
 import jackwork.make.Pack;
+import jackwork.make.SheetSearch;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
@@ -39,16 +40,42 @@ final class PackCommand implements Callable<Integer> {
     @Option(names = "--paper", paramLabel = "A4|A3|Letter", description = "in the printer; the workshop's when absent")
     private @Nullable String paper;
 
+    @Option(
+            names = "--search",
+            paramLabel = "SECONDS",
+            description = "look for tighter sheets for so long; Enter takes the best so far")
+    private double search;
+
     @Override
     public Integer call() throws IOException {
         if (quantity < 1 || quantity > 1000) {
             throw new BadInputException("--quantity reads " + quantity + ", expected 1 to 1000");
         }
         Design read = DesignReader.read(design).withMeasured(measured);
-        List<Path> written =
-                Pack.write(read, out, new Pack.Wish(quantity, paper(read)), name -> System.err.println("  " + name));
+        List<Path> written = Pack.write(
+                read, out, new Pack.Wish(quantity, paper(read), search()), name -> System.err.println("  " + name));
         System.out.println(written.size() + " files in " + out);
         return Outcome.FINE;
+    }
+
+    private SheetSearch search() {
+        if (search == 0) {
+            return SheetSearch.usual();
+        }
+        if (!(search >= 1 && search <= 86_400)) {
+            throw new BadInputException("--search reads " + search + ", expected 1 to 86400 seconds");
+        }
+        System.err.println("  looking for tighter sheets; Enter takes the best so far");
+        return new SheetSearch(search, PackCommand::entered, words -> System.err.println("  " + words));
+    }
+
+    private static boolean entered() {
+        try {
+            return System.in.available() > 0;
+        } catch (IOException e) {
+            // Nobody is there to press it.
+            return false;
+        }
     }
 
     private Paper paper(Design read) {

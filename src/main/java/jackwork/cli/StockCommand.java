@@ -2,6 +2,8 @@ package jackwork.cli;
 
 import jackwork.stock.Fasteners;
 import jackwork.stock.Frictions;
+import jackwork.stock.Operations;
+import jackwork.stock.PayNumbers;
 import jackwork.stock.Rods;
 import jackwork.stock.Sheets;
 import jackwork.stock.Strays;
@@ -14,7 +16,7 @@ import picocli.CommandLine.Command;
 @Command(
         name = "stock",
         mixinStandardHelpOptions = true,
-        description = "Sheets, rods, fasteners, friction pairs and strays, with sources.")
+        description = "Sheets, rods, fasteners, friction pairs and strays, with sources; work and money, as guessed.")
 final class StockCommand implements Callable<Integer> {
 
     @Override
@@ -38,10 +40,22 @@ final class StockCommand implements Callable<Integer> {
                         s.thickness(),
                         s.mass(),
                         s.source()));
+        System.out.println("Work (minutes for one of it)");
+        Operations.catalogue()
+                .all()
+                .forEach(o -> row(o.name(), o.minutes(), o.what() + (o.perBatch() ? ", once a batch" : "")));
+        System.out.println("Money (by the path under `pay` in workshop.yaml; VAT in what is paid)");
+        PayNumbers.catalogue()
+                .all()
+                .forEach(p -> row(p.name(), p.usual(), p.usual().unit() + ": " + p.what()));
         return Outcome.FINE;
     }
 
     private static void row(String name, Uncertain number) {
+        row(name, number, number.source());
+    }
+
+    private static void row(String name, Uncertain number, String words) {
         System.out.printf(
                 Locale.ROOT,
                 "  %-20s %7.3f  (%.3f to %.3f)  %-13s %s%n",
@@ -50,6 +64,6 @@ final class StockCommand implements Callable<Integer> {
                 number.low(),
                 number.high(),
                 number.basis().words(),
-                number.source());
+                words);
     }
 }

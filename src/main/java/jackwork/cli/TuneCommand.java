@@ -3,10 +3,10 @@ package jackwork.cli;
 import jackwork.builds.FreeNumber;
 import jackwork.builds.Tune;
 import jackwork.design.DesignEdit;
+import jackwork.design.WholeFile;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
@@ -68,9 +68,7 @@ final class TuneCommand implements Callable<Integer> {
         System.out.println("After:  " + proposal.after().words() + ".");
         if (apply) {
             Path file = Files.isDirectory(design) ? design.resolve("design.yaml") : design;
-            Path draft = file.resolveSibling(file.getFileName() + ".part");
-            Files.writeString(draft, proposal.text());
-            Files.move(draft, file, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+            WholeFile.write(file, proposal.text());
             System.out.println("Written to " + file + ".");
         } else {
             System.out.println("In " + design.resolve("design.yaml") + ", under change:");

@@ -83,6 +83,16 @@ public record Design(
         return new Design(folder, file, other, box, boxDrawing, figure, figureDrawing, figureShift);
     }
 
+    /** The same design in a workshop with other numbers, and the same names of sheets, rods and cords. */
+    public Design withWorkshop(WorkshopFile other) {
+        return new Design(folder, file, other, box, boxDrawing, figure, figureDrawing, figureShift);
+    }
+
+    /** The same design put together by a beginner, whose holes, glue and paint spread so many times as wide. */
+    public Design forBeginner(double times) {
+        return withWorkshop(workshop.forBeginner(times));
+    }
+
     /** A place of the box, in the common frame. {@code fallback} names the circle when no place is written. */
     public Point inBox(@Nullable Place place, String fallback) {
         return References.point(boxDrawing, place, fallback);

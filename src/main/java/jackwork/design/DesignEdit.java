@@ -23,6 +23,15 @@ public final class DesignEdit {
         return YamlEdit.set(DesignReader.FILE, text, List.of("change", path), value);
     }
 
+    /** The same with words: {@code box.parts.hub-far.printed}. */
+    public static String withWords(String text, Map<String, String> words) {
+        String now = text;
+        for (Map.Entry<String, String> word : words.entrySet()) {
+            now = with(now, word.getKey(), word.getValue());
+        }
+        return now;
+    }
+
     /** As it is written: no more places than can be cut. */
     public static String words(double value) {
         String words = String.format(Locale.ROOT, "%.3f", value);

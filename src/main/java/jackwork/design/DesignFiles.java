@@ -1,14 +1,9 @@
 package jackwork.design;
 
 import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.ByteBuffer;
-import java.nio.channels.FileChannel;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
-import java.nio.file.StandardOpenOption;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
@@ -16,6 +11,8 @@ import java.util.HexFormat;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.SortedMap;
+import java.util.TreeMap;
 
 /**
  * The files that a design is made of, and their state as one short word: it changes when anything in them does.
@@ -23,7 +20,7 @@ import java.util.Map;
  * @param design its {@code design.yaml}
  * @param box the box's YAML
  * @param figure the figure's YAML
- * @param others drawings and the workshop's file
+ * @param others drawings, pictures and the workshop's file
  */
 public record DesignFiles(Path design, Path box, Path figure, List<Path> others) {
 
@@ -34,8 +31,8 @@ public record DesignFiles(Path design, Path box, Path figure, List<Path> others)
         Path box = design.folder().resolve(design.file().box());
         Path figure = design.folder().resolve(design.file().figure());
         List<Path> others = new ArrayList<>();
-        others.add(box.resolveSibling(design.box().drawing()));
-        others.add(figure.resolveSibling(design.figure().drawing()));
+        beside(box, design.box(), others);
+        beside(figure, design.figure(), others);
         WorkshopReader.folderOf(design.folder())
                 .ifPresent(workshop -> others.add(workshop.resolve(WorkshopReader.FILE)));
         return new DesignFiles(
@@ -43,6 +40,11 @@ public record DesignFiles(Path design, Path box, Path figure, List<Path> others)
                 plain(box),
                 plain(figure),
                 others.stream().map(DesignFiles::plain).toList());
+    }
+
+    private static void beside(Path file, Works works, List<Path> others) {
+        others.add(file.resolveSibling(works.drawing()));
+        works.pictures().values().forEach(picture -> others.add(file.resolveSibling(picture.file())));
     }
 
     private static Path plain(Path path) {
@@ -61,9 +63,7 @@ public record DesignFiles(Path design, Path box, Path figure, List<Path> others)
     /** The state of all files as they are on the disk now. */
     public String version() {
         MessageDigest digest = sha();
-        List<Path> all = new ArrayList<>(List.of(design, box, figure));
-        all.addAll(others);
-        for (Path path : all) {
+        for (Path path : all()) {
             try {
                 digest.update(Files.readAllBytes(path));
             } catch (IOException e) {
@@ -89,26 +89,37 @@ public record DesignFiles(Path design, Path box, Path figure, List<Path> others)
         }
     }
 
-    /** Writes a file whole or not at all: at any moment the old or the new one stands there. */
-    public static void save(Path path, String text) {
-        Path draft = path.resolveSibling(path.getFileName() + ".part");
-        try {
-            try (FileChannel channel = FileChannel.open(
-                    draft, StandardOpenOption.CREATE, StandardOpenOption.WRITE, StandardOpenOption.TRUNCATE_EXISTING)) {
-                ByteBuffer bytes = StandardCharsets.UTF_8.encode(text);
-                while (bytes.hasRemaining()) {
-                    channel.write(bytes);
-                }
-                channel.force(true);
-            }
-            Files.move(draft, path, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
-        } catch (IOException e) {
-            try {
-                Files.deleteIfExists(draft);
-            } catch (IOException left) {
-                e.addSuppressed(left);
-            }
-            throw new UncheckedIOException(e);
+    /** @return bytes of all of them by the path from the workshop's folder, with slashes */
+    public static SortedMap<String, byte[]> bytes(Design design) throws IOException {
+        Path workshop = workshopOf(design);
+        SortedMap<String, byte[]> all = new TreeMap<>();
+        for (Path file : of(design).all()) {
+            all.put(name(workshop, file), Files.readAllBytes(file));
         }
+        return all;
+    }
+
+    private List<Path> all() {
+        List<Path> all = new ArrayList<>(List.of(design, box, figure));
+        all.addAll(others);
+        return all;
+    }
+
+    /** The design's own folder, from the workshop's, with slashes: {@code spoiled/heron-hangs-up}. */
+    public static String id(Design design) {
+        return name(workshopOf(design), design.folder());
+    }
+
+    private static Path workshopOf(Design design) {
+        return WorkshopReader.folderOf(design.folder())
+                .orElseThrow(() -> DesignException.of(design.folder().toString(), "no workshop.yaml any more"));
+    }
+
+    private static String name(Path workshop, Path file) {
+        Path name = workshop.relativize(file.toAbsolutePath().normalize());
+        if (name.startsWith("..")) {
+            throw DesignException.of(file.toString(), "lies outside the workshop's folder; copy it in");
+        }
+        return name.toString().replace('\\', '/');
     }
 }

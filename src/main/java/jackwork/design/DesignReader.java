@@ -12,11 +12,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /** Reads a design with the box, figure, drawings and workshop it stands in, and holds them against each other. */
 public final class DesignReader {
 
-    static final String FILE = "design.yaml";
+    public static final String FILE = "design.yaml";
     private static final int FORMAT = 1;
     private static final long MOST_DRAWING_BYTES = 20L << 20;
     /** How far the second mount may be off, mm. */
@@ -24,9 +25,13 @@ public final class DesignReader {
 
     private final Path workshopFolder;
     private final Map<Path, String> texts;
+    /** The same design as it was read before; null when it is read for the first time. */
+    private final @Nullable Design known;
+
     private final List<Problem> problems = new ArrayList<>();
 
-    private DesignReader(Path workshopFolder, Map<Path, String> texts) {
+    private DesignReader(Path workshopFolder, Map<Path, String> texts, @Nullable Design known) {
+        this.known = known;
         this.workshopFolder = workshopFolder;
         this.texts = texts;
     }
@@ -56,6 +61,20 @@ public final class DesignReader {
      * @throws DesignException as {@link #read(Path)}
      */
     public static Design read(Path design, Map<Path, String> texts) {
+        return read(design, texts, null);
+    }
+
+    /**
+     * A design read before, as it would be with other texts of its YAML files. Its drawings and pictures are taken as they
+     * were: this is asked many times a second.
+     *
+     * @throws DesignException as {@link #read(Path)}
+     */
+    public static Design readLike(Design known, Map<Path, String> texts) {
+        return read(known.folder(), texts, known);
+    }
+
+    private static Design read(Path design, Map<Path, String> texts, @Nullable Design known) {
         Path file = Files.isDirectory(design) ? design.resolve(FILE) : design;
         Path folder = parent(file);
         if (!Files.isRegularFile(file)) {
@@ -65,7 +84,7 @@ public final class DesignReader {
                 .orElseThrow(() -> DesignException.of(
                         folder.toString(),
                         "no workshop.yaml here or in a folder above; a design belongs to a workshop"));
-        DesignReader reader = new DesignReader(workshop, texts);
+        DesignReader reader = new DesignReader(workshop, texts, known);
         return reader.read(folder, reader.yaml(file));
     }
 
@@ -81,6 +100,17 @@ public final class DesignReader {
         } catch (DesignException e) {
             return Optional.empty();
         }
+    }
+
+    /** A {@code design.yaml} alone, not held against its box and figure. */
+    public static DesignFile parse(String text) {
+        List<Problem> problems = new ArrayList<>();
+        DesignFile file = new Binder(YamlFile.parse(FILE, text, problems)).bind(DesignFile.class);
+        YamlFile.requireNone(problems);
+        if (file == null) {
+            throw DesignException.of(FILE, "could not be read");
+        }
+        return file;
     }
 
     /** The text of a design's {@code design.yaml}. */
@@ -122,13 +152,20 @@ public final class DesignReader {
         }
         checkFormat(box.format(), boxYaml);
         checkFormat(figure.format(), figureYaml);
-        Drawing boxDrawing = drawing(boxPath, box.drawing(), boxYaml);
-        Drawing figureDrawing = drawing(figurePath, figure.drawing(), figureYaml);
+        Design before = known;
+        Drawing boxDrawing = before != null && before.box().drawing().equals(box.drawing())
+                ? before.boxDrawing()
+                : drawing(boxPath, box.drawing(), boxYaml);
+        Drawing figureDrawing = before != null && before.figure().drawing().equals(figure.drawing())
+                ? before.figureDrawing()
+                : drawing(figurePath, figure.drawing(), figureYaml);
         References references = new References(workshop, box, boxYaml, boxDrawing, figure, figureYaml, figureDrawing);
         references.check();
         references.checkDesign(design, designYaml);
-        pictures(box, boxPath, boxYaml);
-        pictures(figure, figurePath, figureYaml);
+        if (before == null) {
+            pictures(box, boxPath, boxYaml);
+            pictures(figure, figurePath, figureYaml);
+        }
         YamlFile.requireNone(problems);
         Point shift = shift(box, boxDrawing, figure, figureDrawing, figureYaml);
         YamlFile.requireNone(problems);

@@ -5,12 +5,12 @@ import java.util.Comparator;
 import java.util.Locale;
 
 /** The known word that a misspelt one most likely meant. */
-final class NearestWord {
+public final class NearestWord {
 
     private NearestWord() {}
 
     /** {@code ; did you mean "parts"?}, or the words to choose from when none is near. */
-    static String hint(String read, Collection<String> known) {
+    public static String hint(String read, Collection<String> known) {
         return known.stream()
                 .filter(word -> distance(read, word) <= bound(word))
                 .min(Comparator.comparingInt((String word) -> distance(read, word))

@@ -73,7 +73,10 @@ final class References {
 
     private void checkWorks(Works works, YamlFile yaml, Drawing drawing, Set<String> nameable) {
         Set<String> made = Works.madeOutlines(works);
-        works.parts().forEach((name, part) -> checkPart(name, part, yaml, drawing, made.contains(name)));
+        works.parts().forEach((name, part) -> {
+            checkPart(name, part, yaml, drawing, made.contains(name));
+            part.check(name, works, yaml);
+        });
         new JointReferences(workshop, works, yaml, drawing, nameable, allGears(), pinNames()).check();
         works.fixed().forEach(name -> known("fixed", name, works.parts().keySet(), "a part of this file", yaml));
         checkGlued(works, yaml);

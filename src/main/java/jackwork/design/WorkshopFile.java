@@ -19,8 +19,10 @@ import org.jspecify.annotations.Nullable;
  * @param paper in the printer, by its name; A4 when absent
  * @param maker for the label of a box; a line to fill in when absent
  * @param contact likewise
+ * @param times minutes for one of an operation; guessed where absent
+ * @param pay what money depends on; guessed where absent
  */
-@About("A workshop: its laser, sheets, rods, fits, friction and finger.")
+@About("A workshop: its laser, sheets, rods, fits, friction, finger, times and money.")
 public record WorkshopFile(
         int format,
         String name,
@@ -37,7 +39,9 @@ public record WorkshopFile(
         Map<String, Double> have,
         @Nullable String paper,
         @Nullable String maker,
-        @Nullable String contact) {
+        @Nullable String contact,
+        @Unit("min") Map<String, Uncertain> times,
+        @Nullable PayEntry pay) {
 
     /** A sheet differs so much from place to place after it was measured, mm: a guess. */
     private static final double CALLIPER = 0.05;
@@ -191,7 +195,47 @@ public record WorkshopFile(
                         entry.size())));
         return new WorkshopFile(
                 format, name, currency, laser, measured, rods, cords, fits, friction, finger, printer, handling, have,
-                paper, maker, contact);
+                paper, maker, contact, times, pay);
+    }
+
+    /** What the workshop says of money; nothing, when it says nothing. */
+    public PayEntry payOrNothing() {
+        return pay == null ? PayEntry.NOTHING : pay;
+    }
+
+    /** The same workshop with holes, glue and paint as a beginner makes them: they spread so many times as wide. */
+    WorkshopFile forBeginner(double times) {
+        Fits wider = new Fits(wider(fits.running(), times), wider(fits.press(), times), fits.push());
+        Handling usual = handlingOrGuess();
+        Uncertain paint = wider(usual.finish(), times);
+        Handling other = new Handling(
+                usual.pressSpeed(),
+                usual.dropSpeed(),
+                usual.tilt(),
+                usual.rebound(),
+                usual.coinMass(),
+                usual.moisture(),
+                new Uncertain(
+                        paint.value(),
+                        Math.max(0, paint.low()),
+                        paint.high(),
+                        paint.unit(),
+                        Basis.GUESS,
+                        paint.source()),
+                usual.presses());
+        return new WorkshopFile(
+                format, name, currency, laser, sheets, rods, cords, wider, friction, finger, printer, other, have,
+                paper, maker, contact, times(), pay);
+    }
+
+    private static Uncertain wider(Uncertain number, double times) {
+        return new Uncertain(
+                number.value(),
+                number.value() - times * (number.value() - number.low()),
+                number.value() + times * (number.high() - number.value()),
+                number.unit(),
+                Basis.GUESS,
+                number.source());
     }
 
     /** What its printer takes. */

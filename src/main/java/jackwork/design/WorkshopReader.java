@@ -12,7 +12,7 @@ import java.util.Optional;
 /** Reads {@code workshop.yaml}. */
 public final class WorkshopReader {
 
-    static final String FILE = "workshop.yaml";
+    public static final String FILE = "workshop.yaml";
 
     private static final List<String> PENS = List.of("engrave", "inside", "outside", "marks");
 
@@ -24,7 +24,21 @@ public final class WorkshopReader {
      */
     public static WorkshopFile read(Path folder) {
         List<Problem> problems = new ArrayList<>();
-        YamlFile file = YamlFile.read(folder.resolve(FILE), problems);
+        return bound(YamlFile.read(folder.resolve(FILE), problems), problems);
+    }
+
+    /** The same from text that is in hand. */
+    public static WorkshopFile parse(String text) {
+        List<Problem> problems = new ArrayList<>();
+        return bound(YamlFile.parse(FILE, text, problems), problems);
+    }
+
+    /** The text of a workshop's file. */
+    public static String text(Path folder) {
+        return YamlFile.text(folder.resolve(FILE), FILE);
+    }
+
+    private static WorkshopFile bound(YamlFile file, List<Problem> problems) {
         WorkshopFile workshop = new Binder(file).bind(WorkshopFile.class);
         YamlFile.requireNone(problems);
         if (workshop == null) {
@@ -48,6 +62,7 @@ public final class WorkshopReader {
     private static void check(WorkshopFile workshop, YamlFile file) {
         DesignReader.checkFormat(workshop.format(), file);
         checkPaper(workshop, file);
+        PayReferences.check(workshop, file);
         checkSize("laser.bed", workshop.laser().bed(), file);
         positive("laser.kerf", workshop.laser().kerf().low() >= 0, file);
         workshop.laser().pens().forEach((name, pen) -> {

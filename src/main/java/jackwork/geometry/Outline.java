@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.locationtech.jts.algorithm.construct.MaximumInscribedCircle;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
@@ -13,6 +14,7 @@ import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.geom.util.AffineTransformation;
 import org.locationtech.jts.operation.buffer.BufferOp;
 import org.locationtech.jts.operation.buffer.BufferParameters;
+import org.locationtech.jts.operation.distance.DistanceOp;
 import org.locationtech.jts.operation.distance.IndexedFacetDistance;
 import org.locationtech.jts.operation.union.UnaryUnionOp;
 import org.locationtech.jts.operation.valid.IsValidOp;
@@ -136,7 +138,7 @@ public final class Outline {
     public static List<Outline> closed(List<Outline> outlines, double bar) {
         Geometry all = UnaryUnionOp.union(
                 outlines.stream().map(o -> (Geometry) o.polygon).toList(), FACTORY);
-        Geometry filled = moved(moved(all, bar / 2), -bar / 2);
+        Geometry filled = bridged(moved(moved(all, bar / 2), -bar / 2), bar);
         List<Outline> parts = new ArrayList<>();
         for (int i = 0; i < filled.getNumGeometries(); i++) {
             if (filled.getGeometryN(i) instanceof Polygon part && !part.isEmpty()) {
@@ -144,6 +146,21 @@ public final class Outline {
             }
         }
         return parts;
+    }
+
+    /** Where two regions still come nearer than the bar, by their corners, the wood between those goes. */
+    private static Geometry bridged(Geometry regions, double bar) {
+        for (int i = 0; i < regions.getNumGeometries(); i++) {
+            for (int j = 0; j < i; j++) {
+                Coordinate[] near = DistanceOp.nearestPoints(regions.getGeometryN(i), regions.getGeometryN(j));
+                if (near[0].distance(near[1]) < bar) {
+                    Envelope between = new Envelope(near[0], near[1]);
+                    between.expandBy(bar / 2);
+                    return bridged(regions.union(FACTORY.toGeometry(between)), bar);
+                }
+            }
+        }
+        return regions;
     }
 
     /** Its outer ring with as few points as stay within {@code tolerance} mm, counter-clockwise, first not repeated. */
@@ -155,6 +172,13 @@ public final class Outline {
     /** The same region with as few points as stay within {@code tolerance} mm; nothing crosses that did not before. */
     public Outline simplified(double tolerance) {
         return new Outline((Polygon) TopologyPreservingSimplifier.simplify(polygon, tolerance));
+    }
+
+    /** The largest circle that lies in it, its radius within {@code tolerance} mm. */
+    public Circle inscribed(double tolerance) {
+        MaximumInscribedCircle largest = new MaximumInscribedCircle(polygon, tolerance);
+        Coordinate centre = largest.getCenter().getCoordinate();
+        return new Circle(new Point(centre.x, centre.y), largest.getRadiusLine().getLength());
     }
 
     /** What this region and another have in common, piece by piece, the largest first. */

@@ -41,10 +41,6 @@ final class Lying {
         y = 0;
         double cos = Math.cos(to);
         double sin = Math.sin(to);
-        minX = Double.POSITIVE_INFINITY;
-        minY = Double.POSITIVE_INFINITY;
-        maxX = Double.NEGATIVE_INFINITY;
-        maxY = Double.NEGATIVE_INFINITY;
         for (int i = 0; i < cornerX.length; i++) {
             double u = cos * shape.x[i] - sin * shape.y[i];
             double v = sin * shape.x[i] + cos * shape.y[i];
@@ -52,15 +48,36 @@ final class Lying {
             cornerY[i] = v;
             innerX[i] = u * (1 - TOUCH);
             innerY[i] = v * (1 - TOUCH);
-            minX = Math.min(minX, u);
-            minY = Math.min(minY, v);
-            maxX = Math.max(maxX, u);
-            maxY = Math.max(maxY, v);
         }
+        minX = least(cornerX);
+        minY = least(cornerY);
+        maxX = most(cornerX);
+        maxY = most(cornerY);
         for (int i = 0; i < poleX.length; i++) {
             poleX[i] = cos * shape.poleX[i] - sin * shape.poleY[i];
             poleY[i] = sin * shape.poleX[i] + cos * shape.poleY[i];
         }
+    }
+
+    /** By comparing, not by {@code Math.min}: a loop of those over fields brings down the compiler of Java 17.0.15. */
+    private static double least(double[] values) {
+        double least = Double.POSITIVE_INFINITY;
+        for (double value : values) {
+            if (value < least) {
+                least = value;
+            }
+        }
+        return least;
+    }
+
+    private static double most(double[] values) {
+        double most = Double.NEGATIVE_INFINITY;
+        for (double value : values) {
+            if (value > most) {
+                most = value;
+            }
+        }
+        return most;
     }
 
     /** Shifts its centre there. */
@@ -90,12 +107,20 @@ final class Lying {
         move(toX, toY);
     }
 
-    /** Whether this piece and another share more than a touch. */
+    /**
+     * Whether this piece and another share more than a touch. Where no edges cross, one lies in the other or they are
+     * apart; but the circle of one that covers an opening of the other may have its middle in that opening, so that a
+     * corner of its outer ring is asked as well.
+     */
     boolean meets(Lying other) {
         if (minX >= other.maxX || other.minX >= maxX || minY >= other.maxY || other.minY >= maxY) {
             return false;
         }
-        return crosses(other) || other.holds(poleX[0], poleY[0]) || holds(other.poleX[0], other.poleY[0]);
+        return crosses(other)
+                || other.holds(poleX[0], poleY[0])
+                || holds(other.poleX[0], other.poleY[0])
+                || (shape.holed && holds(other.innerX[0], other.innerY[0]))
+                || (other.shape.holed && other.holds(innerX[0], innerY[0]));
     }
 
     /** Any edge of this piece, drawn in by a hair, through any edge of the other. */

@@ -14,6 +14,9 @@ final class Mover {
     /** ... to this. */
     private static final double FINE = 2e-4;
 
+    /** A step that gains less is none: rounding alone would keep it going for ever. */
+    private static final double ENOUGH = 1 - 1e-3;
+
     private final Scene scene;
     private final SplittableRandom random;
     private final Lying[] trials;
@@ -213,7 +216,7 @@ final class Mover {
                     }
                     if (within(trial, u, v)) {
                         double now = scene.cost(i, trial, best);
-                        if (now < best) {
+                        if (now < best * ENOUGH) {
                             best = now;
                             place[0] = trial.x;
                             place[1] = trial.y;

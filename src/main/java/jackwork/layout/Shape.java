@@ -24,6 +24,8 @@ final class Shape {
     /** The corner that each corner's edge goes to. */
     final int[] next;
 
+    final boolean holed;
+
     final double[] poleX;
     final double[] poleY;
     final double[] poleR;
@@ -58,6 +60,7 @@ final class Shape {
             }
             next[at - 1] = first;
         }
+        holed = rings.size() > 1;
         reach = far;
         area = outline.area();
         turns = piece.turns().stream().mapToDouble(Math::toRadians).toArray();

@@ -5,6 +5,7 @@ import jackwork.check.Status;
 import jackwork.check.Where;
 import jackwork.design.WorkshopFile;
 import jackwork.geometry.Bounds;
+import jackwork.geometry.Pose;
 import jackwork.parts.Assembly;
 import jackwork.parts.Part;
 import java.util.ArrayList;
@@ -22,15 +23,29 @@ public final class FitsSheet {
         Part tightest = null;
         boolean wide = true;
         for (Part part : assembly.parts()) {
+            if (part.printed() != null) {
+                continue;
+            }
             double[] usable = Layout.usable(workshop, part.stock());
-            Bounds size = part.drawn().bounds();
             double edge = 2 * workshop.laser().margin();
-            double across = usable[0] - edge - size.width();
-            double along = usable[1] - edge - size.height();
-            if (Math.min(across, along) < least) {
-                least = Math.min(across, along);
+            double best = Double.NEGATIVE_INFINITY;
+            boolean bestWide = true;
+            // Half a turn changes nothing about its extents.
+            for (int degrees = 0; degrees < (part.kind().grain() ? 1 : 180); degrees++) {
+                Bounds size = part.drawn()
+                        .moved(new Pose(0, 0, Math.toRadians(degrees)))
+                        .bounds();
+                double across = usable[0] - edge - size.width();
+                double along = usable[1] - edge - size.height();
+                if (Math.min(across, along) > best) {
+                    best = Math.min(across, along);
+                    bestWide = across < along;
+                }
+            }
+            if (best < least) {
+                least = best;
                 tightest = part;
-                wide = across < along;
+                wide = bestWide;
             }
         }
         List<Finding> findings = new ArrayList<>();
@@ -56,7 +71,7 @@ public final class FitsSheet {
                 new Where(part.name(), null, null),
                 String.format(
                         java.util.Locale.ROOT,
-                        "%s has the least room: %.1f mm %s where %.1f mm can be cut",
+                        "%s has the least room: %.1f mm %s, turned as it fits best, where %.1f mm can be cut",
                         part.name(),
                         size,
                         side,

@@ -1,11 +1,9 @@
 package jackwork.make;
 
 import jackwork.design.Design;
-import jackwork.drawing.BookletWriter.Note;
+import jackwork.design.Works;
 import jackwork.drawing.BookletWriter.Picture;
 import jackwork.drawing.BookletWriter.Section;
-import jackwork.drawing.BookletWriter.Shape;
-import jackwork.geometry.Outline;
 import jackwork.geometry.Point;
 import jackwork.parts.Assembly;
 import jackwork.parts.Body;
@@ -15,19 +13,15 @@ import jackwork.parts.Lump;
 import jackwork.parts.Part;
 import jackwork.parts.StringRun;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /** The glue-up, step by step, in the order that the layers allow: what goes where, with what, and how long it takes. */
 final class GlueUp {
 
-    private static final int NEW = 0xe8c98f;
-    private static final int STANDING = 0xefefef;
     /** Left at either end of a string for its knot, mm. */
     static final double FOR_A_KNOT = 80;
 
@@ -37,12 +31,19 @@ final class GlueUp {
     private final List<BuildOrder.Stack> order;
     private final List<Dowels.Dowel> dowels;
     private final Set<String> turning = new LinkedHashSet<>();
+    /** Pins with a printed sleeve on their rod. */
+    private final Set<String> sleeved;
+
     private final List<Step> steps = new ArrayList<>();
 
-    /** @param minutes a guess until the bench has timed it */
+    /**
+     * @param work what hands do in it
+     * @param minutes a guess until the bench has timed it
+     */
     record Step(
             String heading,
             List<String> words,
+            List<Work> work,
             double minutes,
             @Nullable Picture picture) {
 
@@ -55,7 +56,8 @@ final class GlueUp {
     private GlueUp(Design design, Assembly assembly, @Nullable Case housing) {
         this.assembly = assembly;
         this.housing = housing;
-        this.minutes = new Minutes();
+        this.minutes = new Minutes(design.workshop());
+        this.sleeved = sleeved(design);
         this.order = BuildOrder.of(assembly);
         this.dowels = Dowels.of(assembly);
         assembly.pins().forEach(pin -> turning.add(pin.name().replaceAll("/.*", "")));
@@ -75,16 +77,33 @@ final class GlueUp {
         return List.copyOf(up.steps);
     }
 
+    private Step step(String heading, List<String> words, List<Work> work, @Nullable Picture picture) {
+        List<Work> some = work.stream().filter(w -> w.count() > 0).toList();
+        return new Step(heading, words, some, minutes.of(some), picture);
+    }
+
+    private static Set<String> sleeved(Design design) {
+        Set<String> names = new LinkedHashSet<>();
+        for (Works works : List.of(design.box(), design.figure())) {
+            works.pins().forEach((name, pin) -> {
+                if (pin.shoulder() != null) {
+                    names.add(name);
+                }
+            });
+        }
+        return names;
+    }
+
     private void prepare() {
         int parts = assembly.parts().size();
-        steps.add(new Step(
+        steps.add(step(
                 "Sort and clean the parts",
                 List.of(
                         "Lay the parts out by layer, back to front, and hold them against the parts list. Wipe off soot,"
                                 + " ease the edges that will slide, and leave bare wood wherever something is glued.",
                         "Cut all rods to the lengths in dowels.csv and round their ends a little.",
                         "Try one rod in a hole it must grip and in one it must turn in before any glue."),
-                minutes.cleaning(parts) + minutes.cuttingRods(dowels.size()),
+                List.of(new Work("clean-part", parts), new Work("dowel-cut", dowels.size())),
                 null));
     }
 
@@ -111,11 +130,15 @@ final class GlueUp {
         weigh(stack, words);
         words.add("Put the hindmost on the sheet of jigs, its rods upright in it; spread glue thinly, keep it 2 mm from"
                 + " every hole that something turns in; press flat under a weight until it has set.");
-        return new Step(
+        return step(
                 "Glue up " + stack.name(),
                 words,
-                minutes.gluing(cut.size(), through.size()),
-                picture(stack.parts(), List.of()));
+                List.of(
+                        new Work("glue-stack", 1),
+                        new Work("glue-layer", cut.size()),
+                        new Work("dowel-glue", through.size()),
+                        new Work("weight", weights(stack).size())),
+                GlueUpPictures.of(stack.parts(), List.of()));
     }
 
     private List<Dowels.Dowel> dowelsOf(BuildOrder.Stack stack) {
@@ -172,10 +195,15 @@ final class GlueUp {
             words.add((stack.parts().size() > 1 ? "The glued " : "The part ") + stack.name() + " goes on in "
                     + layers(stack) + ".");
             int joints = 0;
+            int onSleeves = 0;
             for (Part part : stack.parts()) {
                 for (Hole hole : part.holes()) {
                     if (turning.contains(hole.joint()) && rods.add(part.name() + "|" + hole.joint())) {
-                        joints++;
+                        if (sleeved.contains(hole.joint().replaceAll("/.*", "")) && !hole.grips()) {
+                            onSleeves++;
+                        } else {
+                            joints++;
+                        }
                         words.add("- " + part.name() + (hole.grips() ? " grips the rod of " : " turns on the rod of ")
                                 + hole.joint() + (hole.grips() ? "; a drop of glue on the rod, from behind" : ""));
                     }
@@ -189,11 +217,17 @@ final class GlueUp {
                 words.add(
                         "It must move by its own weight before you go on; if it does not, ease the hole, never oil it.");
             }
-            steps.add(new Step(
+            steps.add(step(
                     standing.isEmpty() ? "Begin with " + stack.name() : "Put on " + stack.name(),
                     words,
-                    minutes.puttingOn(joints),
-                    picture(stack.parts(), standing)));
+                    List.of(
+                            new Work("put-on", 1),
+                            new Work("pivot", joints),
+                            new Work("sleeve", onSleeves),
+                            new Work(
+                                    "weight",
+                                    stack.parts().size() == 1 ? weights(stack).size() : 0)),
+                    GlueUpPictures.of(stack.parts(), standing)));
             standing.addAll(stack.parts());
         }
     }
@@ -244,7 +278,7 @@ final class GlueUp {
     private void tieStrings() {
         for (Link link : assembly.links()) {
             if (link instanceof StringRun string) {
-                steps.add(new Step(
+                steps.add(step(
                         "Tie the string " + string.name(),
                         List.of(
                                 String.format(
@@ -257,7 +291,7 @@ final class GlueUp {
                                 "From " + string.fromPart() + " to " + string.toPart()
                                         + ", with the lever up. A figure-eight knot at each end, a drop of glue on it once"
                                         + " the figure has been tried."),
-                        minutes.tying(),
+                        List.of(new Work("string", 1)),
                         null));
             }
         }
@@ -286,7 +320,7 @@ final class GlueUp {
         String how = housing.screwed()
                 ? "Put an M3 nut into each nest and draw the panels together with M3 × 12 screws; no glue."
                 : "A little glue in each slot; square it against a try square and bind it with tape until it has set.";
-        steps.add(new Step(
+        steps.add(step(
                 "The case",
                 List.of(
                         "The panels carry their numbers inside. Floor (5) into the far wall (2); the ends (3 and 4) onto"
@@ -294,9 +328,9 @@ final class GlueUp {
                         how,
                         "The door's frame (8) behind the opening of the far wall, the door (7) into it, the button (9)"
                                 + " on an M3 screw so that it just turns."),
-                minutes.casing(housing.panels().size()),
-                panels(housing)));
-        steps.add(new Step(
+                List.of(new Work("case", 1), new Work("panel", housing.panels().size())),
+                GlueUpPictures.panels(housing)));
+        steps.add(step(
                 "The works into the case",
                 List.of(
                         String.format(
@@ -308,18 +342,20 @@ final class GlueUp {
                                 housing.spacerLength()),
                         "Pass the lever through the right end first. Then the lid (6) over the figure, with four screws"
                                 + " M3 × 12 into the nuts caught in the walls."),
-                minutes.screwing(housing.spacers().size() + 4),
+                List.of(
+                        new Work("works-in", 1),
+                        new Work("screw", housing.spacers().size() + 4)),
                 null));
     }
 
     private void tryIt() {
-        steps.add(new Step(
+        steps.add(step(
                 "Try it",
                 List.of(
                         "Press the lever without a coin: it must stand fast. Then each coin it takes, ten times over; then"
                                 + " with the table tipped by a degree either way.",
                         "Write down every failure with its cause before you change anything."),
-                minutes.trying(),
+                List.of(new Work("try", 1)),
                 null));
     }
 
@@ -330,64 +366,5 @@ final class GlueUp {
                         .map(part -> part.name() + " (layer " + part.layer()
                                 + (part.printed() == null ? "" : ", printed") + ")")
                         .toList());
-    }
-
-    private static Picture picture(List<Part> now, List<Part> standing) {
-        List<Shape> shapes = new ArrayList<>();
-        List<Note> notes = new ArrayList<>();
-        standing.forEach(part -> shapes.add(shape(part, STANDING, true)));
-        Map<Integer, Integer> shade = new LinkedHashMap<>();
-        for (Part part : now) {
-            int tone = shade.merge(part.layer(), shade.size(), (a, b) -> a);
-            shapes.add(shape(part, darker(tone, now.size()), false));
-        }
-        if (now.size() <= 3) {
-            now.forEach(part -> notes.add(new Note(part.section().centroid(), part.name())));
-        }
-        return new Picture(shapes, notes);
-    }
-
-    /** Layers further forward are lighter. */
-    private static int darker(int tone, int of) {
-        double share = 0.78 + 0.22 * (of <= 1 ? 1 : (double) tone / (of - 1));
-        int red = (int) ((NEW >> 16) * share);
-        int green = (int) ((NEW >> 8 & 255) * share);
-        int blue = (int) ((NEW & 255) * share);
-        return red << 16 | green << 8 | blue;
-    }
-
-    private static Shape shape(Part part, int fill, boolean faint) {
-        return new Shape(rings(part.outline()), fill, faint);
-    }
-
-    static List<List<Point>> rings(Outline outline) {
-        List<List<Point>> rings = new ArrayList<>();
-        rings.add(outline.outer());
-        rings.addAll(outline.holes());
-        return rings;
-    }
-
-    /** The panels side by side, as they lie with their numbers up. */
-    private static Picture panels(Case housing) {
-        List<Shape> shapes = new ArrayList<>();
-        List<Note> notes = new ArrayList<>();
-        double x = 0;
-        double y = 0;
-        double row = 0;
-        for (Panel panel : housing.panels()) {
-            Outline face = panel.insideUp() ? panel.outline() : panel.outline().mirrored();
-            var size = face.bounds();
-            if (x > 0 && x + size.width() > 520) {
-                x = 0;
-                y -= row + 10;
-                row = 0;
-            }
-            Outline moved = face.moved(new Point(x - size.minX(), y - size.maxY()));
-            shapes.add(new Shape(rings(moved), NEW, false));
-            notes.add(new Note(moved.centroid(), Integer.toString(panel.number())));
-            x += size.width() + 10;
-            row = Math.max(row, size.height());
-        }
-        return new Picture(shapes, notes);
     }
 }

@@ -1,37 +1,31 @@
 package jackwork.make;
 
-/** How long a step at the bench takes, minutes: guesses by common practice, until a bench log says better. */
+import jackwork.design.WorkshopFile;
+import jackwork.stock.Operations;
+import java.util.List;
+
+/** How long work at the bench takes, minutes: as the workshop has it, else guesses by common practice. */
 final class Minutes {
 
-    double cleaning(int parts) {
-        return 0.7 * parts;
+    private final WorkshopFile workshop;
+
+    Minutes(WorkshopFile workshop) {
+        this.workshop = workshop;
     }
 
-    double cuttingRods(int rods) {
-        return 0.4 * rods;
+    double of(List<Work> works) {
+        return works.stream().mapToDouble(this::of).sum();
     }
 
-    double gluing(int parts, int dowels) {
-        return 2 + parts + 0.6 * dowels;
-    }
-
-    double puttingOn(int joints) {
-        return 1 + joints;
-    }
-
-    double tying() {
-        return 4;
-    }
-
-    double casing(int panels) {
-        return 4 + 1.2 * panels;
-    }
-
-    double screwing(int screws) {
-        return 1 + 0.6 * screws;
-    }
-
-    double trying() {
-        return 10;
+    private double of(Work work) {
+        var own = workshop.times().get(work.operation());
+        double each = own != null
+                ? own.value()
+                : Operations.catalogue()
+                        .find(work.operation())
+                        .orElseThrow(() -> new IllegalStateException("no operation " + work.operation()))
+                        .minutes()
+                        .value();
+        return work.count() * each;
     }
 }

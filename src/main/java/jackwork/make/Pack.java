@@ -4,11 +4,8 @@ import jackwork.check.Subject;
 import jackwork.design.Design;
 import jackwork.design.WorkshopFile;
 import jackwork.drawing.BookletWriter;
-import jackwork.drawing.CutKind;
-import jackwork.drawing.CutPath;
 import jackwork.drawing.CutSheet;
 import jackwork.drawing.DxfWriter;
-import jackwork.drawing.Label;
 import jackwork.drawing.Paper;
 import jackwork.drawing.PdfWriter;
 import jackwork.drawing.Pens;
@@ -16,7 +13,7 @@ import jackwork.drawing.PrintSetup;
 import jackwork.drawing.StlWriter;
 import jackwork.drawing.SvgWriter;
 import jackwork.drawing.ThreeMfWriter;
-import jackwork.geometry.Point;
+import jackwork.geometry.Bounds;
 import jackwork.parts.Assembly;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -43,8 +40,13 @@ public final class Pack {
     /**
      * @param quantity pieces
      * @param paper in the printer
+     * @param search for tight sheets
      */
-    public record Wish(int quantity, Paper paper) {}
+    public record Wish(int quantity, Paper paper, SheetSearch search) {
+        public Wish(int quantity, Paper paper) {
+            this(quantity, paper, SheetSearch.usual());
+        }
+    }
 
     private final Design design;
     private final Wish wish;
@@ -61,13 +63,21 @@ public final class Pack {
         this.subject = Subject.of(design);
         this.assembly = subject.assembly();
         this.housing = Case.of(design, subject);
-        this.layouts = Layout.of(pieces(), workshop, wish.quantity());
+        this.layouts = Layout.of(pieces(), workshop, wish.quantity(), wish.search());
     }
 
     /** The sheets of a design, cut lines at this workshop's kerf. */
     public static List<CutSheet> sheets(Design design, int quantity) {
         Pack pack = new Pack(design, new Wish(quantity, Paper.A4));
         return pack.layouts.stream().map(pack::sheet).toList();
+    }
+
+    static Quantities quantities(Design design, int quantity) {
+        Pack pack = new Pack(design, new Wish(quantity, Paper.A4));
+        List<PrintedPiece> printed = PrintedPiece.of(design, pack.assembly, pack.housing);
+        List<CutSheet> cut = pack.layouts.stream().map(pack::sheet).toList();
+        List<Needs.Need> needs = Needs.of(design, pack.assembly, pack.housing, pack.layouts, printed, quantity);
+        return Quantities.of(design, pack.subject, pack.housing, cut, needs, printed, quantity);
     }
 
     /**
@@ -109,16 +119,7 @@ public final class Pack {
     }
 
     private CutSheet sheet(SheetLayout layout) {
-        double kerf = workshop.laser().kerf().value();
-        List<CutPath> paths = new ArrayList<>();
-        List<Label> labels = new ArrayList<>();
-        for (Placement placement : layout.placements()) {
-            paths.addAll(KerfCut.paths(placement.piece(), kerf, placement.pose(), placement.name()));
-            var bounds = placement.piece().drawn().moved(placement.pose()).bounds();
-            Point at = new Point(bounds.minX(), bounds.minY() - 2.2);
-            labels.add(new Label(CutKind.MARK, at, 1.6, placement.name()));
-        }
-        return new CutSheet(layout.name(), layout.width(), layout.height(), paths, labels);
+        return SheetDrawing.of(layout, workshop.laser().kerf().value());
     }
 
     private void buying(PackFolder to, List<PrintedPiece> printed) throws IOException {
@@ -129,19 +130,29 @@ public final class Pack {
 
     private void laser(PackFolder to) throws IOException {
         Pens pens = workshop.laser().pensOrStandard();
+        double margin = workshop.laser().margin();
         PrintSetup setup = new PrintSetup(Optional.empty(), Cautions.FOR_THE_WORKSHOP, pens);
-        StringBuilder plans = new StringBuilder("sheet,engraved mm,cut mm,head's way mm,minutes\r\n");
+        StringBuilder plans =
+                new StringBuilder("sheet,used width mm,used height mm,engraved mm,cut mm,head's way mm,minutes\r\n");
         List<CutSheet> sheets = new ArrayList<>();
         for (SheetLayout layout : layouts) {
             CutPlan plan = CutPlan.of(sheet(layout), workshop.laser().speedsOrGuess());
             sheets.add(plan.sheet());
-            String what = "sheet " + layout.number() + " of " + layout.stock() + ", in the order of cutting";
+            Bounds used = layout.used();
+            String what = "sheet " + layout.number() + " of " + layout.stock()
+                    + String.format(
+                            Locale.ROOT,
+                            "; an offcut of %.0f × %.0f mm will do",
+                            Math.ceil(used.maxX() + margin),
+                            Math.ceil(used.maxY() + margin));
             to.save(LASER, layout.name() + ".svg", what, SvgWriter.write(plan.sheet(), pens));
             to.save(LASER, layout.name() + ".dxf", "the same as DXF", DxfWriter.write(plan.sheet()));
             plans.append(String.format(
                     Locale.ROOT,
-                    "%s,%.0f,%.0f,%.0f,%.1f\r\n",
+                    "%s,%.0f,%.0f,%.0f,%.0f,%.0f,%.1f\r\n",
                     layout.name(),
+                    used.maxX() + margin,
+                    used.maxY() + margin,
                     plan.engrave(),
                     plan.cut(),
                     plan.travel(),

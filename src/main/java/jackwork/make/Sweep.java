@@ -40,8 +40,9 @@ final class Sweep {
             for (Part part : assembly.body(body).parts()) {
                 double near = body == 0 ? 0 : clear;
                 double[] reach = {Double.POSITIVE_INFINITY, Double.NEGATIVE_INFINITY};
+                Ring ring = Ring.of(part.drawn());
                 for (Pose pose : poses) {
-                    spread(part.drawn(), pose, upright, low - near, high + near, reach);
+                    spread(ring, pose, upright, low - near, high + near, reach);
                 }
                 if (reach[0] <= reach[1] && reach[1] >= from && reach[0] <= to) {
                     crossings.add(new Crossing(
@@ -86,26 +87,47 @@ final class Sweep {
         return poses;
     }
 
-    private static void spread(Outline outline, Pose pose, boolean upright, double low, double high, double[] reach) {
-        List<Point> ring = outline.outer();
-        Point before = pose.apply(ring.get(ring.size() - 1));
-        for (Point corner : ring) {
-            Point here = pose.apply(corner);
-            double p = upright ? before.x() : before.y();
-            double q = upright ? here.x() : here.y();
-            double u = upright ? before.y() : before.x();
-            double v = upright ? here.y() : here.x();
-            if (Math.max(p, q) >= low && Math.min(p, q) <= high) {
+    /** A part's corners, and a circle around them. */
+    private record Ring(double[] x, double[] y, Point middle, double reach) {
+        static Ring of(Outline outline) {
+            List<Point> corners = outline.outer();
+            Point middle = outline.centroid();
+            return new Ring(
+                    corners.stream().mapToDouble(Point::x).toArray(),
+                    corners.stream().mapToDouble(Point::y).toArray(),
+                    middle,
+                    corners.stream().mapToDouble(middle::distance).max().orElse(0));
+        }
+    }
+
+    private static void spread(Ring ring, Pose pose, boolean upright, double low, double high, double[] reach) {
+        Point middle = pose.apply(ring.middle());
+        double across = upright ? middle.x() : middle.y();
+        if (across + ring.reach() < low || across - ring.reach() > high) {
+            return;
+        }
+        double cos = Math.cos(pose.angle());
+        double sin = Math.sin(pose.angle());
+        int count = ring.x().length;
+        double p = 0;
+        double u = 0;
+        for (int k = -1; k < count; k++) {
+            int corner = k < 0 ? count - 1 : k;
+            double x = pose.x() + cos * ring.x()[corner] - sin * ring.y()[corner];
+            double y = pose.y() + sin * ring.x()[corner] + cos * ring.y()[corner];
+            double q = upright ? x : y;
+            double v = upright ? y : x;
+            if (k >= 0 && Math.max(p, q) >= low && Math.min(p, q) <= high) {
                 // The edge's share within the slab.
                 double enter = p == q ? 0 : clamp((low - p) / (q - p));
                 double leave = p == q ? 1 : clamp((high - p) / (q - p));
-                for (double share : new double[] {enter, leave}) {
-                    double at = u + share * (v - u);
-                    reach[0] = Math.min(reach[0], at);
-                    reach[1] = Math.max(reach[1], at);
-                }
+                double one = u + enter * (v - u);
+                double other = u + leave * (v - u);
+                reach[0] = Math.min(reach[0], Math.min(one, other));
+                reach[1] = Math.max(reach[1], Math.max(one, other));
             }
-            before = here;
+            p = q;
+            u = v;
         }
     }
 

@@ -17,9 +17,9 @@ import java.util.List;
 public final class ThinnestNeck {
 
     /** Narrower necks char through or break: in thicknesses of the sheet; a guess. */
-    private static final double LEAST_THICKNESSES = 2.0 / 3;
+    static final double LEAST_THICKNESSES = 2.0 / 3;
     /** Wider ones are none, mm. */
-    private static final double WIDE = 12;
+    static final double WIDE = 12;
 
     private static final double FOUND = 0.01;
 

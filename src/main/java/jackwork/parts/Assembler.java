@@ -2,6 +2,7 @@ package jackwork.parts;
 
 import jackwork.design.Design;
 import jackwork.design.Named;
+import jackwork.design.PartEntry;
 import jackwork.design.PinEntry;
 import jackwork.design.Place;
 import jackwork.design.SlideEntry;
@@ -61,18 +62,33 @@ public final class Assembler {
         }
         Set<String> grouped = new LinkedHashSet<>();
         groups.forEach(grouped::addAll);
-        parts.keySet().stream().filter(name -> !grouped.contains(name)).forEach(name -> groups.add(Set.of(name)));
+        for (Works works : List.of(design.box(), design.figure())) {
+            works.parts().keySet().stream()
+                    .filter(name -> !grouped.contains(name))
+                    .forEach(name -> groups.add(Set.of(name)));
+        }
         bodyOf.put(Body.GROUND, 0);
         for (int i = 0; i < groups.size(); i++) {
             List<Part> members = new ArrayList<>();
             for (String name : groups.get(i)) {
-                bodyOf.put(name, i);
-                members.add(Named.in(parts, name));
+                for (Part ply : plies(name)) {
+                    bodyOf.put(ply.name(), i);
+                    members.add(ply);
+                }
             }
             bodyNames.add(i == 0 ? Body.GROUND : groups.get(i).iterator().next());
             bodyParts.add(members);
             bodyLumps.add(new ArrayList<>());
         }
+    }
+
+    /** A part and those glued behind it to make it thick. */
+    private List<Part> plies(String name) {
+        List<Part> plies = new ArrayList<>();
+        for (int ply = 1; parts.containsKey(PartEntry.ply(name, ply)); ply++) {
+            plies.add(Named.in(parts, PartEntry.ply(name, ply)));
+        }
+        return plies;
     }
 
     private Point at(Works works, @Nullable Place place, String fallback) {
@@ -96,7 +112,7 @@ public final class Assembler {
         for (String part : pin.parts()) {
             int body = Named.in(bodyOf, part);
             if (body != holder && !part.equals(Body.GROUND)) {
-                runners.computeIfAbsent(body, k -> new ArrayList<>()).add(Named.in(parts, part));
+                runners.computeIfAbsent(body, k -> new ArrayList<>()).addAll(plies(part));
             }
         }
         runners.forEach((runner, members) -> {
@@ -134,8 +150,7 @@ public final class Assembler {
         int high = Integer.MIN_VALUE;
         double pitch = 0;
         for (String partName : through) {
-            Part part = parts.get(partName);
-            if (part != null) {
+            for (Part part : plies(partName)) {
                 low = Math.min(low, part.layer());
                 high = Math.max(high, part.layer());
                 pitch = Math.max(pitch, part.thickness().value());

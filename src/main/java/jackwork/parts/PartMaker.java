@@ -246,23 +246,27 @@ final class PartMaker {
             }
             List<Hole> bored = List.copyOf(holes.getOrDefault(name, List.of()));
             WorkshopFile.SheetEntry sheet = Named.in(workshop.sheets(), part.stock());
-            parts.put(
-                    name,
-                    new Part(
-                            name,
-                            works instanceof BoxFile,
-                            part.layer(),
-                            part.stock(),
-                            part.printed() == null
-                                    ? Sheets.catalogue().find(sheet.kind()).orElseThrow()
-                                    : Printing.kind(workshop),
-                            part.printed() == null ? sheet.thickness() : Printing.thickness(workshop, sheet),
-                            outline,
-                            bored,
-                            section(name, outline, bored),
-                            engraving(drawing, name, shift),
-                            part.paint(),
-                            part.printed()));
+            for (int ply = 1; ply <= part.pliesOrOne(); ply++) {
+                String one = PartEntry.ply(name, ply);
+                parts.put(
+                        one,
+                        new Part(
+                                one,
+                                works instanceof BoxFile,
+                                part.layer() + 1 - ply,
+                                part.stock(),
+                                part.printed() == null
+                                        ? Sheets.catalogue().find(sheet.kind()).orElseThrow()
+                                        : Printing.kind(workshop),
+                                part.printed() == null ? sheet.thickness() : Printing.thickness(workshop, sheet),
+                                outline,
+                                bored,
+                                section(name, outline, bored),
+                                // Only the foremost face is seen.
+                                ply == 1 ? engraving(drawing, name, shift) : List.of(),
+                                part.paint(),
+                                part.printed()));
+            }
         }
     }
 

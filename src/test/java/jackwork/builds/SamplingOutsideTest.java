@@ -3,41 +3,15 @@ package jackwork.builds;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import jackwork.Published;
 import java.util.Arrays;
-import java.util.List;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.junit.jupiter.params.provider.MethodSource;
 
-/** Sampling and intervals against published values; the sources stand in each row of the table. */
+/** Sampling against published values, named beside each check. */
 @Tag("outside")
 class SamplingOutsideTest {
-
-    private static final Pattern TRIES = Pattern.compile(".* (\\d+)/(\\d+)");
-
-    static Stream<List<String>> clopperPearson() {
-        return Published.rows("/jackwork/builds/reliability.csv").stream()
-                .filter(row -> row.get(2).equals("Clopper-Pearson upper"));
-    }
-
-    /** Reach: 95 %, the upper end; the lower is its mirror image. */
-    @ParameterizedTest
-    @MethodSource("clopperPearson")
-    void clopperAndPearson(List<String> row) {
-        Matcher tries = TRIES.matcher(row.get(1));
-        assertThat(tries.matches()).isTrue();
-        int passes = Integer.parseInt(tries.group(1));
-        int all = Integer.parseInt(tries.group(2));
-        double published = Double.parseDouble(row.get(3));
-        assertThat(Interval.plain(passes, all).high()).isCloseTo(published, within(1e-8));
-        assertThat(Interval.plain(all - passes, all).low()).isCloseTo(1 - published, within(1e-8));
-    }
 
     /** McKay, Beckman and Conover 1979: one point in each stratum of each dimension. */
     @Test
@@ -71,37 +45,6 @@ class SamplingOutsideTest {
         // Plain draws: 1/12 + 4/45 + 1/18 over 20.
         double plain = (1.0 / 12 + 4.0 / 45 + 1.0 / 18) / 20;
         assertThat(squares / replicates).isLessThan(0.1 * plain);
-    }
-
-    static Stream<List<String>> successRuns() {
-        return Published.rows("/jackwork/builds/reliability.csv").stream()
-                .filter(row -> row.get(0).equals("success_run"));
-    }
-
-    /** Tries that prove a rate, without and with failures allowed. */
-    @ParameterizedTest
-    @MethodSource("successRuns")
-    void successRun(List<String> row) {
-        double confidence = Double.parseDouble(row.get(1).replaceAll(".*C=([0-9.]+).*", "$1"));
-        double rate = Double.parseDouble(row.get(1).replaceAll(".*R=([0-9.]+).*", "$1"));
-        boolean allows = row.get(1).startsWith("f=");
-        int failures = allows ? Integer.parseInt(row.get(1).replaceAll("f=(\\d+).*", "$1")) : 0;
-        assertThat(Proof.tries(rate, confidence, failures)).isEqualTo((int) Math.ceil(Double.parseDouble(row.get(3))));
-    }
-
-    static Stream<List<String>> ruleOfThree() {
-        return Published.rows("/jackwork/builds/reliability.csv").stream()
-                .filter(row -> row.get(0).equals("rule_of_three"));
-    }
-
-    /** None of n failed: the exact upper end at 95 % is the rate that n tries just prove. */
-    @ParameterizedTest
-    @MethodSource("ruleOfThree")
-    void noneOfManyFailed(List<String> row) {
-        int tries = Integer.parseInt(row.get(1).replaceAll(".*n=(\\d+).*", "$1"));
-        double upper = Double.parseDouble(row.get(3));
-        assertThat(Proof.tries(1 - upper * (1 + 1e-6), 0.95, 0)).isEqualTo(tries);
-        assertThat(Proof.tries(1 - upper * (1 - 1e-6), 0.95, 0)).isEqualTo(tries + 1);
     }
 
     /**

@@ -94,7 +94,9 @@ final class SchemaFiles {
                             ? null
                             : new CustomDefinition(
                                     (tools.jackson.databind.node.ObjectNode) MAPPER.readTree(custom),
-                                    CustomDefinition.DefinitionType.INLINE,
+                                    erased == Uncertain.class
+                                            ? CustomDefinition.DefinitionType.STANDARD
+                                            : CustomDefinition.DefinitionType.INLINE,
                                     CustomDefinition.AttributeInclusion.YES);
                 });
         JsonNode schema = new SchemaGenerator(builder.build()).generateSchema(ROOTS.get(name));

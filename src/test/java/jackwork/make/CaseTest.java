@@ -62,7 +62,7 @@ class CaseTest {
     @ParameterizedTest
     @ValueSource(strings = {"heron", "cobbler"})
     void everyTabMeetsItsSlot(String name) {
-        for (double sheet : new double[] {2.95, 3.13}) {
+        for (double sheet : new double[] {2, 2.95, 3.175}) {
             Together together = Together.of(name, Map.of("birch-3", sheet));
             List<Prism> panels = together.panels();
             int tabs = 0;

@@ -11,6 +11,7 @@ import jackwork.drawing.SvgReader;
 import jackwork.geometry.Circle;
 import jackwork.geometry.Outline;
 import jackwork.geometry.Point;
+import jackwork.geometry.Pose;
 import jackwork.parts.Assembler;
 import jackwork.parts.Assembly;
 import jackwork.parts.Hole;
@@ -19,6 +20,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -69,13 +71,23 @@ class PackTest {
         return assembly.parts().stream().filter(part -> part.printed() == null).toList();
     }
 
-    /** Carries the design onto the sheet: the part's first hole says where it lies; all else must agree. */
-    private static Point shift(Part part, Drawing sheet) {
+    /** Carries the design onto the sheet: the part's two holes farthest apart say how it lies; all else must agree. */
+    private static Pose pose(Part part, Drawing sheet) {
         Hole first = part.holes().get(0);
-        return sheet.circle(part.name() + ".hole-" + first.joint())
-                .orElseThrow()
-                .centre()
-                .minus(first.circle().centre());
+        Hole second = part.holes().stream()
+                .max(Comparator.comparingDouble(
+                        hole -> hole.circle().centre().distance(first.circle().centre())))
+                .orElseThrow();
+        Point from = onSheet(part, first, sheet);
+        Point along = first.circle().centre().minus(second.circle().centre());
+        Point lies = from.minus(onSheet(part, second, sheet));
+        double angle = Math.atan2(along.cross(lies), along.dot(lies));
+        Point origin = from.minus(first.circle().centre().turned(angle));
+        return new Pose(origin.x(), origin.y(), angle);
+    }
+
+    private static Point onSheet(Part part, Hole hole, Drawing sheet) {
+        return sheet.circle(part.name() + ".hole-" + hole.joint()).orElseThrow().centre();
     }
 
     /** Middles of edges and points of curves, none nearer than four kerfs to a corner of 8° or more. */
@@ -104,7 +116,7 @@ class PackTest {
                     continue;
                 }
                 seen.add(part.name());
-                Outline wanted = part.drawn().moved(shift(part, sheet));
+                Outline wanted = part.drawn().moved(pose(part, sheet));
                 assertAround(part.name(), wanted, cut.outer(), false);
                 // And back: from every edge of the design the cut line is half a kerf away. Inside corners
                 // are left out: there a round beam leaves a fillet of its own radius.
@@ -158,14 +170,14 @@ class PackTest {
                 if (cut == null) {
                     continue;
                 }
-                Point shift = shift(part, sheet);
+                Pose pose = pose(part, sheet);
                 for (Hole hole : part.holes()) {
                     Circle line =
                             sheet.circle(part.name() + ".hole-" + hole.joint()).orElseThrow();
                     assertThat(line.diameter() + kerf)
                             .as(part.name() + " " + hole.joint())
                             .isCloseTo(hole.circle().diameter(), within(TOLERANCE));
-                    assertThat(line.centre().distance(hole.circle().centre().plus(shift)))
+                    assertThat(line.centre().distance(pose.apply(hole.circle().centre())))
                             .as(part.name() + " " + hole.joint())
                             .isLessThan(TOLERANCE);
                     seen++;

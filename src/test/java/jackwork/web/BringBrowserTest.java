@@ -292,6 +292,38 @@ class BringBrowserTest {
         page.close();
     }
 
+    /** A file let go anywhere over the page, and everything after it by the keyboard. */
+    @Test
+    void aDroppedDrawingIsDescribedByKeys() {
+        Page page = browser.open(server.address() + "#heron", 1280, 860);
+        page.waitForSelector("jackwork-page[data-ready=heron]");
+        page.evaluate("""
+                (svg) => {
+                  const carried = new DataTransfer();
+                  carried.items.add(new File([svg], "bird.svg", {type: "image/svg+xml"}));
+                  document.querySelector("footer").dispatchEvent(
+                      new DragEvent("drop", {dataTransfer: carried, bubbles: true, cancelable: true}));
+                }""", BIRD);
+        page.waitForSelector(".is-new-design");
+        page.locator(".is-new-design").press("Enter");
+        page.locator(".known input").waitFor();
+        page.locator(".sheet .outline").nth(1).press("Enter");
+        page.locator(".known input").fill("120");
+        page.locator(".known input").press("Enter");
+        page.waitForCondition(() -> page.locator(".known input").inputValue().equals("120.0"));
+        page.locator(".next").press("Enter");
+        page.locator(".sheet .outline").nth(1).press("Enter");
+        assertThat(page.locator(".panel .quiet").textContent())
+                .contains("120.0 ×")
+                .contains("drawn 2 times");
+        page.locator(".next").press("Enter");
+        page.locator("[data-point=point-2]").press("Enter");
+        assertThat(page.locator(".panel .name").inputValue()).isEqualTo("point-2");
+        page.keyboard().press("Escape");
+        assertThat(page.locator("dialog.bring[open]").count()).isZero();
+        page.close();
+    }
+
     @Test
     void fitsAPhone() {
         Page page = page(360, 740);

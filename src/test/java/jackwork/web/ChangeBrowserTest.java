@@ -60,6 +60,11 @@ class ChangeBrowserTest {
         return ((Number) page.evaluate("document.querySelector('svg.scene').getScreenCTM().a")).doubleValue();
     }
 
+    /** Glimpses answered and drawn so far. */
+    private static int answers(Page page) {
+        return ((Number) page.evaluate("performance.getEntriesByName('glimpse').length")).intValue();
+    }
+
     private static void write(Page page, String path, String number) {
         Locator field = page.locator("[data-setting='" + path + "']");
         field.fill(number);
@@ -85,7 +90,8 @@ class ChangeBrowserTest {
         page.mouse().down();
         for (int i = 1; i <= 30 && page.locator(".verdict.fails").count() == 0; i++) {
             page.mouse().move(x + 0.4 * i * millimetre(page), y - 0.1 * i * millimetre(page));
-            page.waitForTimeout(30);
+            int asked = i;
+            page.waitForCondition(() -> answers(page) >= asked);
         }
         page.waitForSelector(".verdict.fails");
         assertThat(page.locator(".stale").first().textContent()).contains("while you drag");
@@ -209,7 +215,7 @@ class ChangeBrowserTest {
         for (int i = 0; i < 120; i++) {
             page.mouse().move(x + 2 * Math.sin(i / 5.0), y + 2 * Math.cos(i / 7.0));
         }
-        page.waitForFunction("performance.getEntriesByName('glimpse').length >= 10");
+        page.waitForCondition(() -> answers(page) >= 10);
         page.keyboard().press("Escape");
         page.mouse().up();
         @SuppressWarnings("unchecked")

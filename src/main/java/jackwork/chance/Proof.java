@@ -1,4 +1,4 @@
-package jackwork.builds;
+package jackwork.chance;
 
 import org.hipparchus.distribution.discrete.BinomialDistribution;
 

@@ -1,0 +1,23 @@
+package jackwork.app;
+
+import java.net.InetAddress;
+import java.net.URI;
+
+/** Something that lets a phone log, in this house's network; found as a service, as {@link PageHost} is. */
+public interface PhoneHost {
+
+    /** A phone's page being served. */
+    interface Running {
+
+        /** An address that lets one phone in, once, within ten minutes. Each call makes a new one and voids the last. */
+        URI link();
+
+        void stop();
+    }
+
+    /**
+     * @param address of this machine, to be reached at
+     * @param port 0 for any that is free
+     */
+    Running serve(PhoneLog log, InetAddress address, int port);
+}

@@ -1,0 +1,157 @@
+package jackwork.app;
+
+import jackwork.check.Finding;
+import jackwork.check.Status;
+import jackwork.check.Subject;
+import jackwork.design.Design;
+import jackwork.design.DesignEdit;
+import jackwork.design.DesignException;
+import jackwork.design.DesignReader;
+import jackwork.make.GluedStack;
+import jackwork.make.Quantities;
+import jackwork.motion.MechanismException;
+import jackwork.parts.PartException;
+import jackwork.price.Batch;
+import jackwork.price.Edited;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Consumer;
+import org.jspecify.annotations.Nullable;
+
+/** Quicker ways of making that are edits of the design: read as edited, and asked every question again where wished. */
+final class QuickerEdits {
+
+    private static final int MOST_STACKS = 3;
+    /** A sleeve's outside on a usual rod, mm. */
+    private static final String SLEEVE = "6";
+
+    private final Path path;
+    private final Design design;
+    private final boolean again;
+    private final Consumer<String> talk;
+    private @Nullable DesignCheck before;
+    private @Nullable Batch one;
+
+    QuickerEdits(Path path, Design design, boolean again, Consumer<String> talk) {
+        this.path = path;
+        this.design = design;
+        this.again = again;
+        this.talk = talk;
+    }
+
+    List<Edited> of(Quantities quantities) {
+        List<Edited> edits = new ArrayList<>();
+        quantities.stacks().stream()
+                .sorted(Comparator.comparingInt(
+                                (GluedStack stack) -> -stack.parts().size())
+                        .thenComparing(GluedStack::name))
+                .limit(MOST_STACKS)
+                .forEach(stack -> printed(stack).ifPresent(edits::add));
+        pivots(quantities.pivots()).ifPresent(edits::add);
+        return edits;
+    }
+
+    private Optional<Edited> printed(GluedStack stack) {
+        Map<String, String> change = new LinkedHashMap<>();
+        String works = stack.ofBox() ? "box" : "figure";
+        stack.parts().forEach(part -> change.put(works + ".parts." + part + ".printed", stack.name() + "-printed"));
+        return edited(
+                "printed-" + stack.name(),
+                "Print " + stack.name() + " in one",
+                "Its " + stack.parts().size() + " layers come from the printer as one piece: no dowels, no glue.",
+                "print-hours",
+                change);
+    }
+
+    /** All pivots at once where that can be made, else those that can. */
+    private Optional<Edited> pivots(List<String> pivots) {
+        if (pivots.isEmpty()) {
+            return Optional.empty();
+        }
+        Optional<Edited> all = sleeved(pivots);
+        if (all.isPresent()) {
+            return all;
+        }
+        List<String> possible =
+                pivots.stream().filter(pivot -> reads(sleeves(List.of(pivot)))).toList();
+        return possible.isEmpty() || possible.size() == pivots.size() ? Optional.empty() : sleeved(possible);
+    }
+
+    private Optional<Edited> sleeved(List<String> pivots) {
+        return edited(
+                "printed-pivots",
+                "Printed pivots",
+                "A printed sleeve of " + SLEEVE + " mm on " + pivots.size()
+                        + " pivots: parts turn without being eased one by one.",
+                "sleeve-hours",
+                sleeves(pivots));
+    }
+
+    private static Map<String, String> sleeves(List<String> pivots) {
+        Map<String, String> change = new LinkedHashMap<>();
+        pivots.forEach(pivot -> change.put(pivot + ".shoulder", SLEEVE));
+        return change;
+    }
+
+    private boolean reads(Map<String, String> change) {
+        try {
+            Subject.of(read(change));
+            return true;
+        } catch (DesignException | PartException | MechanismException e) {
+            return false;
+        }
+    }
+
+    private Design read(Map<String, String> change) {
+        return DesignReader.read(path, DesignEdit.withWords(DesignReader.text(path), change));
+    }
+
+    private Optional<Edited> edited(String id, String name, String words, String hours, Map<String, String> change) {
+        try {
+            Design other = read(change);
+            Quantities taken = Quantities.of(other, 1);
+            String verdict = null;
+            List<String> worse = List.of();
+            if (again) {
+                talk.accept("every question again: " + name);
+                DesignCheck after = DesignCheck.of(other);
+                verdict = after.verdict();
+                worse = worse(before().findings(), after.findings());
+            }
+            return Optional.of(new Edited(
+                    id, name, words, asItIs(), Pricing.batch(taken, other.workshop()), hours, change, verdict, worse));
+        } catch (DesignException | PartException | MechanismException e) {
+            talk.accept(name + ": cannot be made so: " + e.getMessage());
+            return Optional.empty();
+        }
+    }
+
+    private Batch asItIs() {
+        if (one == null) {
+            one = Pricing.batch(Quantities.of(design, 1), design.workshop());
+        }
+        return one;
+    }
+
+    private DesignCheck before() {
+        if (before == null) {
+            before = DesignCheck.of(design);
+        }
+        return before;
+    }
+
+    /** Findings that pass less well than they did, or are new and do not pass. */
+    private static List<String> worse(List<Finding> before, List<Finding> after) {
+        Map<String, Status> old = new LinkedHashMap<>();
+        before.forEach(finding -> old.put(finding.id(), finding.status()));
+        return after.stream()
+                .filter(finding -> finding.status().compareTo(old.getOrDefault(finding.id(), Status.PASS)) > 0)
+                .map(finding -> finding.id() + ": " + finding.status().word())
+                .toList();
+    }
+}

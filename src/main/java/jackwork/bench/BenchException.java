@@ -1,0 +1,20 @@
+package jackwork.bench;
+
+/** The log cannot do what was asked; its message says why and what to do instead. Nothing was changed. */
+public final class BenchException extends RuntimeException {
+
+    private static final long serialVersionUID = 1L;
+
+    public BenchException(String message) {
+        super(message);
+    }
+
+    BenchException(String message, Throwable cause) {
+        super(message, cause);
+    }
+
+    /** Whether the log could not be reached, so that the same may do later; else it is refused for good. */
+    public boolean unreached() {
+        return getCause() != null;
+    }
+}

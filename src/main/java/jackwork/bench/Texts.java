@@ -1,0 +1,38 @@
+package jackwork.bench;
+
+import java.time.Instant;
+
+/** What may be written into the log: words and numbers that can be read again. */
+final class Texts {
+
+    private static final Instant FIRST = Instant.parse("1900-01-01T00:00:00Z");
+    private static final Instant LAST = Instant.parse("9999-12-31T23:59:59Z");
+
+    private Texts() {}
+
+    /** @throws IllegalArgumentException when it is too short or too long, or has control characters */
+    static void require(String name, String text, int least, int most) {
+        if (text.strip().length() < least) {
+            throw new IllegalArgumentException(name + " is empty; expected a word");
+        }
+        if (text.length() > most) {
+            throw new IllegalArgumentException(
+                    name + " has " + text.length() + " characters, expected " + most + " at most");
+        }
+        if (text.codePoints().anyMatch(c -> Character.isISOControl(c) && c != '\n')) {
+            throw new IllegalArgumentException(name + " has characters in it that cannot be seen; type it anew");
+        }
+    }
+
+    static void require(String name, int number, int least, int most) {
+        if (number < least || number > most) {
+            throw new IllegalArgumentException(name + " reads " + number + ", expected " + least + " to " + most);
+        }
+    }
+
+    static void requireYear(Instant at) {
+        if (at.isBefore(FIRST) || at.isAfter(LAST)) {
+            throw new IllegalArgumentException("the date reads " + at + ", expected one from 1900 on");
+        }
+    }
+}

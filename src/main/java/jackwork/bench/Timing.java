@@ -1,0 +1,17 @@
+package jackwork.bench;
+
+/**
+ * @param operation in the maker's words: {@code glue}
+ * @param minutes for all the pieces together
+ * @param pieces done at once
+ */
+public record Timing(Stamp stamp, RevisionName revision, String operation, double minutes, int pieces) {
+
+    public Timing {
+        Texts.require("operation", operation, 1, 80);
+        Texts.require("pieces", pieces, 1, 100_000);
+        if (!(minutes > 0 && minutes <= 100_000)) {
+            throw new IllegalArgumentException("minutes reads " + minutes + ", expected more than 0");
+        }
+    }
+}

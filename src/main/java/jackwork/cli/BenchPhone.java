@@ -1,0 +1,105 @@
+package jackwork.cli;
+
+import jackwork.app.PhoneHost;
+import jackwork.app.PhoneLog;
+import jackwork.drawing.QrCode;
+import java.io.IOException;
+import java.net.Inet4Address;
+import java.net.InetAddress;
+import java.net.NetworkInterface;
+import java.net.URI;
+import java.net.UnknownHostException;
+import java.time.Clock;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.ServiceLoader;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+/** {@code jackwork bench phone}. */
+@Command(
+        name = "phone",
+        mixinStandardHelpOptions = true,
+        description = "Lets one phone in this house's network log, by a link that works once.")
+final class BenchPhone implements Callable<Integer> {
+
+    @Option(
+            names = "--address",
+            paramLabel = "IP",
+            description = "of this machine, at which the phone reaches it; found when absent")
+    private @Nullable String address;
+
+    @Option(names = "--port", paramLabel = "P", description = "any free one when absent")
+    private int port;
+
+    @Option(names = "--plain", description = "only the link, no code to point a camera at")
+    private boolean plain;
+
+    @Mixin
+    private WorkshopOption workshop = new WorkshopOption();
+
+    @Override
+    public Integer call() throws IOException {
+        PhoneLog log = new PhoneLog(workshop.bench(), Clock.systemUTC());
+        InetAddress here = here();
+        PhoneHost host = ServiceLoader.load(PhoneHost.class)
+                .findFirst()
+                .orElseThrow(() -> new IllegalStateException("this build of Jackwork has no phone's page in it"));
+        PhoneHost.Running server = host.serve(log, here, port);
+        Runtime.getRuntime().addShutdownHook(new Thread(server::stop));
+        System.err.println("Whoever listens in this network can read along; use it in your own. Only logging is"
+                + " possible from there. Stop with Ctrl-C.");
+        do {
+            URI link = server.link();
+            if (!plain) {
+                System.err.println(QrCode.of(link.toString()).words());
+            }
+            System.out.println(link);
+            System.out.flush();
+            System.err.println("It lets one phone in, within ten minutes. Enter makes another.");
+        } while (System.in.read() >= 0);
+        // Without a keyboard it serves on, for the phone that is in.
+        try {
+            Thread.sleep(Long.MAX_VALUE);
+        } catch (InterruptedException e) {
+            server.stop();
+        }
+        return Outcome.FINE;
+    }
+
+    private InetAddress here() throws IOException {
+        if (address != null) {
+            try {
+                return InetAddress.getByName(address);
+            } catch (UnknownHostException e) {
+                throw new BadInputException("--address reads \"" + address + "\", expected one as in 192.168.1.20");
+            }
+        }
+        List<InetAddress> found = new ArrayList<>();
+        for (NetworkInterface card : Collections.list(NetworkInterface.getNetworkInterfaces())) {
+            if (card.isUp() && !card.isLoopback() && !card.isPointToPoint()) {
+                for (InetAddress each : Collections.list(card.getInetAddresses())) {
+                    if (each instanceof Inet4Address && each.isSiteLocalAddress()) {
+                        found.add(each);
+                    }
+                }
+            }
+        }
+        if (found.size() != 1) {
+            throw new BadInputException((found.isEmpty()
+                            ? "this machine is in no house network"
+                            : "this machine is in several networks, at "
+                                    + String.join(
+                                            ", ",
+                                            found.stream()
+                                                    .map(InetAddress::getHostAddress)
+                                                    .toList()))
+                    + "; say --address");
+        }
+        return found.get(0);
+    }
+}

@@ -1,0 +1,120 @@
+package jackwork.cli;
+
+import jackwork.app.Pricing;
+import jackwork.price.PriceReport;
+import java.io.IOException;
+import java.math.BigDecimal;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.util.Map;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** {@code jackwork price DESIGN}. */
+@Command(
+        name = "price",
+        mixinStandardHelpOptions = true,
+        description = "Will it pay? Times, cost, the ladder to the shelf and back, other ways of selling.")
+final class PriceCommand implements Callable<Integer> {
+
+    private static final BigDecimal MOST = new BigDecimal("1000000000");
+
+    @Parameters(paramLabel = "DESIGN", description = "the design's folder")
+    private Path design = Path.of("");
+
+    @Option(
+            names = {"--quantity", "--batch"},
+            paramLabel = "N",
+            description = "good pieces in a batch; 10 when absent")
+    private int quantity = 10;
+
+    @Option(names = "--shelf", paramLabel = "AMOUNT", description = "the price it must sell at: 35 or 34.90")
+    private @Nullable String shelf;
+
+    @Option(names = "--wage", paramLabel = "AMOUNT", description = "for an hour of hands; the workshop's when absent")
+    private @Nullable String wage;
+
+    @Option(
+            names = "--time",
+            paramLabel = "OPERATION=MINUTES",
+            description = "as timed at the bench, for one piece: build=95 or pivot=22; may be given again")
+    private Map<String, Double> times = Map.of();
+
+    @Option(
+            names = "--builds",
+            paramLabel = "N",
+            description = "take the share that passes from so many virtual builds, 10 to 100000")
+    private int builds;
+
+    @Option(names = "--seed", paramLabel = "S", description = "of the virtual builds; 1 when absent")
+    private long seed = 1;
+
+    @Option(names = "--again", description = "ask every question again of quicker ways that are edits of the design")
+    private boolean again;
+
+    @Option(names = "--chart", paramLabel = "FILE", description = "write which number moves the cost most, as SVG")
+    private @Nullable Path chart;
+
+    @Option(names = "--json", description = "one JSON object on stdout")
+    private boolean json;
+
+    @Override
+    public Integer call() throws IOException, InterruptedException {
+        if (quantity < 1 || quantity > 1000) {
+            throw new BadInputException("--quantity reads " + quantity + ", expected 1 to 1000");
+        }
+        if (builds != 0 && (builds < 10 || builds > 100_000)) {
+            throw new BadInputException("--builds reads " + builds + ", expected 10 to 100000");
+        }
+        times.forEach((operation, minutes) -> {
+            if (!(minutes > 0 && minutes < 100_000)) {
+                throw new BadInputException(
+                        "--time reads " + minutes + " for " + operation + ", expected minutes, more than 0");
+            }
+        });
+        Pricing.Ask ask =
+                new Pricing.Ask(quantity, amount("--shelf", shelf, true), amount("--wage", wage, false), times);
+        Pricing pricing = Pricing.of(design, quantity, again, line -> System.err.println("  " + line));
+        if (builds > 0) {
+            pricing.draw(new Pricing.Draw(builds, seed, Runtime.getRuntime().availableProcessors()));
+        }
+        PriceReport report = pricing.answer(ask);
+        report.unused()
+                .forEach(name -> System.err.println(
+                        "  --time " + name + ": no operation is called so, nor a stage; `jackwork stock` lists them"));
+        Path to = chart;
+        if (to != null) {
+            save(to, report.sensitivity().get(0).picture());
+        }
+        System.out.print(json ? Pricing.json(report) : PriceWords.of(report));
+        return report.verdict().equals("fails") ? Outcome.FAILS : Outcome.FINE;
+    }
+
+    private static @Nullable BigDecimal amount(String option, @Nullable String word, boolean more) {
+        if (word == null) {
+            return null;
+        }
+        if (word.matches("\\d{1,10}(\\.\\d{1,4})?")) {
+            BigDecimal amount = new BigDecimal(word);
+            if (amount.compareTo(MOST) < 0 && (!more || amount.signum() > 0)) {
+                return amount;
+            }
+        }
+        throw new BadInputException(option + " reads \"" + word + "\", expected an amount, as in 35 or 34.90");
+    }
+
+    private static void save(Path file, String text) throws IOException {
+        Path draft = file.resolveSibling(file.getFileName() + ".part");
+        try {
+            Files.writeString(draft, text);
+            Files.move(draft, file, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+        } finally {
+            Files.deleteIfExists(draft);
+        }
+        System.err.println("  " + file);
+    }
+}

@@ -1,0 +1,50 @@
+package jackwork.design;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.ByteBuffer;
+import java.nio.channels.FileChannel;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
+
+/** Saves a file whole or not at all: a crash at any moment leaves the old one or the new one. */
+public final class WholeFile {
+
+    private WholeFile() {}
+
+    public static void write(Path file, String text) throws IOException {
+        write(file, text.getBytes(StandardCharsets.UTF_8));
+    }
+
+    /** As {@link #write(Path, String)}, where nobody can do anything about a full disk but be told. */
+    public static void save(Path file, String text) {
+        try {
+            write(file, text);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    /** A link is followed: what it points to is replaced. */
+    public static void write(Path file, byte[] bytes) throws IOException {
+        Path target = Files.exists(file) ? file.toRealPath() : file;
+        Path part = target.resolveSibling("." + target.getFileName() + ".part");
+        try {
+            try (FileChannel channel = FileChannel.open(
+                    part, StandardOpenOption.CREATE, StandardOpenOption.WRITE, StandardOpenOption.TRUNCATE_EXISTING)) {
+                ByteBuffer buffer = ByteBuffer.wrap(bytes);
+                while (buffer.hasRemaining()) {
+                    channel.write(buffer);
+                }
+                // Else the name may reach the disk before the bytes do.
+                channel.force(true);
+            }
+            Files.move(part, target, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+        } finally {
+            Files.deleteIfExists(part);
+        }
+    }
+}

@@ -1,0 +1,87 @@
+package jackwork.make;
+
+import jackwork.check.Finding;
+import jackwork.check.Status;
+import jackwork.check.Subject;
+import jackwork.check.Where;
+import jackwork.check.Words;
+import jackwork.design.Design;
+import jackwork.geometry.Circle;
+import jackwork.geometry.InvalidOutlineException;
+import java.util.List;
+
+/**
+ * The thinnest bar of wood between a panel's openings, slots, screws and edges. Openings are as large as what goes through
+ * them sweeps; a figure that reaches far, or a screw in the way, leaves too little wood or none.
+ */
+public final class CaseBars {
+
+    private static final String QUESTION = "Does every panel of the case hold together around its openings?";
+    private static final String REMEDY =
+            "Make the case wider or deeper, move the screw, or bring what goes through it nearer to the middle.";
+
+    private record Bar(String panel, double width, double thickness) {}
+
+    private CaseBars() {}
+
+    /** One finding, about the panel with the thinnest bar; none for a box without a case. */
+    public static List<Finding> ask(Design design, Subject subject) {
+        Case housing;
+        try {
+            housing = Case.of(design, subject);
+        } catch (InvalidOutlineException e) {
+            return List.of(broken(e));
+        }
+        if (housing == null) {
+            return List.of();
+        }
+        Bar worst = housing.panels().stream()
+                .map(CaseBars::bar)
+                .min((a, b) -> Double.compare(a.width() / a.thickness(), b.width() / b.thickness()))
+                .orElseThrow();
+        double limit = ThinnestNeck.LEAST_THICKNESSES * worst.thickness();
+        Status status = worst.width() <= 0 ? Status.FAIL : worst.width() < limit ? Status.DOUBTFUL : Status.PASS;
+        return List.of(new Finding(
+                "case-bars",
+                QUESTION,
+                status,
+                worst.width(),
+                limit,
+                worst.width() - limit,
+                "mm",
+                new Where(worst.panel(), null, null),
+                worst.panel() + " has the thinnest bar: " + (worst.width() >= ThinnestNeck.WIDE ? "at least " : "")
+                        + Words.number(worst.width()) + " mm",
+                status == Status.PASS ? "" : REMEDY,
+                "bar = " + Words.number(worst.width()) + " mm; at least two thirds of the sheet's thickness, "
+                        + Words.number(limit) + " mm (common practice, no source)",
+                List.of()));
+    }
+
+    private static Bar bar(Panel panel) {
+        double width = ThinnestNeck.neck(panel.outline());
+        for (Circle hole : panel.holes()) {
+            double wood = panel.outline().contains(hole.centre())
+                    ? panel.outline().distanceToEdge(hole.centre()) - hole.radius()
+                    : 0;
+            width = Math.min(width, Math.max(0, wood));
+        }
+        return new Bar(panel.name(), width, panel.to() - panel.from());
+    }
+
+    private static Finding broken(InvalidOutlineException fault) {
+        return new Finding(
+                "case-bars",
+                QUESTION,
+                Status.FAIL,
+                0.0,
+                null,
+                null,
+                "mm",
+                new Where(null, null, null),
+                "a panel falls apart: " + fault.getMessage(),
+                REMEDY,
+                "",
+                List.of());
+    }
+}

@@ -1,0 +1,27 @@
+package jackwork.web;
+
+import jackwork.app.PhoneHost;
+import jackwork.app.PhoneLog;
+import java.net.InetAddress;
+import java.net.URI;
+import java.time.Clock;
+
+/** Offers {@link PhoneServer} as a service. */
+public final class LanHost implements PhoneHost {
+
+    @Override
+    public Running serve(PhoneLog log, InetAddress address, int port) {
+        PhoneServer server = PhoneServer.start(log, address, port, Clock.systemUTC());
+        return new Running() {
+            @Override
+            public URI link() {
+                return server.link();
+            }
+
+            @Override
+            public void stop() {
+                server.stop();
+            }
+        };
+    }
+}

@@ -1,0 +1,175 @@
+package jackwork.price;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+
+/** docs/pay-by-hand.md, line by line: an hour, a good piece, its cash, the ladder and back. */
+class PayByHandTest {
+
+    private static final String PIECE = """
+            times: {glue-layer: 2, pack: 4.6875, set-up-laser: 16, try: 10}
+            pay:
+              wage: 12
+              on-costs: 25
+              productive: 75
+              overhead: 1.20
+              profit: 20
+              energy: 0.50
+              offcut: 50
+              learning: {rate: 80, ends: 100}
+              laser: {price: 4000, hours: 2000, upkeep: 0.50, power: 1, attention: 0}
+              printer: {price: 300, hours: 1000, upkeep: 0, power: 0, attention: 0, speed: 20}
+              prices: {sheet: {price: 30}, filament: {price: 20, holds: 1000}, carton: {price: 1, holds: 1}}
+              vat: {registered: REGISTERED, rate: 25, paid: 25}
+              yields: {cut: 80, print: 50, dress: 100, build: 100, first-time: 80, rework: 25, scrap: 50, salvage: 3}
+              design: {hours: 30, pieces: 100}
+              channels:
+                outright: {shop: {markup: 60, vat: 25, reclaims: false}, other: {markup: 60, vat: 25, reclaims: true}}
+                commission: {gallery: {share: 30}}
+                web: {post: {fixed: 1, postage: 4, fee: 30}}
+                fair: {stall: {stall: 50, travel: 10, hours: 5, fee: 4, pieces: 10}}
+            """;
+
+    private static Batch batch(Map<String, Double> have) {
+        return new Batch(
+                4,
+                List.of(new LaidSheet("ply", 0.2, 1200, 0), new LaidSheet("ply", 0.2, 1200, 0.5)),
+                List.of(
+                        new Item("ply", "sheet", 2, 0.1, "sheets"),
+                        new Item("filament", "filament", 40, 0, "g"),
+                        new Item("carton", "carton", 4, 0, "pieces")),
+                40,
+                Map.of("glue-layer", 20.0, "pack", 4.0, "set-up-laser", 1.0, "try", 4.0),
+                have);
+    }
+
+    private static Costing piece(boolean registered) {
+        Rates rates = Cases.rates(PIECE.replace("REGISTERED", Boolean.toString(registered)));
+        return Costing.of(batch(Map.of()), rates, 4, Map.of());
+    }
+
+    private static Channel channel(boolean registered, String name) {
+        return Channels.of(piece(registered).rates()).stream()
+                .filter(channel -> channel.name().equals(name))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private static void isAbout(BigDecimal amount, double byHand) {
+        assertThat(amount.doubleValue()).isCloseTo(byHand, within(0.00006));
+    }
+
+    private static double line(String group, String name) {
+        return piece(false).lines().stream()
+                .filter(line -> line.group().equals(group) && line.name().equals(name))
+                .findFirst()
+                .orElseThrow()
+                .amount()
+                .doubleValue();
+    }
+
+    @Test
+    void anHour() {
+        assertThat(piece(false).rates().hourCost()).isEqualByComparingTo("20");
+    }
+
+    @Test
+    void whatHandsLearn() {
+        Learning learning = new Learning(0.8, 100);
+        assertThat(learning.average(4)).isCloseTo(0.64, within(1e-12));
+        assertThat(learning.total(4)).isCloseTo(2.56, within(1e-12));
+        assertThat(new Learning(0.8, 2).total(4)).isCloseTo(2.8, within(1e-12));
+        assertThat(new Learning(0.8, 2).average(4)).isCloseTo(0.7, within(1e-12));
+    }
+
+    @Test
+    void intoAStageForOneGoodPiece() {
+        Yields yields = piece(false).yields();
+        assertThat(yields.into(Stage.PACK)).isEqualTo(1);
+        assertThat(yields.into(Stage.BUILD)).isCloseTo(1.1111, within(0.00006));
+        assertThat(yields.into(Stage.PRINT)).isCloseTo(2.2222, within(0.00006));
+        assertThat(yields.into(Stage.CUT)).isCloseTo(1.3889, within(0.00006));
+    }
+
+    @Test
+    void everyLineOfAGoodPiece() {
+        assertThat(line("stock", "ply")).isCloseTo(3.6458, within(0.00006));
+        assertThat(line("stock", "filament")).isCloseTo(0.4444, within(0.00006));
+        assertThat(line("stock", "carton")).isCloseTo(1, within(0.00006));
+        assertThat(line("set-up", "test pieces")).isCloseTo(0.15, within(0.00006));
+        assertThat(line("machines", "laser")).isCloseTo(0.6944, within(0.00006));
+        assertThat(line("machines", "printer")).isCloseTo(0.3333, within(0.00006));
+        assertThat(line("hands", "build")).isCloseTo(2.3704, within(0.00006));
+        assertThat(line("hands", "try")).isCloseTo(3.7037 + 1.8519, within(0.00011));
+        assertThat(line("hands", "pack")).isCloseTo(1, within(0.00006));
+        assertThat(line("set-up", "hands")).isCloseTo(1.3333, within(0.00006));
+        assertThat(line("overhead", "for the hours at work")).isCloseTo(0.6156, within(0.00006));
+        assertThat(line("design", "its share of inventing")).isCloseTo(6, within(0.00006));
+        assertThat(line("salvage", "from pieces given up")).isCloseTo(-0.3333, within(0.00006));
+        isAbout(piece(false).floor(), 22.8095);
+        assertThat(piece(false).minutes()).isCloseTo(30.7778, within(0.00006));
+        assertThat(piece(false).machineHour("laser")).isEqualByComparingTo("3");
+    }
+
+    @Test
+    void vatThatIsGotBackIsNoCost() {
+        isAbout(piece(true).floor(), 21.5559);
+        isAbout(piece(false).lostVat(), 1.2536);
+        assertThat(piece(true).lostVat()).isEqualByComparingTo("0");
+    }
+
+    @Test
+    void cashForWholeSheetsAndSpools() {
+        assertThat(CashLine.sum(CashLine.of(piece(false)))).isEqualByComparingTo("42");
+        Costing stocked = piece(false).with(batch(Map.of("ply", 1.0, "filament", 100.0)));
+        assertThat(CashLine.sum(CashLine.of(stocked))).isEqualByComparingTo("16");
+    }
+
+    @Test
+    void channels() {
+        BigDecimal net = BigDecimal.valueOf(20);
+        isAbout(Ladder.net(piece(false).floor(), piece(false).rates()), 28.5119);
+        assertThat(channel(true, "shop").shelf(net)).isEqualByComparingTo("50");
+        assertThat(channel(true, "other").shelf(net)).isEqualByComparingTo("40");
+        assertThat(channel(true, "other").formula()).contains("= 0.375");
+        assertThat(channel(true, "gallery").shelf(net)).isEqualByComparingTo("40");
+        isAbout(channel(false, "gallery").shelf(net), 28.5714);
+        assertThat(channel(true, "post").shelf(net)).isEqualByComparingTo("50");
+        isAbout(channel(false, "stall").shelf(net), 33.3333);
+    }
+
+    @Test
+    void breakEvenAtTheStall() {
+        FairDay day = FairDay.of(piece(false).rates(), "stall");
+        assertThat(day.cost()).isEqualByComparingTo("120");
+        assertThat(day.pieces(BigDecimal.valueOf(45), new BigDecimal("19.20")))
+                .hasValueSatisfying(pieces -> assertThat(pieces).isEqualByComparingTo("5"));
+        assertThat(day.pieces(BigDecimal.valueOf(20), new BigDecimal("19.20"))).isEmpty();
+    }
+
+    @Test
+    void backFromTheShelf() {
+        Channel gallery = channel(false, "gallery");
+        BigDecimal forty = BigDecimal.valueOf(40);
+        assertThat(gallery.net(forty)).isEqualByComparingTo("28");
+        BigDecimal mayCost = Backwards.mayCost(gallery.net(forty), piece(false).rates());
+        assertThat(mayCost).isEqualByComparingTo("22.4");
+        isAbout(piece(false).withoutMinutes(), 11.9347);
+        assertThat(Backwards.mayTake(piece(false), mayCost).doubleValue()).isCloseTo(29.6, within(0.05));
+        isAbout(piece(false).aWage(), 1.354938);
+        assertThat(Backwards.paysWage(piece(false), gallery, forty).doubleValue())
+                .isCloseTo(11.70, within(0.005));
+    }
+
+    @Test
+    void linesAddUp() {
+        BigDecimal each = new BigDecimal("1.005");
+        assertThat(Money.shown(List.of(each, each, each), 2))
+                .containsExactly(new BigDecimal("1.01"), new BigDecimal("1.01"), new BigDecimal("1.00"));
+    }
+}

@@ -1,0 +1,14 @@
+INSERT INTO revision VALUES (1, 'heron', 1, 'Heron', '2025-03-01T09:00:00Z', 'first cut', '4f5dd7d05a7ccf0fb1a3d0c0f8c5b3bd');
+INSERT INTO content VALUES ('ba7816bf8f01cfea414140de5dae2223b00361a396177a9cb410ff61f20015ad', CAST('abc' AS BLOB));
+INSERT INTO revision_file VALUES (1, 'heron/design.yaml', 'ba7816bf8f01cfea414140de5dae2223b00361a396177a9cb410ff61f20015ad');
+INSERT INTO piece VALUES (1, 'k1', '2025-03-02T09:00:00Z', '', NULL, 'R-001', 1, 'March');
+INSERT INTO happening VALUES (1, 'k2', '2025-03-03T09:00:00Z', 'by the door', NULL, 1, 'placed', 'Reed hut', NULL, NULL);
+INSERT INTO taking VALUES (1, 'k3', '2025-04-03T09:00:00Z', '', NULL, 1, '41.20', 'EUR', 'Ada', 'Ben', '00123');
+INSERT INTO trial VALUES (1, 'k4', '2025-03-02T10:00:00Z', '', NULL, 1, 1, 'EUR-1', 50);
+INSERT INTO trial VALUES (2, 'k5', '2025-03-02T10:10:00Z', '', 'wrong coin', 1, NULL, 'EUR-2', 5);
+INSERT INTO trial_failure VALUES (1, 'thrown', 2);
+INSERT INTO timing VALUES (1, 'k6', '2025-03-02T11:00:00Z', '', NULL, 1, 'glue', 41.5, 2);
+INSERT INTO measured VALUES (1, 'k7', '2025-03-02T12:00:00Z', '', NULL, 'friction', 'coin,wood');
+INSERT INTO reading VALUES (1, 1, 'slope', 17.5);
+INSERT INTO reading VALUES (1, 2, 'slope', 18.25);
+INSERT INTO reading VALUES (1, 3, 'step', 0.5);

@@ -1,0 +1,299 @@
+/** The bench on a phone: big buttons for one thumb. No framework: it must come up at once beside the laser. */
+import { Queue, type Entry } from "./phone-queue";
+
+interface Design {
+  readonly design: string;
+  readonly title: string;
+  readonly revision: number;
+  readonly coins: string[];
+  readonly pieces: string[];
+  tries: number;
+  passes: number;
+}
+
+interface Choices {
+  readonly workshop: string;
+  readonly designs: Design[];
+  readonly causes: { cause: string; words: string }[];
+  readonly operations: string[];
+}
+
+const KEPT = "jackwork-bench-choices";
+const RETRY = 5_000;
+const main = document.getElementById("bench") as HTMLElement;
+const said = document.getElementById("said") as HTMLElement;
+
+let choices: Choices;
+let design: Design;
+let coin = "";
+let piece = "";
+let last: { entry: Entry; passed: boolean; design: Design } | undefined;
+let view: "try" | "cause" | "time" = "try";
+let started = 0;
+let trouble = "";
+
+const queue = new Queue((problem) => (trouble = `Not taken: ${problem}`));
+
+/** crypto.randomUUID needs https, which a workshop's own network does not have. */
+function uuid(): string {
+  const bytes = crypto.getRandomValues(new Uint8Array(16));
+  bytes[6] = (bytes[6]! & 0x0f) | 0x40;
+  bytes[8] = (bytes[8]! & 0x3f) | 0x80;
+  const hex = [...bytes].map((byte) => byte.toString(16).padStart(2, "0")).join("");
+  return [hex.slice(0, 8), hex.slice(8, 12), hex.slice(12, 16), hex.slice(16, 20), hex.slice(20)].join("-");
+}
+
+function say(words: string, mood = ""): void {
+  said.textContent = words;
+  said.dataset["mood"] = mood;
+}
+
+async function send(): Promise<void> {
+  const sent = await queue.send();
+  const waiting = queue.length;
+  const many = waiting === 1 ? "1 entry waits" : `${waiting} entries wait`;
+  main.dataset["waiting"] = String(waiting);
+  if (sent === "locked out") {
+    say(`This phone is not let in any more${waiting > 0 ? `; ${many} here` : ""}. Ask for a new link at the bench.`, "bad");
+  } else if (waiting > 0) {
+    say(`No connection: ${many} here and will be sent.`, "wait");
+  } else if (trouble !== "") {
+    say(trouble, "bad");
+    trouble = "";
+  } else {
+    say("All of it is in the log.");
+  }
+}
+
+function log(entry: Entry): void {
+  queue.add(entry);
+  void send();
+}
+
+function entry(kind: Entry["kind"], fields: Record<string, string | number>): Entry {
+  const at = `${new Date().toISOString().slice(0, 19)}Z`;
+  return { ...fields, id: uuid(), kind, at };
+}
+
+function tried(cause: string): void {
+  const made = entry("trial", { design: design.design, revision: design.revision, coin, piece, cause });
+  const passed = cause === "";
+  design.tries += 1;
+  design.passes += passed ? 1 : 0;
+  last = { entry: made, passed, design };
+  view = "try";
+  log(made);
+  draw();
+}
+
+function takeBack(): void {
+  if (!last) {
+    return;
+  }
+  last.design.tries -= 1;
+  last.design.passes -= last.passed ? 1 : 0;
+  if (queue.remove(last.entry.id)) {
+    void send();
+  } else {
+    log(entry("strike-trial", { strikes: last.entry.id }));
+  }
+  last = undefined;
+  draw();
+}
+
+function element<K extends keyof HTMLElementTagNameMap>(
+  name: K,
+  words = "",
+  className = "",
+): HTMLElementTagNameMap[K] {
+  const made = document.createElement(name);
+  made.textContent = words;
+  made.className = className;
+  return made;
+}
+
+function button(words: string, className: string, act: () => void): HTMLButtonElement {
+  const made = element("button", words, className);
+  made.type = "button";
+  made.addEventListener("click", act);
+  return made;
+}
+
+function chosen(words: string, options: [string, string][], value: string, act: (value: string) => void): HTMLElement {
+  const label = element("label", words);
+  const select = element("select");
+  for (const [key, text] of options) {
+    const option = element("option", text);
+    option.value = key;
+    option.selected = key === value;
+    select.append(option);
+  }
+  select.addEventListener("change", () => {
+    act(select.value);
+    draw();
+  });
+  label.append(select);
+  return label;
+}
+
+function choose(next: Design): void {
+  design = next;
+  coin = next.coins.includes(coin) ? coin : (next.coins[0] ?? "");
+  piece = next.pieces.includes(piece) ? piece : "";
+}
+
+function heads(): HTMLElement[] {
+  const made: HTMLElement[] = [element("h1", `${design.title}, revision ${design.revision}`)];
+  if (choices.designs.length > 1) {
+    const options = choices.designs.map((each): [string, string] => [each.design, `${each.title} (${each.design})`]);
+    made.push(
+      chosen("Design", options, design.design, (value) =>
+        choose(choices.designs.find((each) => each.design === value) ?? design),
+      ),
+    );
+  }
+  if (design.pieces.length > 0) {
+    const options = design.pieces.map((serial): [string, string] => [serial, serial]);
+    made.push(chosen("Piece", [["", "none in particular"], ...options], piece, (value) => (piece = value)));
+  }
+  return made;
+}
+
+function tries(): HTMLElement[] {
+  const coins = element("div", "", "coins");
+  for (const each of design.coins) {
+    const pick = button(each, "", () => {
+      coin = each;
+      draw();
+    });
+    pick.setAttribute("aria-pressed", String(each === coin));
+    coins.append(pick);
+  }
+  const thumb = element("div", "", "thumb");
+  const low = element("div", "", "pair");
+  const back = button("Take back the last", "quiet", takeBack);
+  back.disabled = last === undefined;
+  low.append(back, button("Time a job", "quiet", () => show("time")));
+  thumb.append(
+    low,
+    button("Failed", "failed", () => show("cause")),
+    button("It worked", "worked", () => tried("")),
+  );
+  if (coin === "") {
+    thumb.querySelectorAll<HTMLButtonElement>(".failed, .worked").forEach((each) => (each.disabled = true));
+  }
+  return [...heads(), element("p", `${design.passes} of ${design.tries} passed so far`, "count"), coins, thumb];
+}
+
+function causes(): HTMLElement[] {
+  const list = element("div", "", "causes");
+  for (const { cause, words } of choices.causes) {
+    list.append(button(words, "", () => tried(cause)));
+  }
+  list.append(button("Back: it did not fail", "quiet", () => show("try")));
+  return [element("h1", `What went wrong first, with ${coin}?`), list];
+}
+
+function times(): HTMLElement[] {
+  const thumb = element("div", "", "thumb");
+  const clock = element("p", elapsed(), "clock");
+  if (started === 0) {
+    thumb.append(button("Start", "worked", () => { started = Date.now(); draw(); }));
+  } else {
+    const list = element("div", "", "causes");
+    for (const operation of choices.operations) {
+      list.append(
+        button(`Done: ${operation}`, "", () => {
+          const minutes = Math.max(0.1, Math.round((Date.now() - started) / 6000) / 10);
+          started = 0;
+          view = "try";
+          log(entry("timing", { design: design.design, revision: design.revision, operation, minutes, pieces: 1 }));
+          draw();
+        }),
+      );
+    }
+    thumb.append(list);
+  }
+  thumb.append(button("Back", "quiet", () => show("try")));
+  return [...heads(), clock, thumb];
+}
+
+function elapsed(): string {
+  const seconds = started === 0 ? 0 : Math.floor((Date.now() - started) / 1000);
+  return `${Math.floor(seconds / 60)}:${String(seconds % 60).padStart(2, "0")}`;
+}
+
+function show(next: typeof view): void {
+  view = next;
+  draw();
+}
+
+function draw(): void {
+  const made = view === "try" ? tries() : view === "cause" ? causes() : times();
+  main.replaceChildren(said, ...made);
+  main.dataset["state"] = view;
+}
+
+/** The link's token lies behind its #, so that no log nor preview ever sees it. */
+async function enter(): Promise<boolean> {
+  const token = location.hash.slice(1);
+  if (token === "") {
+    return true;
+  }
+  history.replaceState(null, "", "/");
+  const answer = await fetch("/session", {
+    method: "POST",
+    headers: { "Content-Type": "application/json" },
+    body: JSON.stringify({ token }),
+  });
+  return answer.ok;
+}
+
+async function start(): Promise<void> {
+  let entered = true;
+  try {
+    entered = await enter();
+    const answer = await fetch("/choices");
+    if (answer.ok) {
+      const text = await answer.text();
+      localStorage.setItem(KEPT, text);
+      choices = JSON.parse(text) as Choices;
+    } else {
+      main.dataset["state"] = "locked";
+      say(
+        entered
+          ? "This phone is not let in. Ask for a link at the bench: jackwork bench phone"
+          : "This link has been used, or is too old. Ask for another at the bench: press Enter there.",
+        "bad",
+      );
+      return;
+    }
+  } catch {
+    const kept = localStorage.getItem(KEPT);
+    if (kept === null) {
+      say("No connection to the bench. Is it still running?", "bad");
+      return;
+    }
+    choices = JSON.parse(kept) as Choices;
+  }
+  const first = choices.designs[0];
+  if (!first) {
+    main.dataset["state"] = "empty";
+    say("Nothing is frozen yet: jackwork bench freeze DESIGN", "wait");
+    return;
+  }
+  choose(first);
+  draw();
+  await send();
+  setInterval(() => queue.length > 0 && void send(), RETRY);
+  setInterval(() => {
+    const clock = main.querySelector(".clock");
+    if (clock) {
+      clock.textContent = elapsed();
+    }
+  }, 1000);
+  addEventListener("online", () => void send());
+  document.addEventListener("visibilitychange", () => document.hidden || void send());
+}
+
+void start();
