@@ -7,7 +7,7 @@ public final class BringException extends RuntimeException {
 
     private final String remedy;
 
-    BringException(String problem, String remedy) {
+    public BringException(String problem, String remedy) {
         super(problem);
         this.remedy = remedy;
     }

@@ -75,7 +75,9 @@ final class BringRoutes implements Routes {
         try (InputStream in = context.bodyInputStream()) {
             byte[] bytes = in.readNBytes(most + 1);
             if (bytes.length > most) {
-                throw new BadRequestException("more than " + (most >> 20) + " MiB was sent");
+                throw new BringException(
+                        "the file has more than " + (most >> 20) + " MiB",
+                        "Leave pictures out of the drawing, or make the picture smaller.");
             }
             return bytes;
         } catch (IOException e) {
