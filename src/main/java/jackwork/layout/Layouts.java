@@ -116,7 +116,7 @@ public final class Layouts {
             sheetOf.add(sheet);
             places[4 * i] = piece.x;
             places[4 * i + 1] = piece.y;
-            places[4 * i + 2] = piece.angle;
+            places[4 * i + 2] = piece.angle();
             places[4 * i + 3] = sheet;
         }
         return new Search.Found(sheets, used[sheets - 1], places);
@@ -137,7 +137,7 @@ public final class Layouts {
 
     private boolean placed(
             Lying piece, int sheet, List<Lying> lying, List<Integer> sheetOf, double used, SplittableRandom random) {
-        double fits = piece.angle;
+        double fits = piece.angle();
         double start = room.start(sheet);
         double best = Double.POSITIVE_INFINITY;
         double[] at = new double[3];
@@ -157,7 +157,7 @@ public final class Layouts {
                 double cost = piece.maxX + 0.01 * piece.maxY;
                 if (cost < best) {
                     best = cost;
-                    at = new double[] {piece.x, piece.y, piece.angle};
+                    at = new double[] {piece.x, piece.y, piece.angle()};
                 }
             }
         }

@@ -62,7 +62,7 @@ final class Mover {
         for (int k = 0; k < REFINED; k++) {
             bestCost[k] = Double.POSITIVE_INFINITY;
         }
-        take(present, now.x, now.y, now.angle, scene.sheetOf[i]);
+        take(present, now.x, now.y, now.angle(), scene.sheetOf[i]);
         for (int k = 0; k < EVERYWHERE; k++) {
             if (anywhere(i, trial)) {
                 tryHere(i, trial);
@@ -116,7 +116,7 @@ final class Mover {
     }
 
     private void near(int i, Lying trial, Lying now) {
-        double angle = now.angle;
+        double angle = now.angle();
         if (trial.shape.turns.length > 1 && random.nextInt(4) == 0) {
             angle = trial.shape.turns[random.nextInt(trial.shape.turns.length)];
         } else if (trial.shape.turns.length == 0 && random.nextInt(3) == 0) {
@@ -155,7 +155,7 @@ final class Mover {
         if (standsOnSheet(trial)) {
             double cost = scene.cost(i, trial, bestCost[REFINED - 1]);
             if (cost < bestCost[REFINED - 1]) {
-                take(cost, trial.x, trial.y, trial.angle, sheetOfTrial);
+                take(cost, trial.x, trial.y, trial.angle(), sheetOfTrial);
             }
         }
     }
@@ -208,7 +208,7 @@ final class Mover {
                         }
                         default -> a += sign * swing;
                     }
-                    if (trial.angle != a) {
+                    if (trial.angle() != a) {
                         trial.turn(a);
                     }
                     if (within(trial, u, v)) {

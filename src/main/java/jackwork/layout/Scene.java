@@ -56,7 +56,7 @@ final class Scene {
         for (int i = 0; i < pieces.length; i++) {
             places[4 * i] = pieces[i].x;
             places[4 * i + 1] = pieces[i].y;
-            places[4 * i + 2] = pieces[i].angle;
+            places[4 * i + 2] = pieces[i].angle();
             places[4 * i + 3] = sheetOf[i];
         }
         return places;
@@ -132,7 +132,7 @@ final class Scene {
     void judgeAll() {
         for (int i = 0; i < pieces.length; i++) {
             for (int j = 0; j < i; j++) {
-                double deep = pieces[i].meets(pieces[j]) ? pieces[i].depth(pieces[j], tail) : 0;
+                double deep = pieces[i].meets(pieces[j]) ? pieces[i].depth(pieces[j], tail, Double.POSITIVE_INFINITY) : 0;
                 overlap[i][j] = deep;
                 overlap[j][i] = deep;
             }
@@ -143,7 +143,7 @@ final class Scene {
         for (int j = 0; j < pieces.length; j++) {
             if (j != i) {
                 boolean meet = i > j ? pieces[i].meets(pieces[j]) : pieces[j].meets(pieces[i]);
-                double deep = meet ? pieces[i].depth(pieces[j], tail) : 0;
+                double deep = meet ? pieces[i].depth(pieces[j], tail, Double.POSITIVE_INFINITY) : 0;
                 overlap[i][j] = deep;
                 overlap[j][i] = deep;
             }
@@ -160,7 +160,7 @@ final class Scene {
                 // The same one is drawn in by a hair as when the pair is judged.
                 boolean meet = i > j ? trial.meets(other) : other.meets(trial);
                 if (meet) {
-                    sum += weights[j] * trial.depth(other, tail);
+                    sum += weights[j] * trial.depth(other, tail, (bound - sum) / weights[j]);
                     if (sum >= bound) {
                         return sum;
                     }

@@ -34,6 +34,8 @@ final class Shape {
     final double reach;
     /** Angles that it may lie at, rad; empty when any. */
     final double[] turns;
+    /** The shape at each of them. */
+    final Turned[] turned;
 
     Shape(Piece piece) {
         Outline outline = piece.outline();
@@ -67,6 +69,24 @@ final class Shape {
         poleR = poles.stream().mapToDouble(p -> p[2]).toArray();
         // Square root of the hull's side: the outline's own area serves, hulls only differ by a factor.
         weight = Math.sqrt(Math.sqrt(area));
+        turned = new Turned[turns.length];
+        for (int k = 0; k < turns.length; k++) {
+            turned[k] = new Turned(this, turns[k]);
+        }
+    }
+
+    /** Whether it may lie at any angle. */
+    boolean free() {
+        return turns.length == 0;
+    }
+
+    /** The shape at an angle that it may lie at. */
+    Turned at(double angle) {
+        int k = turned.length - 1;
+        while (k > 0 && turned[k].angle != angle) {
+            k--;
+        }
+        return turned[k];
     }
 
     private List<double[]> poles() {
