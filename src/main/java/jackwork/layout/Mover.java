@@ -6,8 +6,9 @@ import java.util.SplittableRandom;
 /** Finds a better place for one piece among all the others: trials all over and nearby, then downhill from the best. */
 final class Mover {
 
-    private static final int EVERYWHERE = 40;
-    private static final int NEARBY = 20;
+    private static final int EVERYWHERE = Integer.getInteger("ev", 40);
+    private static final int TOUCHING = Integer.getInteger("to", 20);
+    private static final int NEARBY = Integer.getInteger("ne", 20);
     private static final int REFINED = 3;
     /** Downhill steps from this share of a piece's reach ... */
     private static final double COARSE = 0.15;
@@ -68,6 +69,11 @@ final class Mover {
                 tryHere(i, trial);
             }
         }
+        for (int k = 0; k < TOUCHING; k++) {
+            if (touching(i, trial)) {
+                tryHere(i, trial);
+            }
+        }
         for (int k = 0; k < NEARBY; k++) {
             near(i, trial, now);
             tryHere(i, trial);
@@ -107,6 +113,47 @@ final class Mover {
                 -trial.minY + random.nextDouble() * freeY);
         return true;
     }
+
+    /** Corner on corner of another piece, with an edge of each along the other where the angles allow. */
+    private boolean touching(int i, Lying trial) {
+        int j = random.nextInt(scene.pieces.length);
+        if (j == i) {
+            return false;
+        }
+        Lying other = scene.pieces[j];
+        Turned fixed = other.turned();
+        int edge = random.nextInt(fixed.x.length);
+        int to = other.shape.next[edge];
+        double alongX = fixed.x[to] - fixed.x[edge];
+        double alongY = fixed.y[to] - fixed.y[edge];
+        Shape shape = trial.shape;
+        int own = 0;
+        if (shape.free()) {
+            own = random.nextInt(shape.x.length);
+            int ownTo = shape.next[own];
+            trial.turn(Math.atan2(-alongY, -alongX)
+                    - Math.atan2(shape.y[ownTo] - shape.y[own], shape.x[ownTo] - shape.x[own]));
+        } else {
+            for (int attempt = 0; attempt < ATTEMPTS; attempt++) {
+                trial.turn(shape.turns[random.nextInt(shape.turns.length)]);
+                own = random.nextInt(shape.x.length);
+                int ownTo = shape.next[own];
+                double u = trial.turned().x[ownTo] - trial.turned().x[own];
+                double v = trial.turned().y[ownTo] - trial.turned().y[own];
+                double dot = u * alongX + v * alongY;
+                if (dot < 0 && Math.abs(u * alongY - v * alongX) < 1e-6 * -dot) {
+                    break;
+                }
+            }
+        }
+        boolean head = random.nextBoolean();
+        int mine = head ? shape.next[own] : own;
+        int its = head ? edge : to;
+        sheetOfTrial = scene.sheetOf[j];
+        return within(trial, other.x + fixed.x[its] - trial.turned().x[mine], other.y + fixed.y[its] - trial.turned().y[mine]);
+    }
+
+    private static final int ATTEMPTS = Integer.getInteger("at", 4);
 
     private double angle(int i, Shape shape) {
         if (shape.turns.length > 0) {
@@ -185,7 +232,7 @@ final class Mover {
         double least = fine * trial.shape.reach;
         sheetOfTrial = (int) place[3];
         trial.place(place[0], place[1], place[2]);
-        while (step > least && best > 0) {
+        for (int steps = 0; steps < 200 && step > least && best > 0; steps++) {
             boolean better = false;
             int kinds = free ? 5 : 4;
             int first = random.nextInt(kinds);

@@ -8,7 +8,7 @@ import java.util.List;
 /** A piece as the search sees it: edges about its centroid, and circles inscribed in it, largest first. */
 final class Shape {
 
-    private static final int MOST_POLES = 14;
+    private static final int MOST_POLES = Integer.getInteger("po", 6);
     /** Circles stop when they cover this share of the area. */
     private static final double COVERED = 0.9;
     /** Smaller circles, as a share of the first, say nothing more. */
