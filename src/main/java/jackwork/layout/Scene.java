@@ -1,5 +1,6 @@
 package jackwork.layout;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.SplittableRandom;
 
@@ -42,7 +43,7 @@ final class Scene {
 
     void resetWeights() {
         for (double[] row : weight) {
-            java.util.Arrays.fill(row, 1);
+            Arrays.fill(row, 1);
         }
     }
 

@@ -1,9 +1,11 @@
 package jackwork.layout;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.SplittableRandom;
+import java.util.function.Consumer;
 
 /**
  * Shortens the last sheet, drives the overlap out again, and so on; where that fails it begins anew from a layout in which
@@ -14,10 +16,19 @@ final class Search {
     /** Of the effort, spent on new layouts; the rest on pressing the best together. */
     private static final double EXPLORING = 0.75;
 
-    private static final double FIRST_SHRINK = 0.01;
-    private static final double LEAST_EXPLORED = 0.001;
+    /** Of the length, taken off at a time: halved after each failure, grown again after each success. */
+    private static final double MOST_SHRINK = 0.01;
+
+    private static final double LEAST_SHRINK = 0.001;
+    private static final double GROWTH = 2;
+    /** Shorter by less than this share is no gain. */
+    private static final double NO_GAIN = 1e-6;
+
     /** Sweeps without a better total before a separation is given up. */
     private static final int PATIENCE = 60;
+
+    /** A total below this share of the least so far is worth going on from. */
+    private static final double MUCH_BETTER = 0.98;
 
     private static final int STRIKES = 3;
     private static final int POOL = 12;
@@ -42,7 +53,7 @@ final class Search {
     /** No sheet can be shorter when it is the only one, mm. */
     private final double least;
 
-    private final java.util.function.Consumer<Found> told;
+    private final Consumer<Found> told;
     private long moves;
 
     Search(
@@ -51,7 +62,7 @@ final class Search {
             Effort effort,
             long seed,
             Best best,
-            java.util.function.Consumer<Found> told) {
+            Consumer<Found> told) {
         this.room = room;
         this.shapes = shapes;
         this.effort = effort;
@@ -79,7 +90,8 @@ final class Search {
         compress();
     }
 
-    private Found better(Scene scene) {
+    /** Offers a scene without overlap; gives the best of all searches. */
+    private Found offer(Scene scene) {
         double start = room.start(scene.sheets - 1);
         double length = 0;
         for (int i = 0; i < scene.pieces.length; i++) {
@@ -91,7 +103,7 @@ final class Search {
         if (best.offer(found)) {
             told.accept(found);
         }
-        return found;
+        return best.get();
     }
 
     /** The next, shorter thing to try: a shorter last sheet, or one sheet fewer; null when that cannot be. */
@@ -110,45 +122,44 @@ final class Search {
 
     private void explore(Effort until) {
         Found from = best.get();
-        double shrink = FIRST_SHRINK;
+        double shrink = MOST_SHRINK;
         List<Near> pool = new ArrayList<>();
-        Scene scene = shorter(from, shrink);
-        scene.restore(from.places(), random);
-        while (!until.over(moves)) {
-            if (scene.lastLength >= from.length() && scene.sheets == from.sheets()) {
-                return;
-            }
-            Mover mover = new Mover(scene, shapes, random);
-            if (separate(scene, mover, STRIKES, until)) {
-                from = better(scene);
+        Scene scene = begun(from, shrink);
+        while (!until.over(moves) && gains(scene, from)) {
+            boolean done = separate(scene, STRIKES, until);
+            Found now = done ? offer(scene) : best.get();
+            if (now.betterThan(from)) {
+                from = now;
                 pool.clear();
-                scene = shorter(from, shrink);
-                scene.restore(from.places(), random);
+                shrink = Math.min(MOST_SHRINK, GROWTH * shrink);
+                scene = begun(from, shrink);
+            } else if (shrink > LEAST_SHRINK) {
+                pool.add(new Near(scene.total(), scene.places()));
+                shrink = Math.max(LEAST_SHRINK, shrink / 2);
+                scene = begun(from, shrink);
+                disrupt(scene);
             } else {
                 pool.add(new Near(scene.total(), scene.places()));
                 pool.sort(Comparator.comparingDouble(Near::total));
                 if (pool.size() > POOL) {
                     pool.remove(pool.size() - 1);
                 }
-                Found now = best.get();
-                if (now.betterThan(from)) {
-                    from = now;
-                    pool.clear();
-                    scene = shorter(from, shrink);
-                    scene.restore(from.places(), random);
-                } else {
-                    double[] places = pool.get((int) (random.nextDouble() * random.nextDouble() * pool.size()))
-                            .places();
-                    if (shrink > LEAST_EXPLORED) {
-                        shrink = Math.max(LEAST_EXPLORED, shrink / 2);
-                        scene = shorter(from, shrink);
-                        places = from.places();
-                    }
-                    scene.restore(places, random);
-                    disrupt(scene);
-                }
+                // Rather one of the nearest to a layout.
+                int chosen = (int) (random.nextDouble() * random.nextDouble() * pool.size());
+                scene.restore(pool.get(chosen).places(), random);
+                disrupt(scene);
             }
         }
+    }
+
+    private Scene begun(Found from, double shrink) {
+        Scene scene = shorter(from, shrink);
+        scene.restore(from.places(), random);
+        return scene;
+    }
+
+    private static boolean gains(Scene scene, Found from) {
+        return scene.sheets < from.sheets() || scene.lastLength < from.length() * (1 - NO_GAIN);
     }
 
     /** Two large pieces change places. */
@@ -161,7 +172,7 @@ final class Search {
         for (int i = 0; i < count; i++) {
             bySize[i] = i;
         }
-        java.util.Arrays.sort(bySize, Comparator.comparingDouble(i -> -shapes.get(i).area));
+        Arrays.sort(bySize, Comparator.comparingDouble(i -> -shapes.get(i).area));
         int large = Math.max(2, (int) Math.ceil(count * 0.6));
         int a = bySize[random.nextInt(large)];
         int b = bySize[random.nextInt(large)];
@@ -178,17 +189,14 @@ final class Search {
 
     /** From the best, by ever smaller steps. */
     private void compress() {
-        double shrink = LEAST_EXPLORED;
-        while (!effort.over(moves) && shrink > 1e-6) {
+        double shrink = LEAST_SHRINK;
+        while (!effort.over(moves) && shrink > NO_GAIN) {
             Found from = best.get();
-            Scene scene = shorter(from, shrink);
-            if (scene.sheets < from.sheets() || scene.lastLength >= from.length()) {
+            Scene scene = begun(from, shrink);
+            if (!gains(scene, from)) {
                 shrink /= 2;
-                continue;
-            }
-            scene.restore(from.places(), random);
-            if (separate(scene, new Mover(scene, shapes, random), 2, effort)) {
-                better(scene);
+            } else if (separate(scene, 2, effort)) {
+                offer(scene);
             } else {
                 shrink *= 0.6;
             }
@@ -196,46 +204,24 @@ final class Search {
     }
 
     /** Moves overlapping pieces until none is left, or until that leads nowhere. */
-    private boolean separate(Scene scene, Mover mover, int strikes, Effort until) {
+    private boolean separate(Scene scene, int strikes, Effort until) {
+        Mover mover = new Mover(scene, shapes, random);
         scene.resetWeights();
         double least = scene.total();
         double[] leastPlaces = scene.places();
-        int[] order = new int[scene.pieces.length];
         for (int strike = 0; strike < strikes; strike++) {
             double atStart = least;
             int waited = 0;
             while (waited < PATIENCE) {
-                int count = 0;
-                for (int i = 0; i < order.length; i++) {
-                    if (scene.overlaps(i)) {
-                        order[count++] = i;
-                    }
-                }
-                if (count == 0) {
-                    return true;
-                }
-                for (int k = count - 1; k > 0; k--) {
-                    int other = random.nextInt(k + 1);
-                    int kept = order[k];
-                    order[k] = order[other];
-                    order[other] = kept;
-                }
-                for (int k = 0; k < count; k++) {
-                    if (scene.overlaps(order[k])) {
-                        mover.move(order[k]);
-                        moves++;
-                    }
-                }
+                sweep(scene, mover);
                 double total = scene.total();
                 if (total == 0) {
                     return true;
                 }
+                waited = total < MUCH_BETTER * least ? 0 : waited + 1;
                 if (total < least) {
-                    waited = total < 0.98 * least ? 0 : waited + 1;
                     least = total;
                     leastPlaces = scene.places();
-                } else {
-                    waited++;
                 }
                 scene.reweigh();
                 if (until.over(moves)) {
@@ -243,11 +229,33 @@ final class Search {
                 }
             }
             scene.restore(leastPlaces, random);
-            if (least > 0.98 * atStart) {
+            if (least > MUCH_BETTER * atStart) {
                 break;
             }
         }
-        scene.restore(leastPlaces, random);
         return false;
+    }
+
+    /** Each piece that overlaps another is moved once, in an order of chance. */
+    private void sweep(Scene scene, Mover mover) {
+        int count = 0;
+        int[] order = new int[scene.pieces.length];
+        for (int i = 0; i < order.length; i++) {
+            if (scene.overlaps(i)) {
+                order[count++] = i;
+            }
+        }
+        for (int k = count - 1; k > 0; k--) {
+            int other = random.nextInt(k + 1);
+            int kept = order[k];
+            order[k] = order[other];
+            order[other] = kept;
+        }
+        for (int k = 0; k < count; k++) {
+            if (scene.overlaps(order[k])) {
+                mover.move(order[k]);
+                moves++;
+            }
+        }
     }
 }

@@ -3,12 +3,13 @@ package jackwork.layout;
 import jackwork.geometry.Outline;
 import jackwork.geometry.Point;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /** A piece as the search sees it: edges about its centroid, and circles inscribed in it, largest first. */
 final class Shape {
 
-    private static final int MOST_POLES = Integer.getInteger("po", 6);
+    private static final int MOST_POLES = 8;
     /** Circles stop when they cover this share of the area. */
     private static final double COVERED = 0.9;
     /** Smaller circles, as a share of the first, say nothing more. */
@@ -23,6 +24,11 @@ final class Shape {
     final double[] y;
     /** The corner that each corner's edge goes to. */
     final int[] next;
+
+    /** Of each corner's edge, mm. */
+    private final double[] length;
+
+    private final double perimeter;
 
     final double[] poleX;
     final double[] poleY;
@@ -61,6 +67,11 @@ final class Shape {
             next[at - 1] = first;
         }
         reach = far;
+        length = new double[corners];
+        for (int k = 0; k < corners; k++) {
+            length[k] = Math.hypot(x[next[k]] - x[k], y[next[k]] - y[k]);
+        }
+        perimeter = Arrays.stream(length).sum();
         area = outline.area();
         turns = piece.turns().stream().mapToDouble(Math::toRadians).toArray();
         List<double[]> poles = poles();
@@ -73,6 +84,22 @@ final class Shape {
         for (int k = 0; k < turns.length; k++) {
             turned[k] = new Turned(this, turns[k]);
         }
+    }
+
+    /** The edge at a share of all edges' length, by the corner it leaves: long ones are met more often. */
+    int edgeAt(double share) {
+        double left = share * perimeter;
+        int k = 0;
+        while (k < length.length - 1 && left >= length[k]) {
+            left -= length[k];
+            k++;
+        }
+        return k;
+    }
+
+    /** Of the edge that leaves a corner, rad. */
+    double direction(int corner) {
+        return Math.atan2(y[next[corner]] - y[corner], x[next[corner]] - x[corner]);
     }
 
     /** Whether it may lie at any angle. */
