@@ -24,13 +24,10 @@ final class Search {
     /** Shorter by less than this share is no gain. */
     private static final double NO_GAIN = 1e-6;
 
-    /** Sweeps without a better total before a separation is given up. */
-    private static final int PATIENCE = 60;
-
-    /** A total below this share of the least so far is worth going on from. */
-    private static final double MUCH_BETTER = 0.98;
-
+    /** Fresh starts of a separation from the least overlap that it came to. */
     private static final int STRIKES = 3;
+
+    private static final int LAST_STRIKES = 2;
     private static final int POOL = 12;
 
     /** A valid layout while it is being searched. */
@@ -54,7 +51,7 @@ final class Search {
     private final double least;
 
     private final Consumer<Found> told;
-    private long moves;
+    private final Separation separation;
 
     Search(
             Room room,
@@ -67,6 +64,7 @@ final class Search {
         this.shapes = shapes;
         this.effort = effort;
         this.random = new SplittableRandom(seed);
+        this.separation = new Separation(shapes, random);
         this.best = best;
         this.told = told;
         this.area = shapes.stream().mapToDouble(shape -> shape.area).sum();
@@ -86,7 +84,7 @@ final class Search {
     }
 
     void run() {
-        explore(effort.share(EXPLORING, moves));
+        explore(effort.share(EXPLORING, separation.moves()));
         compress();
     }
 
@@ -125,8 +123,8 @@ final class Search {
         double shrink = MOST_SHRINK;
         List<Near> pool = new ArrayList<>();
         Scene scene = begun(from, shrink);
-        while (!until.over(moves) && gains(scene, from)) {
-            boolean done = separate(scene, STRIKES, until);
+        while (!until.over(separation.moves()) && gains(scene, from)) {
+            boolean done = separation.done(scene, STRIKES, until);
             Found now = done ? offer(scene) : best.get();
             if (now.betterThan(from)) {
                 from = now;
@@ -190,71 +188,15 @@ final class Search {
     /** From the best, by ever smaller steps. */
     private void compress() {
         double shrink = LEAST_SHRINK;
-        while (!effort.over(moves) && shrink > NO_GAIN) {
+        while (!effort.over(separation.moves()) && shrink > NO_GAIN) {
             Found from = best.get();
             Scene scene = begun(from, shrink);
             if (!gains(scene, from)) {
                 shrink /= 2;
-            } else if (separate(scene, 2, effort)) {
+            } else if (separation.done(scene, LAST_STRIKES, effort)) {
                 offer(scene);
             } else {
                 shrink *= 0.6;
-            }
-        }
-    }
-
-    /** Moves overlapping pieces until none is left, or until that leads nowhere. */
-    private boolean separate(Scene scene, int strikes, Effort until) {
-        Mover mover = new Mover(scene, shapes, random);
-        scene.resetWeights();
-        double least = scene.total();
-        double[] leastPlaces = scene.places();
-        for (int strike = 0; strike < strikes; strike++) {
-            double atStart = least;
-            int waited = 0;
-            while (waited < PATIENCE) {
-                sweep(scene, mover);
-                double total = scene.total();
-                if (total == 0) {
-                    return true;
-                }
-                waited = total < MUCH_BETTER * least ? 0 : waited + 1;
-                if (total < least) {
-                    least = total;
-                    leastPlaces = scene.places();
-                }
-                scene.reweigh();
-                if (until.over(moves)) {
-                    return false;
-                }
-            }
-            scene.restore(leastPlaces, random);
-            if (least > MUCH_BETTER * atStart) {
-                break;
-            }
-        }
-        return false;
-    }
-
-    /** Each piece that overlaps another is moved once, in an order of chance. */
-    private void sweep(Scene scene, Mover mover) {
-        int count = 0;
-        int[] order = new int[scene.pieces.length];
-        for (int i = 0; i < order.length; i++) {
-            if (scene.overlaps(i)) {
-                order[count++] = i;
-            }
-        }
-        for (int k = count - 1; k > 0; k--) {
-            int other = random.nextInt(k + 1);
-            int kept = order[k];
-            order[k] = order[other];
-            order[other] = kept;
-        }
-        for (int k = 0; k < count; k++) {
-            if (scene.overlaps(order[k])) {
-                mover.move(order[k]);
-                moves++;
             }
         }
     }
