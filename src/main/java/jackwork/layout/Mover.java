@@ -33,9 +33,7 @@ final class Mover {
     Mover(Scene scene, List<Shape> shapes, SplittableRandom random) {
         this.scene = scene;
         this.random = random;
-        trials = shapes.stream()
-                .map(shape -> new Trials(scene, shape, random))
-                .toArray(Trials[]::new);
+        trials = shapes.stream().map(shape -> new Trials(scene, shape, random)).toArray(Trials[]::new);
     }
 
     /** Moves a piece where it overlaps the others least, if that is less than where it is. */

@@ -133,7 +133,8 @@ final class Scene {
     void judgeAll() {
         for (int i = 0; i < pieces.length; i++) {
             for (int j = 0; j < i; j++) {
-                double deep = pieces[i].meets(pieces[j]) ? pieces[i].depth(pieces[j], tail, Double.POSITIVE_INFINITY) : 0;
+                double deep =
+                        pieces[i].meets(pieces[j]) ? pieces[i].depth(pieces[j], tail, Double.POSITIVE_INFINITY) : 0;
                 overlap[i][j] = deep;
                 overlap[j][i] = deep;
             }

@@ -53,13 +53,7 @@ final class Search {
     private final Consumer<Found> told;
     private final Separation separation;
 
-    Search(
-            Room room,
-            List<Shape> shapes,
-            Effort effort,
-            long seed,
-            Best best,
-            Consumer<Found> told) {
+    Search(Room room, List<Shape> shapes, Effort effort, long seed, Best best, Consumer<Found> told) {
         this.room = room;
         this.shapes = shapes;
         this.effort = effort;

@@ -50,8 +50,7 @@ final class Trials {
         sheet = sheetNow;
         trial.turn(angle);
         double most = NEARBY * shape.reach;
-        return within(
-                now.x + (2 * random.nextDouble() - 1) * most, now.y + (2 * random.nextDouble() - 1) * most);
+        return within(now.x + (2 * random.nextDouble() - 1) * most, now.y + (2 * random.nextDouble() - 1) * most);
     }
 
     /**

@@ -47,10 +47,11 @@ final class Turned {
             y[i] = v;
             innerX[i] = u * (1 - TOUCH);
             innerY[i] = v * (1 - TOUCH);
-            minX = Math.min(minX, u);
-            minY = Math.min(minY, v);
-            maxX = Math.max(maxX, u);
-            maxY = Math.max(maxY, v);
+            // Not Math.min: the JDK 17 compiler fails on it in a loop that also fills arrays (TypeVect::xmeet).
+            minX = u < minX ? u : minX;
+            minY = v < minY ? v : minY;
+            maxX = u > maxX ? u : maxX;
+            maxY = v > maxY ? v : maxY;
         }
         for (int i = 0; i < poleX.length; i++) {
             poleX[i] = cos * shape.poleX[i] - sin * shape.poleY[i];

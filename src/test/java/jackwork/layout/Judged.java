@@ -20,8 +20,11 @@ final class Judged {
     private Judged() {}
 
     static void valid(List<Piece> pieces, LayoutResult result, double length, double width) {
-        assertThat(result.placed()).extracting(Placed::piece).containsExactlyElementsOf(
-                java.util.stream.IntStream.range(0, pieces.size()).boxed().toList());
+        assertThat(result.placed())
+                .extracting(Placed::piece)
+                .containsExactlyElementsOf(java.util.stream.IntStream.range(0, pieces.size())
+                        .boxed()
+                        .toList());
         List<Area> lying = new ArrayList<>();
         for (Placed placed : result.placed()) {
             Piece piece = pieces.get(placed.piece());
@@ -40,7 +43,9 @@ final class Judged {
             for (int j = 0; j < i; j++) {
                 if (result.placed().get(i).sheet() == result.placed().get(j).sheet()) {
                     assertThat(shared(lying.get(i), lying.get(j)))
-                            .as("what %s and %s share", pieces.get(i).name(), pieces.get(j).name())
+                            .as(
+                                    "what %s and %s share",
+                                    pieces.get(i).name(), pieces.get(j).name())
                             .isLessThan(TOUCH * Math.min(measure(lying.get(i)), measure(lying.get(j))));
                 }
             }
@@ -50,7 +55,8 @@ final class Judged {
     private static void turned(Piece piece, Placed placed) {
         if (!piece.turns().isEmpty()) {
             assertThat(piece.turns())
-                    .anySatisfy(turn -> assertThat(placed.pose().angle()).isCloseTo(Math.toRadians(turn), within(1e-12)));
+                    .anySatisfy(
+                            turn -> assertThat(placed.pose().angle()).isCloseTo(Math.toRadians(turn), within(1e-12)));
         }
     }
 

@@ -99,13 +99,13 @@ class LayoutsTest {
         Piece beam = new Piece("beam", Outline.rectangle(0, 0, 250, 20), List.of(0.0));
         assertThatThrownBy(() -> Layouts.onSheets(List.of(beam), 200, 200, Effort.moves(10, 1)))
                 .isInstanceOfSatisfying(
-                        PieceTooLargeException.class,
-                        e -> assertThat(e.piece()).isEqualTo(beam))
+                        PieceTooLargeException.class, e -> assertThat(e.piece()).isEqualTo(beam))
                 .hasMessageContaining("beam is 250.0 x 20.0 mm")
                 .hasMessageContaining("200.0 x 200.0 mm");
         // Across the sheet it would fit.
         Piece free = new Piece("beam", beam.outline(), FREE);
-        assertThat(Layouts.onSheets(List.of(free), 200, 200, Effort.moves(10, 1)).sheets())
+        assertThat(Layouts.onSheets(List.of(free), 200, 200, Effort.moves(10, 1))
+                        .sheets())
                 .isEqualTo(1);
     }
 
@@ -139,17 +139,19 @@ class LayoutsTest {
             double size = 15 + 30 * random.nextDouble();
             Outline outline =
                     switch (k % 4) {
-                        case 0 -> Outline.of(List.of(
-                                new Point(0, 0), new Point(size, 4), new Point(size + 3, 10), new Point(2, 12)));
+                        case 0 ->
+                            Outline.of(List.of(
+                                    new Point(0, 0), new Point(size, 4), new Point(size + 3, 10), new Point(2, 12)));
                         case 1 -> Outline.disc(new Circle(new Point(5, 5), size / 3), 0.3);
                         case 2 -> frame(size, 0.7 * size);
-                        default -> Outline.of(List.of(
-                                new Point(0, 0),
-                                new Point(size, 0),
-                                new Point(size, size / 4),
-                                new Point(size / 4, size / 4),
-                                new Point(size / 4, size),
-                                new Point(0, size)));
+                        default ->
+                            Outline.of(List.of(
+                                    new Point(0, 0),
+                                    new Point(size, 0),
+                                    new Point(size, size / 4),
+                                    new Point(size / 4, size / 4),
+                                    new Point(size / 4, size),
+                                    new Point(0, size)));
                     };
             pieces.add(new Piece("piece " + k, outline, k % 3 == 0 ? FREE : List.of(0.0, 90.0, 180.0, 270.0)));
         }
