@@ -103,9 +103,11 @@ public final class Layouts {
         double[] used = new double[pieces.size() + 1];
         for (int i : order) {
             Lying piece = new Lying(shapes.get(i));
-            if (!upright(piece)) {
+            double fits = shapes.get(i).narrowest(room.width());
+            if (Double.isNaN(fits) || new Turned(shapes.get(i), fits).width() > room.length()) {
                 throw new PieceTooLargeException(pieces.get(i), room.length(), room.width());
             }
+            piece.turn(fits);
             int sheet = 0;
             while (!placed(piece, sheet, lying, sheetOf, used[sheet], random)) {
                 sheet++;
@@ -120,19 +122,6 @@ public final class Layouts {
             places[4 * i + 3] = sheet;
         }
         return new Search.Found(sheets, used[sheets - 1], places);
-    }
-
-    /** Turns a piece so that it fits a sheet at all. */
-    private boolean upright(Lying piece) {
-        double[] turns = piece.shape.turns;
-        int tries = turns.length > 0 ? turns.length : 180;
-        for (int k = 0; k < tries; k++) {
-            piece.turn(turns.length > 0 ? turns[k] : Math.PI * k / tries);
-            if (piece.maxX - piece.minX <= room.length() && piece.maxY - piece.minY <= room.width()) {
-                return true;
-            }
-        }
-        return false;
     }
 
     private boolean placed(

@@ -62,7 +62,26 @@ final class Lying {
         }
         return crosses(other)
                 || other.holds(x + turned.poleX[0], y + turned.poleY[0])
-                || holds(other.x + other.turned.poleX[0], other.y + other.turned.poleY[0]);
+                || holds(other.x + other.turned.poleX[0], other.y + other.turned.poleY[0])
+                || shareRim(other);
+    }
+
+    /** One ring within another: no edges cross, and both poles may lie where the other is open. A hole's rim tells. */
+    private boolean shareRim(Lying other) {
+        for (int corner : shape.holes) {
+            if (other.holds(x + turned.innerX[corner], y + turned.innerY[corner])) {
+                return true;
+            }
+        }
+        for (int corner : other.shape.holes) {
+            // This piece drawn in by a hair is the other's corner drawn out from its centre.
+            double u = (other.x + other.turned.x[corner] - x) / (1 - Turned.TOUCH);
+            double v = (other.y + other.turned.y[corner] - y) / (1 - Turned.TOUCH);
+            if (holds(x + u, y + v)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** Any edge of this piece, drawn in by a hair, through any edge of the other. */

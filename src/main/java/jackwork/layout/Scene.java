@@ -113,7 +113,7 @@ final class Scene {
     /** Anywhere that it fits. */
     private void scatter(int i, SplittableRandom random) {
         Lying piece = pieces[i];
-        for (int attempt = 0; attempt < 1000; attempt++) {
+        for (int attempt = 0; attempt < 100; attempt++) {
             int sheet = random.nextInt(sheets);
             double[] turns = piece.shape.turns;
             piece.turn(turns.length > 0 ? turns[random.nextInt(turns.length)] : random.nextDouble(2 * Math.PI));
@@ -127,7 +127,10 @@ final class Scene {
                 return;
             }
         }
-        throw new IllegalStateException("a piece that was found to fit fits nowhere");
+        // It hardly fits: as it is shortest, at the beginning of the first sheet.
+        piece.turn(piece.shape.narrowest(room.width()));
+        piece.move(room.start(0) - piece.minX, -piece.minY);
+        sheetOf[i] = 0;
     }
 
     void judgeAll() {

@@ -62,19 +62,10 @@ final class Search {
         this.best = best;
         this.told = told;
         this.area = shapes.stream().mapToDouble(shape -> shape.area).sum();
-        this.least = shapes.stream().mapToDouble(Search::leastLength).max().orElse(0);
-    }
-
-    /** The least extent of a piece along the sheet, mm, at any of its angles. */
-    private static double leastLength(Shape shape) {
-        Lying piece = new Lying(shape);
-        int tries = shape.turns.length > 0 ? shape.turns.length : 180;
-        double shortest = Double.POSITIVE_INFINITY;
-        for (int k = 0; k < tries; k++) {
-            piece.turn(shape.turns.length > 0 ? shape.turns[k] : Math.PI * k / tries);
-            shortest = Math.min(shortest, piece.maxX - piece.minX);
-        }
-        return shortest;
+        this.least = shapes.stream()
+                .mapToDouble(shape -> new Turned(shape, shape.narrowest(room.width())).width())
+                .max()
+                .orElse(0);
     }
 
     void run() {

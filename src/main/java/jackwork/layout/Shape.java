@@ -17,6 +17,9 @@ final class Shape {
 
     private static final int GRID = 48;
 
+    /** Of half a turn. */
+    private static final int DEGREES = 180;
+
     final Point centre;
     /** Corners about the centre; rings one after the other. */
     final double[] x;
@@ -24,6 +27,8 @@ final class Shape {
     final double[] y;
     /** The corner that each corner's edge goes to. */
     final int[] next;
+    /** A corner of each hole. */
+    final int[] holes;
 
     /** Of each corner's edge, mm. */
     private final double[] length;
@@ -53,10 +58,15 @@ final class Shape {
         x = new double[corners];
         y = new double[corners];
         next = new int[corners];
+        holes = new int[rings.size() - 1];
+        int hole = 0;
         int at = 0;
         double far = 0;
         for (List<Point> ring : rings) {
             int first = at;
+            if (first > 0) {
+                holes[hole++] = first;
+            }
             for (Point p : ring) {
                 x[at] = p.x() - centre.x();
                 y[at] = p.y() - centre.y();
@@ -100,6 +110,24 @@ final class Shape {
     /** Of the edge that leaves a corner, rad. */
     double direction(int corner) {
         return Math.atan2(y[next[corner]] - y[corner], x[next[corner]] - x[corner]);
+    }
+
+    /**
+     * The angle at which it is shortest along a sheet, of those at which it is no wider than the sheet; to a degree for a
+     * piece free to turn; not a number when there is none.
+     */
+    double narrowest(double width) {
+        int tries = free() ? DEGREES : turned.length;
+        double shortest = Double.POSITIVE_INFINITY;
+        double angle = Double.NaN;
+        for (int k = 0; k < tries; k++) {
+            Turned lies = free() ? new Turned(this, Math.PI * k / DEGREES) : turned[k];
+            if (lies.height() <= width && lies.width() < shortest) {
+                shortest = lies.width();
+                angle = lies.angle;
+            }
+        }
+        return angle;
     }
 
     /** Whether it may lie at any angle. */

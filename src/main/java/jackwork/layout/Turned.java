@@ -4,7 +4,7 @@ package jackwork.layout;
 final class Turned {
 
     /** Pieces may press into each other by this share of their size: touching is not meeting. */
-    private static final double TOUCH = 2e-7;
+    static final double TOUCH = 2e-7;
 
     final Shape shape;
     double angle;

@@ -11,6 +11,8 @@ import java.util.List;
 import java.util.Random;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class LayoutsTest {
 
@@ -40,6 +42,28 @@ class LayoutsTest {
         double used = ((result.sheets() - 1) * 160 + result.length()) * 120;
         assertThat(result.sheets()).isGreaterThan(1);
         assertThat(area / used).isBetween(0.6, 1.0);
+    }
+
+    @ParameterizedTest
+    @ValueSource(longs = {11, 12, 13, 14, 15, 16, 17, 18, 19, 20})
+    void ofAnySeedNothingOverlaps(long seed) {
+        List<Piece> pieces = mixed(24, seed);
+        Judged.valid(pieces, Layouts.onSheets(pieces, 130, 90, Effort.moves(400, seed)), 130, 90);
+    }
+
+    @Test
+    void framesOfOneCentreMeetWhereTheirBandsDo() {
+        Lying large = new Lying(new Shape(new Piece("large", frame(100, 60), List.of(0.0))));
+        Lying within = new Lying(new Shape(new Piece("within its band", frame(80, 40), List.of(0.0))));
+        Lying small = new Lying(new Shape(new Piece("in its opening", frame(59, 20), List.of(0.0))));
+        Lying solid = new Lying(new Shape(new Piece("over its opening", Outline.rectangle(0, 0, 80, 80), FREE)));
+        assertThat(large.meets(within)).isTrue();
+        assertThat(within.meets(large)).isTrue();
+        assertThat(large.meets(solid)).isTrue();
+        assertThat(solid.meets(large)).isTrue();
+        assertThat(large.meets(small)).isFalse();
+        assertThat(small.meets(large)).isFalse();
+        assertThat(within.meets(small)).isTrue();
     }
 
     @Test
