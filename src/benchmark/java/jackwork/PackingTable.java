@@ -28,8 +28,8 @@ final class PackingTable {
 
     private PackingTable() {}
 
-    /** @param seconds of search for each instance */
-    static String of(Path folder, double seconds, String only) throws IOException {
+    /** Prints a row as soon as an instance is done. */
+    private static void print(Path folder, double seconds) throws IOException {
         Map<String, Double> widths = new LinkedHashMap<>();
         for (String[] row : rows(folder.resolve("packing_instances.csv"))) {
             widths.put(row[0], Double.valueOf(row[1]));
@@ -38,49 +38,37 @@ final class PackingTable {
         for (String[] row : rows(folder.resolve("packing_best_known.csv"))) {
             published.merge(row[0], Double.valueOf(row[7]), Math::max);
         }
-        StringBuilder table = new StringBuilder(String.format(
-                Locale.ROOT,
-                "%-10s %6s %12s %9s %9s %9s  (%.0f s on %d threads, seed %d)%n",
-                "instance",
-                "pieces",
-                "length",
-                "density",
-                "published",
-                "share",
-                seconds,
-                THREADS,
-                SEED));
+        System.out.printf(Locale.ROOT, "%.0f s each on %d threads, seed %d%n", seconds, THREADS, SEED);
+        System.out.println("instance   pieces       length   density published     share   overlap");
         double sum = 0;
-        int count = 0;
         for (Map.Entry<String, Double> instance : widths.entrySet()) {
-            if (!instance.getKey().matches(only)) {
-                continue;
-            }
-            List<Piece> pieces = pieces(folder, instance.getKey());
-            LayoutResult result = Layouts.onStrip(pieces, instance.getValue(), Effort.seconds(seconds, THREADS, SEED));
-            double area =
-                    pieces.stream().mapToDouble(piece -> piece.outline().area()).sum();
-            double density = 100 * area / (result.length() * instance.getValue());
-            double best = published.getOrDefault(instance.getKey(), 100.0);
-            String row = String.format(
-                    Locale.ROOT,
-                    "%-10s %6d %12.3f %8.2f%% %8.2f%% %8.1f%%  overlap %.1e%n",
-                    instance.getKey(),
-                    pieces.size(),
-                    result.length(),
-                    density,
-                    best,
-                    100 * density / best,
-                    overlap(pieces, result) / area);
-            System.err.print(row);
-            table.append(row);
-            sum += density / best;
-            count++;
+            String name = instance.getKey();
+            double best = published.getOrDefault(name, 100.0);
+            sum += row(name, pieces(folder, name), instance.getValue(), best, seconds);
         }
-        return table.append(String.format(Locale.ROOT, "mean share of the published best: %.1f%%%n", 100 * sum / count))
-                .toString();
+        System.out.printf(Locale.ROOT, "mean share of the published best: %.1f%%%n", 100 * sum / widths.size());
     }
 
+    /** Gives the density as a share of the published best. */
+    private static double row(String name, List<Piece> pieces, double width, double best, double seconds) {
+        LayoutResult result = Layouts.onStrip(pieces, width, Effort.seconds(seconds, THREADS, SEED));
+        double area =
+                pieces.stream().mapToDouble(piece -> piece.outline().area()).sum();
+        double density = 100 * area / (result.length() * width);
+        System.out.printf(
+                Locale.ROOT,
+                "%-10s %6d %12.3f %8.2f%% %8.2f%% %8.1f%%   %.1e%n",
+                name,
+                pieces.size(),
+                result.length(),
+                density,
+                best,
+                100 * density / best,
+                overlap(pieces, result) / area);
+        return density / best;
+    }
+
+    /** What pieces share, by the outlines' own intersection rather than by the search's tests, mm². */
     private static double overlap(List<Piece> pieces, LayoutResult result) {
         List<Outline> lying = new ArrayList<>();
         result.placed()
@@ -141,19 +129,35 @@ final class PackingTable {
         return rows;
     }
 
-    /** {@code FOLDER [--seconds N] [--only REGEX]}. */
+    /** {@code FOLDER [--seconds N]}. */
     public static void main(String[] words) throws IOException {
-        double seconds = 60;
-        String only = ".*";
-        for (int i = 1; i + 1 < words.length; i += 2) {
-            switch (words[i]) {
-                case "--seconds" -> seconds = Double.parseDouble(words[i + 1]);
-                case "--only" -> only = words[i + 1];
-                default ->
-                    throw new IllegalArgumentException("read \"" + words[i]
-                            + "\"; expected FOLDER, then --seconds N or --only REGULAR-EXPRESSION");
+        boolean timed = words.length == 3 && words[1].equals("--seconds");
+        if (words.length != 1 && !timed) {
+            wrong("read \"" + String.join(" ", words) + "\"; expected --packing FOLDER, then --seconds N or nothing");
+        }
+        Path folder = Path.of(words[0]);
+        for (String part : List.of("instances", "vertices", "best_known")) {
+            if (!Files.isReadable(folder.resolve("packing_" + part + ".csv"))) {
+                wrong("found no packing_" + part + ".csv in " + folder
+                        + "; expected the folder with the three packing tables");
             }
         }
-        System.out.print(of(Path.of(words[0]), seconds, only));
+        double seconds = 60;
+        if (timed) {
+            try {
+                seconds = Double.parseDouble(words[2]);
+            } catch (NumberFormatException e) {
+                seconds = Double.NaN;
+            }
+            if (!(seconds > 0) || seconds > 86_400) {
+                wrong("read \"" + words[2] + "\" after --seconds; expected how long to search each instance, as 60");
+            }
+        }
+        print(folder, seconds);
+    }
+
+    private static void wrong(String message) {
+        System.err.println("./check speed: " + message);
+        System.exit(2);
     }
 }

@@ -103,9 +103,11 @@ public final class Layouts {
         double[] used = new double[pieces.size() + 1];
         for (int i : order) {
             Lying piece = new Lying(shapes.get(i));
-            if (!upright(piece)) {
+            double fits = shapes.get(i).narrowest(room.width());
+            if (Double.isNaN(fits) || new Turned(shapes.get(i), fits).width() > room.length()) {
                 throw new PieceTooLargeException(pieces.get(i), room.length(), room.width());
             }
+            piece.turn(fits);
             int sheet = 0;
             while (!placed(piece, sheet, lying, sheetOf, used[sheet], random)) {
                 sheet++;
@@ -116,28 +118,15 @@ public final class Layouts {
             sheetOf.add(sheet);
             places[4 * i] = piece.x;
             places[4 * i + 1] = piece.y;
-            places[4 * i + 2] = piece.angle;
+            places[4 * i + 2] = piece.angle();
             places[4 * i + 3] = sheet;
         }
         return new Search.Found(sheets, used[sheets - 1], places);
     }
 
-    /** Turns a piece so that it fits a sheet at all. */
-    private boolean upright(Lying piece) {
-        double[] turns = piece.shape.turns;
-        int tries = turns.length > 0 ? turns.length : 180;
-        for (int k = 0; k < tries; k++) {
-            piece.turn(turns.length > 0 ? turns[k] : Math.PI * k / tries);
-            if (piece.maxX - piece.minX <= room.length() && piece.maxY - piece.minY <= room.width()) {
-                return true;
-            }
-        }
-        return false;
-    }
-
     private boolean placed(
             Lying piece, int sheet, List<Lying> lying, List<Integer> sheetOf, double used, SplittableRandom random) {
-        double fits = piece.angle;
+        double fits = piece.angle();
         double start = room.start(sheet);
         double best = Double.POSITIVE_INFINITY;
         double[] at = new double[3];
@@ -157,7 +146,7 @@ public final class Layouts {
                 double cost = piece.maxX + 0.01 * piece.maxY;
                 if (cost < best) {
                     best = cost;
-                    at = new double[] {piece.x, piece.y, piece.angle};
+                    at = new double[] {piece.x, piece.y, piece.angle()};
                 }
             }
         }

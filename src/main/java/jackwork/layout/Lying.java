@@ -1,23 +1,14 @@
 package jackwork.layout;
 
-/** One piece at one place: corners, circles and extent where they lie. Overwritten in place; nothing is allocated. */
+/** One piece at one place. Overwritten in place; nothing is allocated. */
 final class Lying {
 
-    /** Pieces may press into each other by this share of their size: touching is not meeting. */
-    private static final double TOUCH = 2e-7;
-
     final Shape shape;
+    /** Its corners about its centre; one of the shape's own where its angles are few, else turned in place. */
+    private Turned turned;
+
     double x;
     double y;
-    double angle;
-    final double[] cornerX;
-    final double[] cornerY;
-    /** The same drawn in by a hair, so that pieces may touch. */
-    final double[] innerX;
-
-    final double[] innerY;
-    final double[] poleX;
-    final double[] poleY;
     double minX;
     double minY;
     double maxX;
@@ -25,81 +16,38 @@ final class Lying {
 
     Lying(Shape shape) {
         this.shape = shape;
-        cornerX = new double[shape.x.length];
-        cornerY = new double[shape.x.length];
-        innerX = new double[shape.x.length];
-        innerY = new double[shape.x.length];
-        poleX = new double[shape.poleX.length];
-        poleY = new double[shape.poleX.length];
-        turn(shape.turns.length > 0 ? shape.turns[0] : 0);
+        turned = shape.free() ? new Turned(shape, 0) : shape.turned[0];
+        move(0, 0);
+    }
+
+    double angle() {
+        return turned.angle;
+    }
+
+    Turned turned() {
+        return turned;
     }
 
     /** Turns it about its centre, which goes to the origin. */
     void turn(double to) {
-        angle = to;
-        x = 0;
-        y = 0;
-        double cos = Math.cos(to);
-        double sin = Math.sin(to);
-        for (int i = 0; i < cornerX.length; i++) {
-            double u = cos * shape.x[i] - sin * shape.y[i];
-            double v = sin * shape.x[i] + cos * shape.y[i];
-            cornerX[i] = u;
-            cornerY[i] = v;
-            innerX[i] = u * (1 - TOUCH);
-            innerY[i] = v * (1 - TOUCH);
-        }
-        minX = least(cornerX);
-        minY = least(cornerY);
-        maxX = most(cornerX);
-        maxY = most(cornerY);
-        for (int i = 0; i < poleX.length; i++) {
-            poleX[i] = cos * shape.poleX[i] - sin * shape.poleY[i];
-            poleY[i] = sin * shape.poleX[i] + cos * shape.poleY[i];
-        }
-    }
-
-    /** By comparing, not by {@code Math.min}: a loop of those over fields brings down the compiler of Java 17.0.15. */
-    private static double least(double[] values) {
-        double least = Double.POSITIVE_INFINITY;
-        for (double value : values) {
-            if (value < least) {
-                least = value;
+        if (shape.free()) {
+            if (turned.angle != to) {
+                turned.turn(to);
             }
+        } else {
+            turned = shape.at(to);
         }
-        return least;
-    }
-
-    private static double most(double[] values) {
-        double most = Double.NEGATIVE_INFINITY;
-        for (double value : values) {
-            if (value > most) {
-                most = value;
-            }
-        }
-        return most;
+        move(0, 0);
     }
 
     /** Shifts its centre there. */
     void move(double toX, double toY) {
-        double dx = toX - x;
-        double dy = toY - y;
         x = toX;
         y = toY;
-        minX += dx;
-        maxX += dx;
-        minY += dy;
-        maxY += dy;
-        for (int i = 0; i < cornerX.length; i++) {
-            cornerX[i] += dx;
-            cornerY[i] += dy;
-            innerX[i] += dx;
-            innerY[i] += dy;
-        }
-        for (int i = 0; i < poleX.length; i++) {
-            poleX[i] += dx;
-            poleY[i] += dy;
-        }
+        minX = toX + turned.minX;
+        minY = toY + turned.minY;
+        maxX = toX + turned.maxX;
+        maxY = toY + turned.maxY;
     }
 
     void place(double toX, double toY, double toAngle) {
@@ -107,35 +55,55 @@ final class Lying {
         move(toX, toY);
     }
 
-    /**
-     * Whether this piece and another share more than a touch. Where no edges cross, one lies in the other or they are
-     * apart; but the circle of one that covers an opening of the other may have its middle in that opening, so that a
-     * corner of its outer ring is asked as well.
-     */
+    /** Whether this piece and another share more than a touch. */
     boolean meets(Lying other) {
         if (minX >= other.maxX || other.minX >= maxX || minY >= other.maxY || other.minY >= maxY) {
             return false;
         }
         return crosses(other)
-                || other.holds(poleX[0], poleY[0])
-                || holds(other.poleX[0], other.poleY[0])
-                || (shape.holed && holds(other.innerX[0], other.innerY[0]))
-                || (other.shape.holed && other.holds(innerX[0], innerY[0]));
+                || other.holds(x + turned.poleX[0], y + turned.poleY[0])
+                || holds(other.x + other.turned.poleX[0], other.y + other.turned.poleY[0])
+                || shareRim(other);
+    }
+
+    /** One ring within another: no edges cross, and both poles may lie where the other is open. A hole's rim tells. */
+    private boolean shareRim(Lying other) {
+        for (int corner : shape.holes) {
+            if (other.holds(x + turned.innerX[corner], y + turned.innerY[corner])) {
+                return true;
+            }
+        }
+        for (int corner : other.shape.holes) {
+            // This piece drawn in by a hair is the other's corner drawn out from its centre.
+            double u = (other.x + other.turned.x[corner] - x) / (1 - Turned.TOUCH);
+            double v = (other.y + other.turned.y[corner] - y) / (1 - Turned.TOUCH);
+            if (holds(x + u, y + v)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** Any edge of this piece, drawn in by a hair, through any edge of the other. */
     private boolean crosses(Lying other) {
-        double left = Math.max(minX, other.minX);
-        double right = Math.min(maxX, other.maxX);
-        double low = Math.max(minY, other.minY);
-        double high = Math.min(maxY, other.maxY);
+        // All about the other's centre.
+        double byX = x - other.x;
+        double byY = y - other.y;
+        double left = other.turned.minX;
+        double right = other.turned.maxX;
+        double low = other.turned.minY;
+        double high = other.turned.maxY;
+        double[] innerX = turned.innerX;
+        double[] innerY = turned.innerY;
         int[] next = shape.next;
+        double[] otherX = other.turned.x;
+        double[] otherY = other.turned.y;
         int[] otherNext = other.shape.next;
         for (int i = 0; i < innerX.length; i++) {
-            double ax = innerX[i];
-            double ay = innerY[i];
-            double bx = innerX[next[i]];
-            double by = innerY[next[i]];
+            double ax = innerX[i] + byX;
+            double ay = innerY[i] + byY;
+            double bx = innerX[next[i]] + byX;
+            double by = innerY[next[i]] + byY;
             double edgeLeft = Math.min(ax, bx);
             double edgeRight = Math.max(ax, bx);
             double edgeLow = Math.min(ay, by);
@@ -145,11 +113,11 @@ final class Lying {
             }
             double abx = bx - ax;
             double aby = by - ay;
-            for (int j = 0; j < other.cornerX.length; j++) {
-                double cx = other.cornerX[j];
-                double cy = other.cornerY[j];
-                double dx = other.cornerX[otherNext[j]];
-                double dy = other.cornerY[otherNext[j]];
+            for (int j = 0; j < otherX.length; j++) {
+                double cx = otherX[j];
+                double cy = otherY[j];
+                double dx = otherX[otherNext[j]];
+                double dy = otherY[otherNext[j]];
                 if ((cx > edgeRight && dx > edgeRight)
                         || (cx < edgeLeft && dx < edgeLeft)
                         || (cy > edgeHigh && dy > edgeHigh)
@@ -171,15 +139,19 @@ final class Lying {
     }
 
     private boolean holds(double px, double py) {
-        if (px < minX || px > maxX || py < minY || py > maxY) {
+        double u = px - x;
+        double v = py - y;
+        if (u < turned.minX || u > turned.maxX || v < turned.minY || v > turned.maxY) {
             return false;
         }
         boolean in = false;
         int[] next = shape.next;
+        double[] cornerX = turned.x;
+        double[] cornerY = turned.y;
         for (int i = 0; i < cornerX.length; i++) {
             double ay = cornerY[i];
             double by = cornerY[next[i]];
-            if ((ay > py) != (by > py) && px < cornerX[i] + (py - ay) / (by - ay) * (cornerX[next[i]] - cornerX[i])) {
+            if ((ay > v) != (by > v) && u < cornerX[i] + (v - ay) / (by - ay) * (cornerX[next[i]] - cornerX[i])) {
                 in = !in;
             }
         }
@@ -188,21 +160,34 @@ final class Lying {
 
     /**
      * How deep two pieces that meet lie in each other: over all pairs of their circles, the depth of one in the other, or a
-     * tail that falls off with their distance so that there is always a way out, times the smaller radius.
+     * tail that falls off with their distance so that there is always a way out, times the smaller radius. Stops counting
+     * where the depth is beyond {@code bound}.
      */
-    double depth(Lying other, double tail) {
+    double depth(Lying other, double tail, double bound) {
+        double scale = shape.weight * other.shape.weight;
+        double enough = bound / scale * (bound / scale) - tail * tail;
+        double byX = x - other.x;
+        double byY = y - other.y;
+        double[] poleX = turned.poleX;
+        double[] poleY = turned.poleY;
+        double[] otherX = other.turned.poleX;
+        double[] otherY = other.turned.poleY;
+        double[] radii = shape.poleR;
+        double[] otherRadii = other.shape.poleR;
         double sum = 0;
-        for (int i = 0; i < poleX.length; i++) {
-            double r = shape.poleR[i];
-            for (int j = 0; j < other.poleX.length; j++) {
-                double q = other.shape.poleR[j];
-                double dx = poleX[i] - other.poleX[j];
-                double dy = poleY[i] - other.poleY[j];
+        for (int i = 0; i < poleX.length && sum < enough; i++) {
+            double r = radii[i];
+            double px = poleX[i] + byX;
+            double py = poleY[i] + byY;
+            for (int j = 0; j < otherX.length; j++) {
+                double q = otherRadii[j];
+                double dx = px - otherX[j];
+                double dy = py - otherY[j];
                 double deep = r + q - Math.sqrt(dx * dx + dy * dy);
                 double part = deep >= tail ? deep : tail * tail / (2 * tail - deep);
                 sum += part * Math.min(r, q);
             }
         }
-        return Math.sqrt(sum + tail * tail) * shape.weight * other.shape.weight;
+        return Math.sqrt(sum + tail * tail) * scale;
     }
 }

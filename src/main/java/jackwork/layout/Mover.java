@@ -1,169 +1,84 @@
 package jackwork.layout;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.SplittableRandom;
 
-/** Finds a better place for one piece among all the others: trials all over and nearby, then downhill from the best. */
+/** Finds a better place for one piece among all the others: trials, then downhill from the best of them. */
 final class Mover {
 
-    private static final int EVERYWHERE = 40;
-    private static final int NEARBY = 20;
-    private static final int REFINED = 3;
+    private static final int EVERYWHERE = 6;
+    private static final int NEARBY = 6;
+    /** Most trials touch something: they are worth more than all others, and jigsaws need them. */
+    private static final int TOUCHING = 60;
+    /** Trials to go downhill from. */
+    private static final int REFINED = 2;
     /** Downhill steps from this share of a piece's reach ... */
     private static final double COARSE = 0.15;
+    /** ... to this, then for the best alone ... */
+    private static final double MIDDLE = 0.04;
     /** ... to this. */
     private static final double FINE = 2e-4;
+    /** A turn for a step of a piece's whole reach, rad. */
+    private static final double SWING = 0.3;
 
-    /** A step that gains less is none: rounding alone would keep it going for ever. */
-    private static final double ENOUGH = 1 - 1e-3;
+    private static final int MOST_STEPS = 200;
 
     private final Scene scene;
     private final SplittableRandom random;
-    private final Lying[] trials;
-    /** Angles that set one of a piece's long edges upright or level, for pieces free to turn. */
-    private final double[][] neat;
-
+    private final Trials[] trials;
     private final double[] bestCost = new double[REFINED];
     private final double[][] bestPlace = new double[REFINED][4];
 
     Mover(Scene scene, List<Shape> shapes, SplittableRandom random) {
         this.scene = scene;
         this.random = random;
-        trials = new Lying[shapes.size()];
-        neat = new double[shapes.size()][];
-        for (int i = 0; i < trials.length; i++) {
-            trials[i] = new Lying(shapes.get(i));
-            neat[i] = neat(shapes.get(i));
-        }
-    }
-
-    private static double[] neat(Shape shape) {
-        int longest = 0;
-        double most = 0;
-        for (int k = 0; k < shape.x.length; k++) {
-            double length = Math.hypot(shape.x[shape.next[k]] - shape.x[k], shape.y[shape.next[k]] - shape.y[k]);
-            if (length > most) {
-                most = length;
-                longest = k;
-            }
-        }
-        double lies = Math.atan2(
-                shape.y[shape.next[longest]] - shape.y[longest], shape.x[shape.next[longest]] - shape.x[longest]);
-        double[] angles = new double[8];
-        for (int k = 0; k < 4; k++) {
-            angles[k] = k * Math.PI / 2;
-            angles[k + 4] = k * Math.PI / 2 - lies;
-        }
-        return angles;
+        trials = shapes.stream().map(shape -> new Trials(scene, shape, random)).toArray(Trials[]::new);
     }
 
     /** Moves a piece where it overlaps the others least, if that is less than where it is. */
     void move(int i) {
-        Lying trial = trials[i];
         Lying now = scene.pieces[i];
         double present = scene.cost(i, now, Double.POSITIVE_INFINITY);
-        for (int k = 0; k < REFINED; k++) {
-            bestCost[k] = Double.POSITIVE_INFINITY;
-        }
-        take(present, now.x, now.y, now.angle, scene.sheetOf[i]);
-        for (int k = 0; k < EVERYWHERE; k++) {
-            if (anywhere(i, trial)) {
-                tryHere(i, trial);
-            }
-        }
-        for (int k = 0; k < NEARBY; k++) {
-            near(i, trial, now);
-            tryHere(i, trial);
-        }
+        sample(i, present);
         double least = present;
         double[] place = null;
-        for (int k = 0; k < REFINED && bestCost[k] < Double.POSITIVE_INFINITY; k++) {
-            double cost = downhill(i, trial, bestPlace[k], bestCost[k], COARSE, FINE);
+        for (int k = 0; k < REFINED && bestCost[k] < Double.POSITIVE_INFINITY && least > 0; k++) {
+            double cost = downhill(i, bestPlace[k], bestCost[k], COARSE, MIDDLE);
             if (cost < least) {
                 least = cost;
                 place = bestPlace[k];
             }
-            if (cost == 0) {
-                break;
-            }
         }
         if (place != null) {
+            downhill(i, place, least, MIDDLE, FINE);
             scene.sheetOf[i] = (int) place[3];
             now.place(place[0], place[1], place[2]);
             scene.judge(i);
         }
     }
 
-    private int sheetOfTrial;
-
-    private boolean anywhere(int i, Lying trial) {
-        int sheet = scene.sheets == 1 ? 0 : random.nextInt(scene.sheets);
-        trial.turn(angle(i, trial.shape));
-        double freeX = scene.lengthOf(sheet) - (trial.maxX - trial.minX);
-        double freeY = scene.room.width() - (trial.maxY - trial.minY);
-        if (freeX < 0 || freeY < 0) {
-            return false;
-        }
-        sheetOfTrial = sheet;
-        trial.move(
-                scene.room.start(sheet) - trial.minX + random.nextDouble() * freeX,
-                -trial.minY + random.nextDouble() * freeY);
-        return true;
-    }
-
-    private double angle(int i, Shape shape) {
-        if (shape.turns.length > 0) {
-            return shape.turns[random.nextInt(shape.turns.length)];
-        }
-        return random.nextInt(10) < 7 ? neat[i][random.nextInt(8)] : random.nextDouble(2 * Math.PI);
-    }
-
-    private void near(int i, Lying trial, Lying now) {
-        double angle = now.angle;
-        if (trial.shape.turns.length > 1 && random.nextInt(4) == 0) {
-            angle = trial.shape.turns[random.nextInt(trial.shape.turns.length)];
-        } else if (trial.shape.turns.length == 0 && random.nextInt(3) == 0) {
-            angle += (random.nextDouble() - 0.5) * 0.4;
-        }
-        sheetOfTrial = scene.sheetOf[i];
-        double reach = 0.4 * trial.shape.reach;
-        trial.turn(angle);
-        within(trial, now.x + (random.nextDouble() - 0.5) * 2 * reach, now.y + (random.nextDouble() - 0.5) * 2 * reach);
-    }
-
-    /** Shifts the trial there, or as near as the sheet allows; false when it fits it at no place. */
-    private boolean within(Lying trial, double toX, double toY) {
-        double start = scene.room.start(sheetOfTrial);
-        double end = start + scene.lengthOf(sheetOfTrial);
-        double left = start + (trial.x - trial.minX);
-        double right = end - (trial.maxX - trial.x);
-        double low = trial.y - trial.minY;
-        double high = scene.room.width() - (trial.maxY - trial.y);
-        if (left > right || low > high) {
-            return false;
-        }
-        trial.move(Math.max(left, Math.min(right, toX)), Math.max(low, Math.min(high, toY)));
-        return true;
-    }
-
-    private boolean standsOnSheet(Lying trial) {
-        double start = scene.room.start(sheetOfTrial);
-        return trial.minX >= start - 1e-9
-                && trial.maxX <= start + scene.lengthOf(sheetOfTrial) + 1e-9
-                && trial.minY >= -1e-9
-                && trial.maxY <= scene.room.width() + 1e-9;
-    }
-
-    private void tryHere(int i, Lying trial) {
-        if (standsOnSheet(trial)) {
-            double cost = scene.cost(i, trial, bestCost[REFINED - 1]);
-            if (cost < bestCost[REFINED - 1]) {
-                take(cost, trial.x, trial.y, trial.angle, sheetOfTrial);
+    /** The best of all trials and where it lies now. */
+    private void sample(int i, double present) {
+        Trials kinds = trials[i];
+        Lying now = scene.pieces[i];
+        int sheet = scene.sheetOf[i];
+        Arrays.fill(bestCost, Double.POSITIVE_INFINITY);
+        take(present, now, sheet);
+        for (int k = 0; k < EVERYWHERE + TOUCHING + NEARBY && bestCost[0] > 0; k++) {
+            boolean fits = k < EVERYWHERE
+                    ? kinds.anywhere()
+                    : k < EVERYWHERE + TOUCHING ? kinds.touching(i) : kinds.near(now, sheet);
+            if (fits) {
+                double cost = scene.cost(i, kinds.trial, bestCost[REFINED - 1]);
+                if (cost < bestCost[REFINED - 1]) {
+                    take(cost, kinds.trial, kinds.sheet);
+                }
             }
         }
     }
 
-    private void take(double cost, double x, double y, double angle, int sheet) {
+    private void take(double cost, Lying lies, int sheet) {
         int k = REFINED - 1;
         double[] spare = bestPlace[k];
         while (k > 0 && bestCost[k - 1] > cost) {
@@ -173,66 +88,65 @@ final class Mover {
         }
         bestCost[k] = cost;
         bestPlace[k] = spare;
-        spare[0] = x;
-        spare[1] = y;
-        spare[2] = angle;
+        spare[0] = lies.x;
+        spare[1] = lies.y;
+        spare[2] = lies.angle();
         spare[3] = sheet;
     }
 
     /** Step by step along the axes and across them, steps halved where nothing is better. Writes into {@code place}. */
-    private double downhill(int i, Lying trial, double[] place, double cost, double coarse, double fine) {
-        boolean free = trial.shape.turns.length == 0;
-        double best = cost;
-        double step = coarse * trial.shape.reach;
-        double swing = coarse * 0.3;
-        double least = fine * trial.shape.reach;
-        sheetOfTrial = (int) place[3];
+    private double downhill(int i, double[] place, double cost, double coarse, double fine) {
+        Lying trial = trials[i].trial;
+        trials[i].sheet = (int) place[3];
         trial.place(place[0], place[1], place[2]);
-        while (step > least && best > 0) {
-            boolean better = false;
-            int kinds = free ? 5 : 4;
+        double reach = trial.shape.reach;
+        double best = cost;
+        double share = coarse;
+        int kinds = trial.shape.free() ? 10 : 8;
+        for (int steps = 0; steps < MOST_STEPS && share > fine && best > 0; steps++) {
             int first = random.nextInt(kinds);
+            boolean better = false;
             for (int k = 0; k < kinds && !better; k++) {
-                int kind = (first + k) % kinds;
-                for (int sign = -1; sign <= 1 && !better; sign += 2) {
-                    double u = place[0];
-                    double v = place[1];
-                    double a = place[2];
-                    switch (kind) {
-                        case 0 -> u += sign * step;
-                        case 1 -> v += sign * step;
-                        case 2 -> {
-                            u += sign * step;
-                            v += sign * step;
-                        }
-                        case 3 -> {
-                            u += sign * step;
-                            v -= sign * step;
-                        }
-                        default -> a += sign * swing;
-                    }
-                    if (trial.angle != a) {
-                        trial.turn(a);
-                    }
-                    if (within(trial, u, v)) {
-                        double now = scene.cost(i, trial, best);
-                        if (now < best * ENOUGH) {
-                            best = now;
-                            place[0] = trial.x;
-                            place[1] = trial.y;
-                            place[2] = a;
-                            better = true;
-                        }
-                    }
-                }
+                double now = step(i, place, (first + k) % kinds, share, reach, best);
+                better = now < best;
+                best = Math.min(best, now);
             }
-            if (better) {
-                step *= 1.1;
-            } else {
-                step *= 0.5;
-                swing *= 0.5;
-            }
+            share *= better ? 1.1 : 0.5;
         }
         return best;
+    }
+
+    /** One step of a kind from a place, written there when it is better. */
+    private double step(int i, double[] place, int kind, double share, double reach, double best) {
+        double sign = kind % 2 == 0 ? 1 : -1;
+        double step = sign * share * reach;
+        double u = 0;
+        double v = 0;
+        double swing = 0;
+        switch (kind / 2) {
+            case 0 -> u = step;
+            case 1 -> v = step;
+            case 2 -> {
+                u = step;
+                v = step;
+            }
+            case 3 -> {
+                u = step;
+                v = -step;
+            }
+            default -> swing = sign * share * SWING;
+        }
+        Lying trial = trials[i].trial;
+        trial.turn(place[2] + swing);
+        if (!trials[i].within(place[0] + u, place[1] + v)) {
+            return Double.POSITIVE_INFINITY;
+        }
+        double cost = scene.cost(i, trial, best);
+        if (cost < best) {
+            place[0] = trial.x;
+            place[1] = trial.y;
+            place[2] = trial.angle();
+        }
+        return cost;
     }
 }

@@ -1,5 +1,6 @@
 package jackwork.layout;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.SplittableRandom;
 
@@ -42,7 +43,7 @@ final class Scene {
 
     void resetWeights() {
         for (double[] row : weight) {
-            java.util.Arrays.fill(row, 1);
+            Arrays.fill(row, 1);
         }
     }
 
@@ -56,7 +57,7 @@ final class Scene {
         for (int i = 0; i < pieces.length; i++) {
             places[4 * i] = pieces[i].x;
             places[4 * i + 1] = pieces[i].y;
-            places[4 * i + 2] = pieces[i].angle;
+            places[4 * i + 2] = pieces[i].angle();
             places[4 * i + 3] = sheetOf[i];
         }
         return places;
@@ -112,7 +113,7 @@ final class Scene {
     /** Anywhere that it fits. */
     private void scatter(int i, SplittableRandom random) {
         Lying piece = pieces[i];
-        for (int attempt = 0; attempt < 1000; attempt++) {
+        for (int attempt = 0; attempt < 100; attempt++) {
             int sheet = random.nextInt(sheets);
             double[] turns = piece.shape.turns;
             piece.turn(turns.length > 0 ? turns[random.nextInt(turns.length)] : random.nextDouble(2 * Math.PI));
@@ -126,13 +127,17 @@ final class Scene {
                 return;
             }
         }
-        throw new IllegalStateException("a piece that was found to fit fits nowhere");
+        // It hardly fits: as it is shortest, at the beginning of the first sheet.
+        piece.turn(piece.shape.narrowest(room.width()));
+        piece.move(room.start(0) - piece.minX, -piece.minY);
+        sheetOf[i] = 0;
     }
 
     void judgeAll() {
         for (int i = 0; i < pieces.length; i++) {
             for (int j = 0; j < i; j++) {
-                double deep = pieces[i].meets(pieces[j]) ? pieces[i].depth(pieces[j], tail) : 0;
+                double deep =
+                        pieces[i].meets(pieces[j]) ? pieces[i].depth(pieces[j], tail, Double.POSITIVE_INFINITY) : 0;
                 overlap[i][j] = deep;
                 overlap[j][i] = deep;
             }
@@ -143,7 +148,7 @@ final class Scene {
         for (int j = 0; j < pieces.length; j++) {
             if (j != i) {
                 boolean meet = i > j ? pieces[i].meets(pieces[j]) : pieces[j].meets(pieces[i]);
-                double deep = meet ? pieces[i].depth(pieces[j], tail) : 0;
+                double deep = meet ? pieces[i].depth(pieces[j], tail, Double.POSITIVE_INFINITY) : 0;
                 overlap[i][j] = deep;
                 overlap[j][i] = deep;
             }
@@ -160,7 +165,7 @@ final class Scene {
                 // The same one is drawn in by a hair as when the pair is judged.
                 boolean meet = i > j ? trial.meets(other) : other.meets(trial);
                 if (meet) {
-                    sum += weights[j] * trial.depth(other, tail);
+                    sum += weights[j] * trial.depth(other, tail, (bound - sum) / weights[j]);
                     if (sum >= bound) {
                         return sum;
                     }

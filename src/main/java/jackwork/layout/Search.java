@@ -1,9 +1,11 @@
 package jackwork.layout;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.SplittableRandom;
+import java.util.function.Consumer;
 
 /**
  * Shortens the last sheet, drives the overlap out again, and so on; where that fails it begins anew from a layout in which
@@ -14,12 +16,18 @@ final class Search {
     /** Of the effort, spent on new layouts; the rest on pressing the best together. */
     private static final double EXPLORING = 0.75;
 
-    private static final double FIRST_SHRINK = 0.01;
-    private static final double LEAST_EXPLORED = 0.001;
-    /** Sweeps without a better total before a separation is given up. */
-    private static final int PATIENCE = 60;
+    /** Of the length, taken off at a time: halved after each failure, grown again after each success. */
+    private static final double MOST_SHRINK = 0.01;
 
+    private static final double LEAST_SHRINK = 0.001;
+    private static final double GROWTH = 2;
+    /** Shorter by less than this share is no gain. */
+    private static final double NO_GAIN = 1e-6;
+
+    /** Fresh starts of a separation from the least overlap that it came to. */
     private static final int STRIKES = 3;
+
+    private static final int LAST_STRIKES = 2;
     private static final int POOL = 12;
 
     /** A valid layout while it is being searched. */
@@ -42,44 +50,31 @@ final class Search {
     /** No sheet can be shorter when it is the only one, mm. */
     private final double least;
 
-    private final java.util.function.Consumer<Found> told;
-    private long moves;
+    private final Consumer<Found> told;
+    private final Separation separation;
 
-    Search(
-            Room room,
-            List<Shape> shapes,
-            Effort effort,
-            long seed,
-            Best best,
-            java.util.function.Consumer<Found> told) {
+    Search(Room room, List<Shape> shapes, Effort effort, long seed, Best best, Consumer<Found> told) {
         this.room = room;
         this.shapes = shapes;
         this.effort = effort;
         this.random = new SplittableRandom(seed);
+        this.separation = new Separation(shapes, random);
         this.best = best;
         this.told = told;
         this.area = shapes.stream().mapToDouble(shape -> shape.area).sum();
-        this.least = shapes.stream().mapToDouble(Search::leastLength).max().orElse(0);
-    }
-
-    /** The least extent of a piece along the sheet, mm, at any of its angles. */
-    private static double leastLength(Shape shape) {
-        Lying piece = new Lying(shape);
-        int tries = shape.turns.length > 0 ? shape.turns.length : 180;
-        double shortest = Double.POSITIVE_INFINITY;
-        for (int k = 0; k < tries; k++) {
-            piece.turn(shape.turns.length > 0 ? shape.turns[k] : Math.PI * k / tries);
-            shortest = Math.min(shortest, piece.maxX - piece.minX);
-        }
-        return shortest;
+        this.least = shapes.stream()
+                .mapToDouble(shape -> new Turned(shape, shape.narrowest(room.width())).width())
+                .max()
+                .orElse(0);
     }
 
     void run() {
-        explore(effort.share(EXPLORING, moves));
+        explore(effort.share(EXPLORING, separation.moves()));
         compress();
     }
 
-    private Found better(Scene scene) {
+    /** Offers a scene without overlap; gives the best of all searches. */
+    private Found offer(Scene scene) {
         double start = room.start(scene.sheets - 1);
         double length = 0;
         for (int i = 0; i < scene.pieces.length; i++) {
@@ -91,7 +86,7 @@ final class Search {
         if (best.offer(found)) {
             told.accept(found);
         }
-        return found;
+        return best.get();
     }
 
     /** The next, shorter thing to try: a shorter last sheet, or one sheet fewer; null when that cannot be. */
@@ -110,45 +105,44 @@ final class Search {
 
     private void explore(Effort until) {
         Found from = best.get();
-        double shrink = FIRST_SHRINK;
+        double shrink = MOST_SHRINK;
         List<Near> pool = new ArrayList<>();
-        Scene scene = shorter(from, shrink);
-        scene.restore(from.places(), random);
-        while (!until.over(moves)) {
-            if (scene.lastLength >= from.length() && scene.sheets == from.sheets()) {
-                return;
-            }
-            Mover mover = new Mover(scene, shapes, random);
-            if (separate(scene, mover, STRIKES, until)) {
-                from = better(scene);
+        Scene scene = begun(from, shrink);
+        while (!until.over(separation.moves()) && gains(scene, from)) {
+            boolean done = separation.done(scene, STRIKES, until);
+            Found now = done ? offer(scene) : best.get();
+            if (now.betterThan(from)) {
+                from = now;
                 pool.clear();
-                scene = shorter(from, shrink);
-                scene.restore(from.places(), random);
+                shrink = Math.min(MOST_SHRINK, GROWTH * shrink);
+                scene = begun(from, shrink);
+            } else if (shrink > LEAST_SHRINK) {
+                pool.add(new Near(scene.total(), scene.places()));
+                shrink = Math.max(LEAST_SHRINK, shrink / 2);
+                scene = begun(from, shrink);
+                disrupt(scene);
             } else {
                 pool.add(new Near(scene.total(), scene.places()));
                 pool.sort(Comparator.comparingDouble(Near::total));
                 if (pool.size() > POOL) {
                     pool.remove(pool.size() - 1);
                 }
-                Found now = best.get();
-                if (now.betterThan(from)) {
-                    from = now;
-                    pool.clear();
-                    scene = shorter(from, shrink);
-                    scene.restore(from.places(), random);
-                } else {
-                    double[] places = pool.get((int) (random.nextDouble() * random.nextDouble() * pool.size()))
-                            .places();
-                    if (shrink > LEAST_EXPLORED) {
-                        shrink = Math.max(LEAST_EXPLORED, shrink / 2);
-                        scene = shorter(from, shrink);
-                        places = from.places();
-                    }
-                    scene.restore(places, random);
-                    disrupt(scene);
-                }
+                // Rather one of the nearest to a layout.
+                int chosen = (int) (random.nextDouble() * random.nextDouble() * pool.size());
+                scene.restore(pool.get(chosen).places(), random);
+                disrupt(scene);
             }
         }
+    }
+
+    private Scene begun(Found from, double shrink) {
+        Scene scene = shorter(from, shrink);
+        scene.restore(from.places(), random);
+        return scene;
+    }
+
+    private static boolean gains(Scene scene, Found from) {
+        return scene.sheets < from.sheets() || scene.lastLength < from.length() * (1 - NO_GAIN);
     }
 
     /** Two large pieces change places. */
@@ -161,7 +155,7 @@ final class Search {
         for (int i = 0; i < count; i++) {
             bySize[i] = i;
         }
-        java.util.Arrays.sort(bySize, Comparator.comparingDouble(i -> -shapes.get(i).area));
+        Arrays.sort(bySize, Comparator.comparingDouble(i -> -shapes.get(i).area));
         int large = Math.max(2, (int) Math.ceil(count * 0.6));
         int a = bySize[random.nextInt(large)];
         int b = bySize[random.nextInt(large)];
@@ -178,76 +172,17 @@ final class Search {
 
     /** From the best, by ever smaller steps. */
     private void compress() {
-        double shrink = LEAST_EXPLORED;
-        while (!effort.over(moves) && shrink > 1e-6) {
+        double shrink = LEAST_SHRINK;
+        while (!effort.over(separation.moves()) && shrink > NO_GAIN) {
             Found from = best.get();
-            Scene scene = shorter(from, shrink);
-            if (scene.sheets < from.sheets() || scene.lastLength >= from.length()) {
+            Scene scene = begun(from, shrink);
+            if (!gains(scene, from)) {
                 shrink /= 2;
-                continue;
-            }
-            scene.restore(from.places(), random);
-            if (separate(scene, new Mover(scene, shapes, random), 2, effort)) {
-                better(scene);
+            } else if (separation.done(scene, LAST_STRIKES, effort)) {
+                offer(scene);
             } else {
                 shrink *= 0.6;
             }
         }
-    }
-
-    /** Moves overlapping pieces until none is left, or until that leads nowhere. */
-    private boolean separate(Scene scene, Mover mover, int strikes, Effort until) {
-        scene.resetWeights();
-        double least = scene.total();
-        double[] leastPlaces = scene.places();
-        int[] order = new int[scene.pieces.length];
-        for (int strike = 0; strike < strikes; strike++) {
-            double atStart = least;
-            int waited = 0;
-            while (waited < PATIENCE) {
-                int count = 0;
-                for (int i = 0; i < order.length; i++) {
-                    if (scene.overlaps(i)) {
-                        order[count++] = i;
-                    }
-                }
-                if (count == 0) {
-                    return true;
-                }
-                for (int k = count - 1; k > 0; k--) {
-                    int other = random.nextInt(k + 1);
-                    int kept = order[k];
-                    order[k] = order[other];
-                    order[other] = kept;
-                }
-                for (int k = 0; k < count; k++) {
-                    if (scene.overlaps(order[k])) {
-                        mover.move(order[k]);
-                        moves++;
-                    }
-                }
-                double total = scene.total();
-                if (total == 0) {
-                    return true;
-                }
-                if (total < least) {
-                    waited = total < 0.98 * least ? 0 : waited + 1;
-                    least = total;
-                    leastPlaces = scene.places();
-                } else {
-                    waited++;
-                }
-                scene.reweigh();
-                if (until.over(moves)) {
-                    return false;
-                }
-            }
-            scene.restore(leastPlaces, random);
-            if (least > 0.98 * atStart) {
-                break;
-            }
-        }
-        scene.restore(leastPlaces, random);
-        return false;
     }
 }

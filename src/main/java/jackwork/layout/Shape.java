@@ -3,18 +3,22 @@ package jackwork.layout;
 import jackwork.geometry.Outline;
 import jackwork.geometry.Point;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /** A piece as the search sees it: edges about its centroid, and circles inscribed in it, largest first. */
 final class Shape {
 
-    private static final int MOST_POLES = 14;
+    private static final int MOST_POLES = 8;
     /** Circles stop when they cover this share of the area. */
     private static final double COVERED = 0.9;
     /** Smaller circles, as a share of the first, say nothing more. */
     private static final double LEAST_POLE = 0.08;
 
     private static final int GRID = 48;
+
+    /** Of half a turn. */
+    private static final int DEGREES = 180;
 
     final Point centre;
     /** Corners about the centre; rings one after the other. */
@@ -23,8 +27,13 @@ final class Shape {
     final double[] y;
     /** The corner that each corner's edge goes to. */
     final int[] next;
+    /** A corner of each hole. */
+    final int[] holes;
 
-    final boolean holed;
+    /** Of each corner's edge, mm. */
+    private final double[] length;
+
+    private final double perimeter;
 
     final double[] poleX;
     final double[] poleY;
@@ -36,6 +45,8 @@ final class Shape {
     final double reach;
     /** Angles that it may lie at, rad; empty when any. */
     final double[] turns;
+    /** The shape at each of them. */
+    final Turned[] turned;
 
     Shape(Piece piece) {
         Outline outline = piece.outline();
@@ -47,10 +58,15 @@ final class Shape {
         x = new double[corners];
         y = new double[corners];
         next = new int[corners];
+        holes = new int[rings.size() - 1];
+        int hole = 0;
         int at = 0;
         double far = 0;
         for (List<Point> ring : rings) {
             int first = at;
+            if (first > 0) {
+                holes[hole++] = first;
+            }
             for (Point p : ring) {
                 x[at] = p.x() - centre.x();
                 y[at] = p.y() - centre.y();
@@ -60,8 +76,12 @@ final class Shape {
             }
             next[at - 1] = first;
         }
-        holed = rings.size() > 1;
         reach = far;
+        length = new double[corners];
+        for (int k = 0; k < corners; k++) {
+            length[k] = Math.hypot(x[next[k]] - x[k], y[next[k]] - y[k]);
+        }
+        perimeter = Arrays.stream(length).sum();
         area = outline.area();
         turns = piece.turns().stream().mapToDouble(Math::toRadians).toArray();
         List<double[]> poles = poles();
@@ -70,6 +90,58 @@ final class Shape {
         poleR = poles.stream().mapToDouble(p -> p[2]).toArray();
         // Square root of the hull's side: the outline's own area serves, hulls only differ by a factor.
         weight = Math.sqrt(Math.sqrt(area));
+        turned = new Turned[turns.length];
+        for (int k = 0; k < turns.length; k++) {
+            turned[k] = new Turned(this, turns[k]);
+        }
+    }
+
+    /** The edge at a share of all edges' length, by the corner it leaves: long ones are met more often. */
+    int edgeAt(double share) {
+        double left = share * perimeter;
+        int k = 0;
+        while (k < length.length - 1 && left >= length[k]) {
+            left -= length[k];
+            k++;
+        }
+        return k;
+    }
+
+    /** Of the edge that leaves a corner, rad. */
+    double direction(int corner) {
+        return Math.atan2(y[next[corner]] - y[corner], x[next[corner]] - x[corner]);
+    }
+
+    /**
+     * The angle at which it is shortest along a sheet, of those at which it is no wider than the sheet; to a degree for a
+     * piece free to turn; not a number when there is none.
+     */
+    double narrowest(double width) {
+        int tries = free() ? DEGREES : turned.length;
+        double shortest = Double.POSITIVE_INFINITY;
+        double angle = Double.NaN;
+        for (int k = 0; k < tries; k++) {
+            Turned lies = free() ? new Turned(this, Math.PI * k / DEGREES) : turned[k];
+            if (lies.height() <= width && lies.width() < shortest) {
+                shortest = lies.width();
+                angle = lies.angle;
+            }
+        }
+        return angle;
+    }
+
+    /** Whether it may lie at any angle. */
+    boolean free() {
+        return turns.length == 0;
+    }
+
+    /** The shape at an angle that it may lie at. */
+    Turned at(double angle) {
+        int k = turned.length - 1;
+        while (k > 0 && turned[k].angle != angle) {
+            k--;
+        }
+        return turned[k];
     }
 
     private List<double[]> poles() {
