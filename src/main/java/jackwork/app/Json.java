@@ -1,8 +1,11 @@
 package jackwork.app;
 
+import jackwork.check.Finding;
 import jackwork.geometry.Point;
+import jackwork.stock.Basis;
 import java.lang.reflect.InvocationTargetException;
 import java.lang.reflect.RecordComponent;
+import java.math.BigDecimal;
 import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
@@ -40,10 +43,6 @@ final class Json {
         return JsonNodeFactory.instance.arrayNode();
     }
 
-    static JsonNode tree(Record value) {
-        return node(value, USUAL_PLACES);
-    }
-
     static String compact(Record value) {
         return MAPPER.writeValueAsString(node(value, USUAL_PLACES));
     }
@@ -74,6 +73,10 @@ final class Json {
             return nodes.numberNode(number);
         } else if (value instanceof Boolean truth) {
             return nodes.booleanNode(truth);
+        } else if (value instanceof BigDecimal amount) {
+            return nodes.numberNode(amount);
+        } else if (value instanceof Basis basis) {
+            return nodes.stringNode(basis.words());
         } else if (value instanceof Enum<?> word) {
             return nodes.stringNode(word(word));
         } else if (value instanceof Collection<?> list) {
@@ -84,6 +87,8 @@ final class Json {
             ObjectNode object = nodes.objectNode();
             map.forEach((key, item) -> object.set(String.valueOf(key), node(item, places)));
             return object;
+        } else if (value instanceof Finding finding) {
+            return record(ReportMaker.finding(finding), places);
         } else if (value instanceof Record record) {
             return record(record, places);
         }

@@ -77,7 +77,7 @@ public final class Pricing {
 
     /** One JSON object, pretty. */
     public static String json(PriceReport report) {
-        return Json.pretty(PriceJson.of(report));
+        return Json.pretty(report);
     }
 
     /** Draws builds of this design, put together here and by beginners; the answers that follow take them. */

@@ -18,7 +18,7 @@ public record SheetSearch(double seconds, BooleanSupplier stopped, Consumer<Stri
     private static final long SEED = 1;
 
     /** Moves of single pieces in all, whatever the number of stocks: about a second. */
-    private static final long MOVES = 6_000;
+    private static final long MOVES = 3_000;
 
     public static SheetSearch usual() {
         return new SheetSearch(0, () -> false, words -> {});
