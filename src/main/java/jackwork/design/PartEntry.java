@@ -41,7 +41,9 @@ public record PartEntry(
         if (!(pliesOrOne() >= 1 && pliesOrOne() <= MOST_PLIES)) {
             yaml.problem(path, "read " + plies + ", expected 1 to " + MOST_PLIES);
         } else if (pliesOrOne() > layer + 1 && layer >= 0) {
-            yaml.problem(path, "read " + plies + ", but there are only " + layer + " layers behind it");
+            yaml.problem(
+                    path,
+                    "read " + plies + ", but behind layer " + layer + " there is room for " + layer + " more at most");
         }
         for (int ply = 2; ply <= Math.min(pliesOrOne(), MOST_PLIES); ply++) {
             if (works.parts().containsKey(ply(name, ply))) {

@@ -3,10 +3,7 @@ package jackwork.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import jackwork.DemoCopy;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.PrintStream;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
@@ -17,27 +14,9 @@ import tools.jackson.databind.json.JsonMapper;
 /** The commands as typed: results on stdout, talk on stderr, exit codes that mean something. */
 class MainTest {
 
-    private record Ran(int exit, String out, String err) {}
-
-    private static Ran run(String... arguments) {
-        PrintStream oldOut = System.out;
-        PrintStream oldErr = System.err;
-        ByteArrayOutputStream out = new ByteArrayOutputStream();
-        ByteArrayOutputStream err = new ByteArrayOutputStream();
-        System.setOut(new PrintStream(out, true, StandardCharsets.UTF_8));
-        System.setErr(new PrintStream(err, true, StandardCharsets.UTF_8));
-        try {
-            int exit = Main.run(arguments);
-            return new Ran(exit, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
-        } finally {
-            System.setOut(oldOut);
-            System.setErr(oldErr);
-        }
-    }
-
     @Test
     void theHeronWorks() {
-        Ran ran = run("check", "demo/heron", "--json");
+        Ran ran = Ran.run("check", "demo/heron", "--json");
         assertThat(ran.exit()).isZero();
         JsonNode report = JsonMapper.shared().readTree(ran.out());
         assertThat(report.get("formatVersion").asInt()).isEqualTo(1);
@@ -72,13 +51,13 @@ class MainTest {
 
     @Test
     void sameInputSameBytes() {
-        assertThat(run("check", "demo/heron", "--json").out())
-                .isEqualTo(run("check", "demo/heron", "--json").out());
+        assertThat(Ran.run("check", "demo/heron", "--json").out())
+                .isEqualTo(Ran.run("check", "demo/heron", "--json").out());
     }
 
     @Test
     void buildsAreInTheReportAndTheSameWithAnyThreads() {
-        Ran ran = run("check", "demo/heron", "--builds", "10", "--seed", "7", "--threads", "2", "--json");
+        Ran ran = Ran.run("check", "demo/heron", "--builds", "10", "--seed", "7", "--threads", "2", "--json");
         assertThat(ran.exit()).isZero();
         assertThat(ran.err()).contains("10 of 10 builds");
         JsonNode report = JsonMapper.shared().readTree(ran.out());
@@ -87,7 +66,7 @@ class MainTest {
         assertThat(report.at("/builds/matters/numbers").size()).isEqualTo(6);
         assertThat(report.at("/coins/2/cycle/passes").asBoolean()).isTrue();
         assertThat(report.at("/coins/2/cycle/stages/6/stage").asString()).isEqualTo("refuses");
-        assertThat(run("check", "demo/heron", "--builds", "10", "--seed", "7", "--threads", "1", "--json")
+        assertThat(Ran.run("check", "demo/heron", "--builds", "10", "--seed", "7", "--threads", "1", "--json")
                         .out())
                 .isEqualTo(ran.out());
     }
@@ -95,7 +74,7 @@ class MainTest {
     @Test
     void replayDrawsABuild(@TempDir Path folder) throws IOException {
         Path out = folder.resolve("seen.svg");
-        Ran ran = run(
+        Ran ran = Ran.run(
                 "replay",
                 "demo/spoiled/kicker-short",
                 "--build",
@@ -112,10 +91,10 @@ class MainTest {
                 .startsWith("<?xml")
                 .contains("<animateTransform")
                 .endsWith("</svg>\n");
-        assertThat(run("replay", "demo/heron", "--build", "99", "--builds", "20")
+        assertThat(Ran.run("replay", "demo/heron", "--build", "99", "--builds", "20")
                         .err())
                 .contains("--build reads 99, expected 0 to 19");
-        assertThat(run("replay", "demo/heron", "--build", "0", "--coin", "EUR-3")
+        assertThat(Ran.run("replay", "demo/heron", "--build", "0", "--coin", "EUR-3")
                         .err())
                 .contains("EUR-3");
     }
@@ -124,7 +103,7 @@ class MainTest {
     @Test
     void replayDrawsATwistAcross(@TempDir Path folder) throws IOException {
         Path out = folder.resolve("across.svg");
-        Ran ran = run("replay", "demo/spoiled/bucket-twists", "--build", "0", "--seed", "7", "-o", out.toString());
+        Ran ran = Ran.run("replay", "demo/spoiled/bucket-twists", "--build", "0", "--seed", "7", "-o", out.toString());
         assertThat(ran.out()).contains("the bucket twists against its neighbours");
         assertThat(Files.readString(out))
                 .contains("seen across the mechanism")
@@ -136,7 +115,7 @@ class MainTest {
     void tuneProposesAndAppliesOneNumber(@TempDir Path folder) throws IOException {
         Path design = DemoCopy.at(folder.resolve("workshop")).resolve("spoiled/counterweight-heavy");
         String before = Files.readString(design.resolve("design.yaml"));
-        Ran ran = run(
+        Ran ran = Ran.run(
                 "tune",
                 design.toString(),
                 "--free",
@@ -151,17 +130,18 @@ class MainTest {
                 .isIn(
                         before.replace("counterweight.count: 4", "counterweight.count: 2"),
                         before.replace("counterweight.count: 4", "counterweight.count: 3"));
-        assertThat(run("tune", design.toString(), "--free", "box.lever.throw=9").err())
+        assertThat(Ran.run("tune", design.toString(), "--free", "box.lever.throw=9")
+                        .err())
                 .contains("expected a path and limits");
-        assertThat(run("tune", design.toString(), "--free", "box.lever.throww=8..9")
+        assertThat(Ran.run("tune", design.toString(), "--free", "box.lever.throww=8..9")
                         .err())
                 .contains("throww");
-        assertThat(run("check", "demo/heron", "--builds", "3").err()).contains("--builds reads 3");
+        assertThat(Ran.run("check", "demo/heron", "--builds", "3").err()).contains("--builds reads 3");
     }
 
     @Test
     void theSpoiledHeronFailsAndNamesTheStroke() {
-        Ran ran = run("check", "demo/spoiled/heron-hangs-up");
+        Ran ran = Ran.run("check", "demo/spoiled/heron-hangs-up");
         assertThat(ran.exit()).isEqualTo(1);
         assertThat(ran.out()).contains("fails").containsPattern("return force turns negative at stroke 0\\.\\d\\d");
     }
@@ -171,7 +151,7 @@ class MainTest {
         DemoCopy.at(folder.resolve("w"));
         Path design = folder.resolve("w/heron/design.yaml");
         Files.writeString(design, Files.readString(design).replace("coins:", "coinz:"));
-        Ran ran = run("check", folder.resolve("w/heron").toString());
+        Ran ran = Ran.run("check", folder.resolve("w/heron").toString());
         assertThat(ran.exit()).isEqualTo(2);
         assertThat(ran.out()).isEmpty();
         assertThat(ran.err()).contains("design.yaml:5:1").contains("did you mean \"coins\"?");
@@ -179,26 +159,26 @@ class MainTest {
 
     @Test
     void unknownWordsAreUsage() {
-        assertThat(run("chekc").exit()).isEqualTo(2);
-        assertThat(run("check", "demo/heron", "--nonsense").exit()).isEqualTo(2);
-        assertThat(run("check", "demo/no-such-design").exit()).isEqualTo(2);
+        assertThat(Ran.run("chekc").exit()).isEqualTo(2);
+        assertThat(Ran.run("check", "demo/heron", "--nonsense").exit()).isEqualTo(2);
+        assertThat(Ran.run("check", "demo/no-such-design").exit()).isEqualTo(2);
     }
 
     @Test
     void otherCoinsCanBeAskedAbout() {
-        Ran ran = run("check", "demo/heron", "--coins", "GBP-2,EUR-0.01");
+        Ran ran = Ran.run("check", "demo/heron", "--coins", "GBP-2,EUR-0.01");
         assertThat(ran.exit()).isEqualTo(1);
         assertThat(ran.out())
                 .contains("FAIL      Does EUR-0.01 tip the bucket?")
                 .contains("GBP-2");
-        Ran wrong = run("check", "demo/heron", "--coins", "EUR-3");
+        Ran wrong = Ran.run("check", "demo/heron", "--coins", "EUR-3");
         assertThat(wrong.exit()).isEqualTo(2);
         assertThat(wrong.err()).contains("did you mean \"EUR-1\"?");
     }
 
     @Test
     void packs(@TempDir Path folder) {
-        Ran ran = run("pack", "demo/heron", "-o", folder.resolve("out").toString(), "--quantity", "2");
+        Ran ran = Ran.run("pack", "demo/heron", "-o", folder.resolve("out").toString(), "--quantity", "2");
         assertThat(ran.exit()).isZero();
         assertThat(folder.resolve("out/sheets.pdf")).isNotEmptyFile();
         assertThat(folder.resolve("out/parts.csv")).content().contains("head-2");
@@ -206,25 +186,33 @@ class MainTest {
 
     @Test
     void startsANewDesignThatChecks(@TempDir Path folder) throws IOException {
-        Ran ran = run("new", "my-bird", "--from", "spoiled/heron-hangs-up", "--in", folder.toString());
+        Ran ran = Ran.run("new", "my-bird", "--from", "spoiled/heron-hangs-up", "--in", folder.toString());
         assertThat(ran.exit()).isZero();
         assertThat(Files.readString(folder.resolve("my-bird/design.yaml"))).contains("name: my-bird");
-        assertThat(run("check", folder.resolve("my-bird").toString()).exit()).isEqualTo(1);
-        assertThat(run("new", "second", "--in", folder.toString()).exit()).isZero();
-        assertThat(run("check", folder.resolve("second").toString()).exit()).isZero();
-        assertThat(run("new", "second", "--in", folder.toString()).exit()).isEqualTo(2);
-        assertThat(run("new", "../escape", "--in", folder.toString()).exit()).isEqualTo(2);
+        assertThat(Ran.run("check", folder.resolve("my-bird").toString()).exit())
+                .isEqualTo(1);
+        assertThat(Ran.run("new", "second", "--in", folder.toString()).exit()).isZero();
+        assertThat(Ran.run("check", folder.resolve("second").toString()).exit()).isZero();
+        assertThat(Ran.run("new", "second", "--in", folder.toString()).exit()).isEqualTo(2);
+        assertThat(Ran.run("new", "../escape", "--in", folder.toString()).exit())
+                .isEqualTo(2);
     }
 
     @Test
     void listsCoinsAndStockWithSources() {
-        assertThat(run("coins").out()).contains("EUR-2").contains("729/2014").contains("31 U.S.C. 5112");
-        assertThat(run("stock").out()).contains("birch-ply").contains("guess").contains("published");
+        assertThat(Ran.run("coins").out())
+                .contains("EUR-2")
+                .contains("729/2014")
+                .contains("31 U.S.C. 5112");
+        assertThat(Ran.run("stock").out())
+                .contains("birch-ply")
+                .contains("guess")
+                .contains("published");
     }
 
     @Test
     void tellsTheMechanism() {
-        Ran ran = run("mechanism", "demo/heron");
+        Ran ran = Ran.run("mechanism", "demo/heron");
         JsonNode mechanism = JsonMapper.shared().readTree(ran.out());
         assertThat(mechanism.get("bodies").size()).isEqualTo(9);
         assertThat(mechanism.get("pins").size()).isGreaterThanOrEqualTo(11);

@@ -4,11 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import jackwork.DemoCopy;
 import java.io.ByteArrayInputStream;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.PrintStream;
 import java.math.BigDecimal;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import javax.xml.parsers.DocumentBuilderFactory;
@@ -21,26 +18,8 @@ import tools.jackson.databind.json.JsonMapper;
 /** {@code jackwork price} as typed, on the demo's heron. */
 class PriceCommandTest {
 
-    private record Ran(int exit, String out, String err) {}
-
     @TempDir
     private Path folder = Path.of("");
-
-    private static Ran run(String... arguments) {
-        PrintStream oldOut = System.out;
-        PrintStream oldErr = System.err;
-        ByteArrayOutputStream out = new ByteArrayOutputStream();
-        ByteArrayOutputStream err = new ByteArrayOutputStream();
-        System.setOut(new PrintStream(out, true, StandardCharsets.UTF_8));
-        System.setErr(new PrintStream(err, true, StandardCharsets.UTF_8));
-        try {
-            int exit = Main.run(arguments);
-            return new Ran(exit, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
-        } finally {
-            System.setOut(oldOut);
-            System.setErr(oldErr);
-        }
-    }
 
     private static JsonNode json(Ran ran) {
         return JsonMapper.shared().readTree(ran.out());
@@ -66,7 +45,7 @@ class PriceCommandTest {
     /** The heron's own counts, from its files: 11 pins that turn, 2 pictures, one steel bar and nuts, 9 panels. */
     @Test
     void everythingAPageNeeds() {
-        Ran ran = run("price", "demo/heron", "--quantity", "2", "--shelf", "400", "--json");
+        Ran ran = Ran.run("price", "demo/heron", "--quantity", "2", "--shelf", "400", "--json");
         assertThat(ran.exit()).isZero();
         JsonNode report = json(ran);
         assertThat(report.get("design").asString()).isEqualTo("Heron");
@@ -99,20 +78,20 @@ class PriceCommandTest {
     @Test
     void sameInputSameBytes() {
         String[] typed = {"price", "demo/cobbler", "--quantity", "1", "--json"};
-        assertThat(run(typed).out()).isEqualTo(run(typed).out());
+        assertThat(Ran.run(typed).out()).isEqualTo(Ran.run(typed).out());
     }
 
     @Test
     void aPriceThatCannotPayFailsAndSaysWhatIsInTheWay() {
-        Ran ran = run("price", "demo/heron", "--quantity", "2", "--shelf", "35");
+        Ran ran = Ran.run("price", "demo/heron", "--quantity", "2", "--shelf", "35");
         assertThat(ran.exit()).isEqualTo(1);
         assertThat(ran.out()).contains("Heron: fails", "Backwards from 35.00 EUR", "these 5 steps take");
     }
 
     @Test
     void whatWasTimedReplacesTheGuess() {
-        JsonNode report = json(
-                run("price", "demo/heron", "--quantity", "2", "--time", "pivot=18.5", "--time", "dress=40", "--json"));
+        JsonNode report = json(Ran.run(
+                "price", "demo/heron", "--quantity", "2", "--time", "pivot=18.5", "--time", "dress=40", "--json"));
         double dress = 0;
         for (JsonNode task : report.get("tasks")) {
             String stage = task.get("stage").asString();
@@ -126,15 +105,15 @@ class PriceCommandTest {
             }
         }
         assertThat(dress).isBetween(39.999, 40.001);
-        assertThat(run("price", "demo/heron", "--quantity", "1", "--time", "whistling=3")
+        assertThat(Ran.run("price", "demo/heron", "--quantity", "1", "--time", "whistling=3")
                         .err())
                 .contains("whistling");
     }
 
     @Test
     void theWageMovesThePrice() {
-        JsonNode low = json(run("price", "demo/heron", "--quantity", "1", "--wage", "10", "--json"));
-        JsonNode high = json(run("price", "demo/heron", "--quantity", "1", "--wage", "20", "--json"));
+        JsonNode low = json(Ran.run("price", "demo/heron", "--quantity", "1", "--wage", "10", "--json"));
+        JsonNode high = json(Ran.run("price", "demo/heron", "--quantity", "1", "--wage", "20", "--json"));
         assertThat(high.get("floor").decimalValue())
                 .isGreaterThan(low.get("floor").decimalValue());
         assertThat(high.at("/hour/cost").decimalValue()).isEqualByComparingTo("32");
@@ -145,7 +124,7 @@ class PriceCommandTest {
     void editsAreAskedAgain() throws IOException {
         Path heron = DemoCopy.at(folder.resolve("demo")).resolve("heron");
         String before = Files.readString(heron.resolve("design.yaml"));
-        JsonNode report = json(run("price", heron.toString(), "--quantity", "1", "--again", "--json"));
+        JsonNode report = json(Ran.run("price", heron.toString(), "--quantity", "1", "--again", "--json"));
         int asked = 0;
         for (JsonNode offer : report.get("quicker")) {
             if (!offer.get("edit").isEmpty()) {
@@ -160,7 +139,7 @@ class PriceCommandTest {
 
     @Test
     void virtualBuildsSayHowManyPassTheirTrial() {
-        JsonNode report = json(run("price", "demo/heron", "--quantity", "1", "--builds", "10", "--json"));
+        JsonNode report = json(Ran.run("price", "demo/heron", "--quantity", "1", "--builds", "10", "--json"));
         for (JsonNode number : report.get("numbers")) {
             if (number.get("name").asString().equals("yields.first-time")) {
                 assertThat(number.at("/number/source").asString()).contains("10 virtual builds");
@@ -172,7 +151,7 @@ class PriceCommandTest {
     @Test
     void theChartIsAPictureWithABarForEachNumber() throws Exception {
         Path chart = folder.resolve("chart.svg");
-        assertThat(run("price", "demo/heron", "--quantity", "1", "--shelf", "400", "--chart", chart.toString())
+        assertThat(Ran.run("price", "demo/heron", "--quantity", "1", "--shelf", "400", "--chart", chart.toString())
                         .exit())
                 .isZero();
         DocumentBuilderFactory factory = DocumentBuilderFactory.newInstance();
@@ -187,21 +166,22 @@ class PriceCommandTest {
 
     @Test
     void slipsOfThePenAreToldKindly() throws IOException {
-        assertThat(run("price", "demo/heron", "--shelf", "thirty").exit()).isEqualTo(2);
-        assertThat(run("price", "demo/heron", "--quantity", "0").err())
+        assertThat(Ran.run("price", "demo/heron", "--shelf", "thirty").exit()).isEqualTo(2);
+        assertThat(Ran.run("price", "demo/heron", "--quantity", "0").err())
                 .contains("--quantity reads 0, expected 1 to 1000");
-        assertThat(run("price", "demo/heron", "--time", "pivot=-3").exit()).isEqualTo(2);
+        assertThat(Ran.run("price", "demo/heron", "--time", "pivot=-3").exit()).isEqualTo(2);
         Path demo = DemoCopy.at(folder.resolve("demo"));
         Path file = demo.resolve("workshop.yaml");
         String text = Files.readString(file);
         Files.writeString(file, text.replace("  wage: 14", "  wgae: 14"));
-        assertThat(run("price", demo.resolve("heron").toString()).err()).contains("\"wgae\"", "did you mean \"wage\"?");
+        assertThat(Ran.run("price", demo.resolve("heron").toString()).err())
+                .contains("\"wgae\"", "did you mean \"wage\"?");
         Files.writeString(file, text.replace("share: 35 %", "share: 120 %"));
-        assertThat(run("price", demo.resolve("heron").toString()).err())
+        assertThat(Ran.run("price", demo.resolve("heron").toString()).err())
                 .contains("workshop.yaml:", "read 120, expected 0 to 95");
         Files.writeString(file, text.replace("  paint-part:", "  paint-parts:"));
-        assertThat(run("price", demo.resolve("heron").toString()).err()).contains("did you mean \"paint-part\"?");
+        assertThat(Ran.run("price", demo.resolve("heron").toString()).err()).contains("did you mean \"paint-part\"?");
         Files.writeString(file, text.replace("to: 55", "to: 10"));
-        assertThat(run("price", demo.resolve("heron").toString()).err()).contains("expected more than 20");
+        assertThat(Ran.run("price", demo.resolve("heron").toString()).err()).contains("expected more than 20");
     }
 }

@@ -83,6 +83,6 @@ class PliesTest {
         plies("$11, plies: 3");
         assertThatThrownBy(() -> DesignReader.read(heron))
                 .hasMessageContaining("figure.yaml")
-                .hasMessageContaining("read 3, but there are only 1 layers behind it");
+                .hasMessageContaining("read 3, but behind layer 1 there is room for 1 more at most");
     }
 }
