@@ -6,10 +6,7 @@ import jackwork.builds.FreeNumber;
 import jackwork.builds.Tune;
 import jackwork.check.Subject;
 import jackwork.design.Design;
-import jackwork.design.DesignException;
 import jackwork.design.DesignFiles;
-import jackwork.motion.MechanismException;
-import jackwork.parts.PartException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -31,81 +28,12 @@ public final class Jobs {
         this.workbench = workbench;
     }
 
-    /** One piece of work in its own thread; its state is read from any other. */
-    private abstract static class Job {
-        final int number;
-        final String design;
-        final String version;
-        final int size;
-        volatile int done;
-        volatile JobView.State state = JobView.State.RUNNING;
-        volatile String problem = "";
-        final List<String> said = new ArrayList<>();
-        volatile @Nullable Thread thread;
-
-        Job(int number, String design, String version, int size) {
-            this.number = number;
-            this.design = design;
-            this.version = version;
-            this.size = size;
-        }
-
-        abstract void work() throws InterruptedException;
-
-        Optional<BuildReport> builds() {
-            return Optional.empty();
-        }
-
-        Optional<Tune.Proposal> proposal() {
-            return Optional.empty();
-        }
-
-        void start() {
-            Thread worker = new Thread(this::run, "job " + number);
-            worker.setDaemon(true);
-            thread = worker;
-            worker.start();
-        }
-
-        private void run() {
-            try {
-                work();
-                state = JobView.State.DONE;
-            } catch (InterruptedException e) {
-                state = JobView.State.STOPPED;
-            } catch (DesignException | MechanismException | PartException e) {
-                problem = String.valueOf(e.getMessage());
-                state = JobView.State.FAILED;
-            } catch (RuntimeException e) {
-                boolean stopped = Thread.currentThread().isInterrupted();
-                problem = stopped ? "" : "our own fault: " + e;
-                state = stopped ? JobView.State.STOPPED : JobView.State.FAILED;
-            }
-        }
-
-        void stop() {
-            Thread worker = thread;
-            if (worker != null) {
-                worker.interrupt();
-            }
-        }
-
-        synchronized void say(String line) {
-            said.add(line);
-            done++;
-        }
-
-        synchronized List<String> lines() {
-            return List.copyOf(said);
-        }
-    }
-
     /** Virtual builds. */
     private static final class Pieces extends Job {
         private final BuildRun run;
 
-        Pieces(int number, String design, String version, BuildRun run) {
-            super(number, design, version, run.size());
+        Pieces(String design, String version, BuildRun run) {
+            super(design, version, run.size());
             this.run = run;
         }
 
@@ -131,8 +59,8 @@ public final class Jobs {
         private final Tune tune;
         private volatile Tune.@Nullable Proposal found;
 
-        Search(int number, Design design, String version, String id, List<FreeNumber> free, long seed) {
-            super(number, id, version, 0);
+        Search(Design design, String version, String id, List<FreeNumber> free, long seed) {
+            super(id, version, 0);
             int threads = Runtime.getRuntime().availableProcessors();
             this.tune = new Tune(design.folder(), free, seed, threads, this::say);
         }
@@ -157,7 +85,7 @@ public final class Jobs {
         Design design = workbench.design(id);
         Subject subject = Subject.asNumbered(design);
         BuildRun run = DesignCheck.builds(subject, request.builds(), request.seed());
-        return begin(new Pieces(++last, id, DesignFiles.of(design).version(), run));
+        return begin(new Pieces(id, DesignFiles.of(design).version(), run));
     }
 
     /** @param body a {@link ForTuning} */
@@ -175,16 +103,17 @@ public final class Jobs {
             throw new BadRequestException("expected one to four numbers that may change");
         }
         Design design = workbench.design(id);
-        return begin(new Search(++last, design, DesignFiles.of(design).version(), id, free, request.seed()));
+        return begin(new Search(design, DesignFiles.of(design).version(), id, free, request.seed()));
     }
 
-    private String begin(Job job) {
+    /** Takes the place of whatever ran before. */
+    synchronized String begin(Job job) {
         Job before = now;
         if (before != null) {
             before.stop();
         }
         now = job;
-        job.start();
+        job.start(++last);
         return view(job);
     }
 
@@ -202,7 +131,7 @@ public final class Jobs {
 
     private Job find(int number) {
         Job job = now;
-        if (job == null || job.number != number) {
+        if (job == null || job.number() != number) {
             throw new BadRequestException("that work was taken off the bench; other work took its place");
         }
         return job;
@@ -211,7 +140,7 @@ public final class Jobs {
     private static String view(Job job) {
         Report.Builds builds = job.builds().map(ReportMaker::builds).orElse(null);
         return Json.compact(new JobView(
-                job.number,
+                job.number(),
                 job.design,
                 job.version,
                 job.state,

@@ -2,15 +2,26 @@ package jackwork.app;
 
 import java.net.InetAddress;
 import java.net.URI;
+import java.time.Instant;
+import java.util.List;
 
 /** Something that lets a phone log, in this house's network; found as a service, as {@link PageHost} is. */
 public interface PhoneHost {
+
+    /** A phone that was let in. */
+    record Guest(Instant since, Instant until) {}
 
     /** A phone's page being served. */
     interface Running {
 
         /** An address that lets one phone in, once, within ten minutes. Each call makes a new one and voids the last. */
         URI link();
+
+        /** Whether the last link still lets one in. */
+        boolean open();
+
+        /** The phones that are in. */
+        List<Guest> guests();
 
         void stop();
     }

@@ -1,17 +1,14 @@
 package jackwork.cli;
 
+import jackwork.app.HouseNetwork;
 import jackwork.app.PhoneHost;
 import jackwork.app.PhoneLog;
 import jackwork.drawing.QrCode;
 import java.io.IOException;
-import java.net.Inet4Address;
 import java.net.InetAddress;
-import java.net.NetworkInterface;
 import java.net.URI;
 import java.net.UnknownHostException;
 import java.time.Clock;
-import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
 import java.util.ServiceLoader;
 import java.util.concurrent.Callable;
@@ -79,16 +76,7 @@ final class BenchPhone implements Callable<Integer> {
                 throw new BadInputException("--address reads \"" + address + "\", expected one as in 192.168.1.20");
             }
         }
-        List<InetAddress> found = new ArrayList<>();
-        for (NetworkInterface card : Collections.list(NetworkInterface.getNetworkInterfaces())) {
-            if (card.isUp() && !card.isLoopback() && !card.isPointToPoint()) {
-                for (InetAddress each : Collections.list(card.getInetAddresses())) {
-                    if (each instanceof Inet4Address && each.isSiteLocalAddress()) {
-                        found.add(each);
-                    }
-                }
-            }
-        }
+        List<InetAddress> found = HouseNetwork.addresses();
         if (found.size() != 1) {
             throw new BadInputException((found.isEmpty()
                             ? "this machine is in no house network"
