@@ -1,5 +1,5 @@
 /** The bench on a phone: big buttons for one thumb. No framework: it must come up at once beside the laser. */
-import { Queue, type Entry } from "./phone-queue";
+import { type Entry, now, Queue, uuid } from "./unsent";
 
 interface Design {
   readonly design: string;
@@ -9,6 +9,12 @@ interface Design {
   readonly pieces: string[];
   tries: number;
   passes: number;
+}
+
+interface Logged extends Entry {
+  readonly kind: "trial" | "timing" | "strike-trial";
+  readonly at: string;
+  readonly [field: string]: string | number;
 }
 
 interface Choices {
@@ -27,21 +33,12 @@ let choices: Choices;
 let design: Design;
 let coin = "";
 let piece = "";
-let last: { entry: Entry; passed: boolean; design: Design } | undefined;
+let last: { entry: Logged; passed: boolean; design: Design } | undefined;
 let view: "try" | "cause" | "time" = "try";
 let started = 0;
 let trouble = "";
 
-const queue = new Queue((problem) => (trouble = `Not taken: ${problem}`));
-
-/** crypto.randomUUID needs https, which a workshop's own network does not have. */
-function uuid(): string {
-  const bytes = crypto.getRandomValues(new Uint8Array(16));
-  bytes[6] = (bytes[6]! & 0x0f) | 0x40;
-  bytes[8] = (bytes[8]! & 0x3f) | 0x80;
-  const hex = [...bytes].map((byte) => byte.toString(16).padStart(2, "0")).join("");
-  return [hex.slice(0, 8), hex.slice(8, 12), hex.slice(12, 16), hex.slice(16, 20), hex.slice(20)].join("-");
-}
+const queue = new Queue<Logged>("jackwork-bench-unsent", "/log", (problem) => (trouble = `Not taken: ${problem}`));
 
 function say(words: string, mood = ""): void {
   said.textContent = words;
@@ -65,14 +62,13 @@ async function send(): Promise<void> {
   }
 }
 
-function log(entry: Entry): void {
+function log(entry: Logged): void {
   queue.add(entry);
   void send();
 }
 
-function entry(kind: Entry["kind"], fields: Record<string, string | number>): Entry {
-  const at = `${new Date().toISOString().slice(0, 19)}Z`;
-  return { ...fields, id: uuid(), kind, at };
+function entry(kind: Logged["kind"], fields: Record<string, string | number>): Logged {
+  return { ...fields, id: uuid(), kind, at: now() };
 }
 
 function tried(cause: string): void {
@@ -262,8 +258,8 @@ async function start(): Promise<void> {
       main.dataset["state"] = "locked";
       say(
         entered
-          ? "This phone is not let in. Ask for a link at the bench: jackwork bench phone"
-          : "This link has been used, or is too old. Ask for another at the bench: press Enter there.",
+          ? "This phone is not let in. Ask for a link at the bench."
+          : "This link has been used, or is too old. Ask for another at the bench.",
         "bad",
       );
       return;
@@ -279,7 +275,7 @@ async function start(): Promise<void> {
   const first = choices.designs[0];
   if (!first) {
     main.dataset["state"] = "empty";
-    say("Nothing is frozen yet: jackwork bench freeze DESIGN", "wait");
+    say("No design is frozen yet. Freeze one at the bench first: tries belong to a revision.", "wait");
     return;
   }
   choose(first);

@@ -81,8 +81,12 @@ record LoggedEntries(List<BenchView.LoggedEntry> newest, int older) {
         String causes = trial.failures().entrySet().stream()
                 .map(cause -> cause.getKey() + " " + cause.getValue())
                 .collect(Collectors.joining(", "));
-        return trial.revision() + piece(trial.piece()) + ", " + trial.coin() + ": " + trial.passes() + " of "
+        return of(trial.revision()) + piece(trial.piece()) + ", " + trial.coin() + ": " + trial.passes() + " of "
                 + trial.tries() + " passed" + (causes.isEmpty() ? "" : "; failed: " + causes);
+    }
+
+    private static String of(RevisionName name) {
+        return name.design() + ", revision " + name.number();
     }
 
     private static String piece(@Nullable String serial) {
@@ -90,7 +94,7 @@ record LoggedEntries(List<BenchView.LoggedEntry> newest, int older) {
     }
 
     private static String words(Timing timing) {
-        return timing.revision() + ": " + timing.operation() + ", " + plain(timing.minutes()) + " minutes for "
+        return of(timing.revision()) + ": " + timing.operation() + ", " + plain(timing.minutes()) + " minutes for "
                 + (timing.pieces() == 1 ? "a piece" : timing.pieces() + " pieces");
     }
 
@@ -103,7 +107,7 @@ record LoggedEntries(List<BenchView.LoggedEntry> newest, int older) {
     }
 
     private static String words(Piece piece) {
-        return "piece " + piece.serial() + " of " + piece.revision()
+        return "piece " + piece.serial() + " of " + of(piece.revision())
                 + (piece.batch().isEmpty() ? "" : ", batch " + piece.batch());
     }
 
@@ -119,7 +123,7 @@ record LoggedEntries(List<BenchView.LoggedEntry> newest, int older) {
     }
 
     private static String words(Prediction made) {
-        return made.revision() + ": " + made.passes() + " of " + made.builds() + " builds pass, seed " + made.seed();
+        return of(made.revision()) + ": " + made.passes() + " of " + made.builds() + " builds pass, seed " + made.seed();
     }
 
     private static String plain(double value) {
