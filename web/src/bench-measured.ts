@@ -103,7 +103,7 @@ class BenchMeasured extends BenchPart {
   }
 
   private result(form: MeasuringForm, result: MeasuredTry): TemplateResult {
-    const { alone, together, measurements, place, why } = result;
+    const { alone, together, measurements, why } = result;
     return html`<div class="outcome-measured" role="status">
       <p>
         ${alone ? html`<strong>${valueWords(alone)}</strong>` : why}

@@ -1,6 +1,6 @@
 import type { ReactiveController, ReactiveControllerHost } from "lit";
 import { type BenchPulse, type BenchView, get, type PhoneView, post, type Typed } from "./api.js";
-import { now, Queue, uuid } from "./unsent.js";
+import { now, Queue, type Sent, uuid } from "./unsent.js";
 
 const LOOK_EVERY = 1500;
 const WISH = "jackwork-bench-wish";
@@ -24,7 +24,7 @@ export class BenchState implements ReactiveController {
   wish: Wish = kept();
 
   private readonly watching = new Set<ReactiveControllerHost>();
-  private readonly queue = new Queue<Typed>("jackwork-desk-unsent", "/api/bench/log", (problem) => (this.refused = problem));
+  private queue: Queue<Typed> | null = null;
   private timer = 0;
   private fetching: Promise<void> | null = null;
 
@@ -44,8 +44,10 @@ export class BenchState implements ReactiveController {
     for (const host of this.watching) host.requestUpdate();
   }
 
-  begin(): void {
+  /** What waits is kept by workshop: another's page may have the same address. */
+  begin(workshop: string): void {
     this.end();
+    this.queue = new Queue(`jackwork-desk-unsent ${workshop}`, "/api/bench/log", (problem) => (this.refused = problem));
     void this.look();
   }
 
@@ -55,7 +57,7 @@ export class BenchState implements ReactiveController {
 
   /** Entries that wait for Jackwork to answer. */
   get waiting(): number {
-    return this.queue.length;
+    return this.queue?.length ?? 0;
   }
 
   async choose(design: string): Promise<void> {
@@ -72,7 +74,7 @@ export class BenchState implements ReactiveController {
   /** Logs an entry now, or as soon as Jackwork answers; its id. */
   log(kind: string, fields: Record<string, string>, note = "", at = now()): string {
     const entry: Typed = { id: uuid(), kind, at, note, fields };
-    this.queue.add(entry);
+    this.queue?.add(entry);
     this.refused = "";
     void this.send();
     return entry.id;
@@ -80,7 +82,7 @@ export class BenchState implements ReactiveController {
 
   /** An entry of this page's that is to count no more: never sent where it still waits, else struck. */
   takeBack(kind: string, id: string): void {
-    if (!this.queue.remove(id)) this.strike(kind, `page-${id}`, "taken back on the page");
+    if (!this.queue?.remove(id)) this.strike(kind, `page-${id}`, "taken back on the page");
     this.changed();
   }
 
@@ -89,7 +91,7 @@ export class BenchState implements ReactiveController {
   }
 
   async send(): Promise<void> {
-    const sent = this.queue.send();
+    const sent = this.queue?.send() ?? Promise.resolve<Sent>("sent");
     this.changed();
     this.away = (await sent) !== "sent";
     if (this.away) this.changed();

@@ -4,17 +4,7 @@ import { BenchPart } from "./bench-part.js";
 import { twoBars } from "./bench-picture.js";
 import { words } from "./bench-state.js";
 import { many, plain } from "./bench-words.js";
-
-const STAGE_WORDS: Record<string, string> = {
-  cut: "cut and clean",
-  print: "print",
-  dress: "paint, pictures, cloth",
-  build: "glue and put together",
-  try: "try",
-  pack: "pack",
-};
-
-const stageWords = (name: string): string => STAGE_WORDS[name] ?? name.replaceAll("-", " ");
+import { stageWords } from "./stages.js";
 
 /** Minutes of hands, timed, beside those that the workshop's numbers suppose. */
 class BenchTimes extends BenchPart {

@@ -42,6 +42,7 @@ class BenchRoom extends LitElement {
   desk!: Desk;
   private all = false;
   private version = "";
+  private workshop = "";
   private readonly bench: BenchState = new BenchState();
 
   protected override createRenderRoot(): HTMLElement {
@@ -50,7 +51,9 @@ class BenchRoom extends LitElement {
 
   override connectedCallback(): void {
     super.connectedCallback();
-    this.bench.watch(this).begin();
+    this.bench.watch(this);
+    this.workshop = "";
+    this.requestUpdate();
   }
 
   override disconnectedCallback(): void {
@@ -60,6 +63,12 @@ class BenchRoom extends LitElement {
 
   protected override willUpdate(changed: PropertyValues): void {
     if (changed.has("desk")) this.desk.watch(this);
+    const workshop = this.desk.workshop?.name ?? "";
+    if (workshop === "") return;
+    if (workshop !== this.workshop) {
+      this.workshop = workshop;
+      this.bench.begin(workshop);
+    }
     const wanted = this.all ? "" : this.desk.chosen;
     const version = this.desk.view?.version ?? "";
     if (wanted !== this.bench.design || version !== this.version) {

@@ -1,4 +1,6 @@
 /** The bench on a phone: big buttons for one thumb. No framework: it must come up at once beside the laser. */
+import { button, chosen, element } from "./phone-parts";
+import { stageWords } from "./stages";
 import { type Entry, now, Queue, uuid } from "./unsent";
 
 interface Design {
@@ -26,6 +28,7 @@ interface Choices {
 
 const KEPT = "jackwork-bench-choices";
 const RETRY = 5_000;
+const RENEW = 15_000;
 const main = document.getElementById("bench") as HTMLElement;
 const said = document.getElementById("said") as HTMLElement;
 
@@ -33,12 +36,13 @@ let choices: Choices;
 let design: Design;
 let coin = "";
 let piece = "";
-let last: { entry: Logged; passed: boolean; design: Design } | undefined;
+let last: { entry: Logged; passed: boolean } | undefined;
 let view: "try" | "cause" | "time" = "try";
 let started = 0;
 let trouble = "";
 
-const queue = new Queue<Logged>("jackwork-bench-unsent", "/log", (problem) => (trouble = `Not taken: ${problem}`));
+/** Of this workshop alone: another's page may have the same address. */
+let queue: Queue<Logged>;
 
 function say(words: string, mood = ""): void {
   said.textContent = words;
@@ -76,7 +80,7 @@ function tried(cause: string): void {
   const passed = cause === "";
   design.tries += 1;
   design.passes += passed ? 1 : 0;
-  last = { entry: made, passed, design };
+  last = { entry: made, passed };
   view = "try";
   log(made);
   draw();
@@ -86,8 +90,11 @@ function takeBack(): void {
   if (!last) {
     return;
   }
-  last.design.tries -= 1;
-  last.design.passes -= last.passed ? 1 : 0;
+  const of = choices.designs.find((each) => each.design === last?.entry["design"]);
+  if (of) {
+    of.tries -= 1;
+    of.passes -= last.passed ? 1 : 0;
+  }
   if (queue.remove(last.entry.id)) {
     void send();
   } else {
@@ -97,41 +104,6 @@ function takeBack(): void {
   draw();
 }
 
-function element<K extends keyof HTMLElementTagNameMap>(
-  name: K,
-  words = "",
-  className = "",
-): HTMLElementTagNameMap[K] {
-  const made = document.createElement(name);
-  made.textContent = words;
-  made.className = className;
-  return made;
-}
-
-function button(words: string, className: string, act: () => void): HTMLButtonElement {
-  const made = element("button", words, className);
-  made.type = "button";
-  made.addEventListener("click", act);
-  return made;
-}
-
-function chosen(words: string, options: [string, string][], value: string, act: (value: string) => void): HTMLElement {
-  const label = element("label", words);
-  const select = element("select");
-  for (const [key, text] of options) {
-    const option = element("option", text);
-    option.value = key;
-    option.selected = key === value;
-    select.append(option);
-  }
-  select.addEventListener("change", () => {
-    act(select.value);
-    draw();
-  });
-  label.append(select);
-  return label;
-}
-
 function choose(next: Design): void {
   design = next;
   coin = next.coins.includes(coin) ? coin : (next.coins[0] ?? "");
@@ -139,21 +111,33 @@ function choose(next: Design): void {
 }
 
 function heads(): HTMLElement[] {
-  const made: HTMLElement[] = [element("h1", `${design.title}, revision ${design.revision}`)];
+  const made: HTMLElement[] = [];
   if (choices.designs.length > 1) {
-    const options = choices.designs.map((each): [string, string] => [each.design, `${each.title} (${each.design})`]);
+    const options = choices.designs.map((each): [string, string] => [each.design, titled(each)]);
     made.push(
-      chosen("Design", options, design.design, (value) =>
-        choose(choices.designs.find((each) => each.design === value) ?? design),
-      ),
+      chosen("Design", options, design.design, (value) => {
+        choose(choices.designs.find((each) => each.design === value) ?? design);
+        draw();
+      }),
     );
+  }
+  if (choices.designs.length === 1) {
+    made.push(element("h1", titled(design)));
   }
   if (design.pieces.length > 0) {
     const options = design.pieces.map((serial): [string, string] => [serial, serial]);
-    made.push(chosen("Piece", [["", "none in particular"], ...options], piece, (value) => (piece = value)));
+    made.push(chosen("Piece", [["", "none in particular"], ...options], piece, (value) => {
+        piece = value;
+        draw();
+      }));
   }
-  return made;
+  const row = element("div", "", made.length > 1 ? "heads pair" : "heads");
+  row.append(...made);
+  return [row];
 }
+
+const titled = (of: Design): string =>
+  `${choices.designs.some((other) => other !== of && other.title === of.title) ? `${of.title} (${of.design})` : of.title}, revision ${of.revision}`;
 
 function tries(): HTMLElement[] {
   const coins = element("div", "", "coins");
@@ -199,7 +183,7 @@ function times(): HTMLElement[] {
     const list = element("div", "", "causes");
     for (const operation of choices.operations) {
       list.append(
-        button(`Done: ${operation}`, "", () => {
+        button(`Done: ${stageWords(operation)}`, "", () => {
           const minutes = Math.max(0.1, Math.round((Date.now() - started) / 6000) / 10);
           started = 0;
           view = "try";
@@ -211,7 +195,7 @@ function times(): HTMLElement[] {
     thumb.append(list);
   }
   thumb.append(button("Back", "quiet", () => show("try")));
-  return [...heads(), clock, thumb];
+  return [element("h1", titled(design)), clock, thumb];
 }
 
 function elapsed(): string {
@@ -243,6 +227,29 @@ async function enter(): Promise<boolean> {
     body: JSON.stringify({ token }),
   });
   return answer.ok;
+}
+
+/** What was frozen, made and tried meanwhile; not while a choice is open, nor while anything waits here. */
+async function renew(): Promise<void> {
+  if (document.hidden || view !== "try" || queue.length > 0 || document.activeElement instanceof HTMLSelectElement) {
+    return;
+  }
+  try {
+    const answer = await fetch("/choices");
+    const text = answer.ok ? await answer.text() : "";
+    if (text === "" || text === localStorage.getItem(KEPT) || queue.length > 0 || view !== "try") {
+      return;
+    }
+    localStorage.setItem(KEPT, text);
+    choices = JSON.parse(text) as Choices;
+    const same = choices.designs.find((each) => each.design === design.design) ?? choices.designs[0];
+    if (same) {
+      choose(same);
+      draw();
+    }
+  } catch {
+    // Sending says whether there is a connection.
+  }
 }
 
 async function start(): Promise<void> {
@@ -278,9 +285,11 @@ async function start(): Promise<void> {
     say("No design is frozen yet. Freeze one at the bench first: tries belong to a revision.", "wait");
     return;
   }
+  queue = new Queue<Logged>(`jackwork-bench-unsent ${choices.workshop}`, "/log", (problem) => (trouble = `Not taken: ${problem}`));
   choose(first);
   draw();
   await send();
+  setInterval(() => void renew(), RENEW);
   setInterval(() => queue.length > 0 && void send(), RETRY);
   setInterval(() => {
     const clock = main.querySelector(".clock");
@@ -289,7 +298,7 @@ async function start(): Promise<void> {
     }
   }, 1000);
   addEventListener("online", () => void send());
-  document.addEventListener("visibilitychange", () => document.hidden || void send());
+  document.addEventListener("visibilitychange", () => document.hidden || void send().then(renew));
 }
 
 void start();

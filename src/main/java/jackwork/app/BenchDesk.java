@@ -121,7 +121,7 @@ public final class BenchDesk {
     /** @param after 0 for the design as it stands */
     public String pairJson(String design, int before, int after) {
         Bench bench = bench();
-        RevisionName then = new RevisionName(design, before);
+        RevisionName then = named(design, before);
         RevisionPair pair = reading(() -> bench.frozen(
                 then,
                 old -> beside(
@@ -140,7 +140,7 @@ public final class BenchDesk {
     public String pictureSvg(String design, int before, int after, boolean former) {
         Bench bench = bench();
         return reading(() -> bench.frozen(
-                new RevisionName(design, before),
+                named(design, before),
                 old -> beside(
                         bench,
                         design,
@@ -148,10 +148,18 @@ public final class BenchDesk {
                         now -> former ? RevisionPicture.svg(old, now, true) : RevisionPicture.svg(now, old, false))));
     }
 
+    private static RevisionName named(String design, int number) {
+        try {
+            return new RevisionName(design, number);
+        } catch (IllegalArgumentException e) {
+            throw new BadRequestException(String.valueOf(e.getMessage()));
+        }
+    }
+
     private <T> T beside(Bench bench, String design, int number, Function<Design, T> look) {
         return number == 0
                 ? look.apply(workbench.design(design))
-                : reading(() -> bench.frozen(new RevisionName(design, number), look));
+                : reading(() -> bench.frozen(named(design, number), look));
     }
 
     public String usualTimesJson(String design) {
@@ -165,7 +173,7 @@ public final class BenchDesk {
             throw new BadRequestException("read " + request.builds() + " builds, expected 10 to " + MOST_BUILDS);
         }
         Bench bench = bench();
-        RevisionName name = new RevisionName(request.design(), request.revision());
+        RevisionName name = named(request.design(), request.revision());
         return jobs.begin(
                 new PredictJob(bench, name, reading(() -> bench.builds(name, request.builds(), request.seed()))));
     }
@@ -205,7 +213,7 @@ public final class BenchDesk {
 
     /** A revision's own files, a workshop of its own, as a ZIP file: for spare parts, or to be packed again. */
     public byte[] filesZip(String design, int number) {
-        SortedMap<String, byte[]> files = bench().log().files(new RevisionName(design, number));
+        SortedMap<String, byte[]> files = bench().log().files(named(design, number));
         return reading(() -> {
             ByteArrayOutputStream out = new ByteArrayOutputStream();
             try (ZipOutputStream zip = new ZipOutputStream(out)) {

@@ -43,6 +43,10 @@ final class DeskLog {
             throw new BadRequestException(
                     request.entries().size() + " entries at once, expected " + EntryAnswers.MOST + " at most");
         }
+        if (request.entries().contains(null)
+                || request.entries().stream().anyMatch(typed -> typed.fields().containsValue(null))) {
+            throw new BadRequestException("read null, expected entries whose fields are texts");
+        }
         return EntryAnswers.of(request.entries(), ForLogging.Typed::id, this::log);
     }
 

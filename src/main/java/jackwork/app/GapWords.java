@@ -15,6 +15,9 @@ final class GapWords {
         if (chance == null) {
             return "";
         }
+        if (chance > 0.995) {
+            return "What was tried and what was predicted lie as near as can be.";
+        }
         return chance < SELDOM
                 ? "Chance alone sets them so far apart " + times(chance)
                         + ": look for what the workshop's numbers miss, or for what this piece has of its own."
@@ -25,8 +28,6 @@ final class GapWords {
         long times = Math.round(100 * chance);
         if (chance < 0.01) {
             return "less than once in 100 times";
-        } else if (times >= 100) {
-            return "every time";
         }
         return times == 1 ? "about once in 100 times" : "about " + times + " in 100 times";
     }

@@ -123,7 +123,8 @@ record LoggedEntries(List<BenchView.LoggedEntry> newest, int older) {
     }
 
     private static String words(Prediction made) {
-        return of(made.revision()) + ": " + made.passes() + " of " + made.builds() + " builds pass, seed " + made.seed();
+        return of(made.revision()) + ": " + made.passes() + " of " + made.builds() + " builds pass, seed "
+                + made.seed();
     }
 
     private static String plain(double value) {

@@ -28,6 +28,9 @@ final class Measuring {
     /** What a measurement comes to; nothing is logged. */
     MeasuredTry look(ForMeasured request) {
         Measured read;
+        if (request.fields().containsValue(null)) {
+            throw new BadRequestException("read null, expected fields that are texts");
+        }
         try {
             read = entries.measured(Stamp.of(Instant.now(), ""), request.kind(), request.fields());
         } catch (IllegalArgumentException e) {

@@ -58,7 +58,7 @@ public final class PhoneDesk {
         PhoneHost.Running now = running;
         if (now == null) {
             try {
-                now = host.serve(new PhoneLog(bench.get(), Clock.systemUTC()), address(request.address()), 0);
+                now = host.serve(new PhoneLog(bench.get(), Clock.systemUTC()), address(request.address()));
             } catch (UncheckedIOException e) {
                 throw new BenchException(String.valueOf(e.getCause().getMessage()));
             }

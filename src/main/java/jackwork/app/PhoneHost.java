@@ -1,5 +1,6 @@
 package jackwork.app;
 
+import java.io.UncheckedIOException;
 import java.net.InetAddress;
 import java.net.URI;
 import java.time.Instant;
@@ -26,9 +27,21 @@ public interface PhoneHost {
         void stop();
     }
 
+    /** Where a phone usually finds it: what waits on a phone is kept by address and port. */
+    int USUAL_PORT = 8474;
+
     /**
      * @param address of this machine, to be reached at
      * @param port 0 for any that is free
      */
     Running serve(PhoneLog log, InetAddress address, int port);
+
+    /** At the usual port, or any that is free where that is taken. */
+    default Running serve(PhoneLog log, InetAddress address) {
+        try {
+            return serve(log, address, USUAL_PORT);
+        } catch (UncheckedIOException e) {
+            return serve(log, address, 0);
+        }
+    }
 }

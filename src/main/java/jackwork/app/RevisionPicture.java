@@ -36,8 +36,8 @@ final class RevisionPicture {
         Map<String, Part> there = ChangedPart.byName(others);
         svg.append("<g transform=\"scale(1 -1)\" fill=\"none\" stroke-linejoin=\"round\">");
         for (ChangedPart change : changed) {
-            rim(svg, there.get(change.part()), "#2c2620", "stroke-width=\".8\" stroke-dasharray=\"2.5 2\"");
             rim(svg, here.get(change.part()), RIM, "stroke-width=\"1.8\"");
+            rim(svg, there.get(change.part()), "#2c2620", "stroke-width=\".8\" stroke-dasharray=\"2.5 2\"");
         }
         svg.append("</g>");
         for (ChangedPart change : changed) {

@@ -30,7 +30,7 @@ final class BenchPhone implements Callable<Integer> {
             description = "of this machine, at which the phone reaches it; found when absent")
     private @Nullable String address;
 
-    @Option(names = "--port", paramLabel = "P", description = "any free one when absent")
+    @Option(names = "--port", paramLabel = "P", description = "8474 when absent, or any free one")
     private int port;
 
     @Option(names = "--plain", description = "only the link, no code to point a camera at")
@@ -46,7 +46,7 @@ final class BenchPhone implements Callable<Integer> {
         PhoneHost host = ServiceLoader.load(PhoneHost.class)
                 .findFirst()
                 .orElseThrow(() -> new IllegalStateException("this build of Jackwork has no phone's page in it"));
-        PhoneHost.Running server = host.serve(log, here, port);
+        PhoneHost.Running server = port == 0 ? host.serve(log, here) : host.serve(log, here, port);
         Runtime.getRuntime().addShutdownHook(new Thread(server::stop));
         System.err.println("Whoever listens in this network can read along; use it in your own. Only logging is"
                 + " possible from there. Stop with Ctrl-C.");
