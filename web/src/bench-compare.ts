@@ -115,12 +115,14 @@ class BenchCompare extends BenchPart {
           ${pair.files.length === 0 ? html`<p>No file differs.</p>` : ""}
           ${pair.files.map(
             ({ file, how, values }) => html`<p class="changed-file">${file}: ${how}</p>
-              <ul class="changed-values">
-                ${values.map(
-                  ({ path, before, after }) =>
-                    html`<li>${path.replaceAll(".", " ")}: ${before || "nothing"} → <strong>${after || "nothing"}</strong></li>`,
-                )}
-              </ul>`,
+              ${values.length === 0
+                ? ""
+                : html`<ul class="changed-values">
+                    ${values.map(
+                      ({ path, before, after }) =>
+                        html`<li>${path.replaceAll(".", " ")}: ${before || "nothing"} → <strong>${after || "nothing"}</strong></li>`,
+                    )}
+                  </ul>`}`,
           )}
         </section>
         <section>

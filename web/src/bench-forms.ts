@@ -10,7 +10,7 @@ export interface Field {
   /** Several readings, apart by blanks. */
   several?: boolean;
   length?: boolean;
-  value?: string;
+  value?(): string;
   choices?(view: BenchView): string[];
 }
 
@@ -44,7 +44,7 @@ const size = (id: "sheet" | "rod", title: string, how: string, picture: unknown)
   fields: [
     { name: "about", label: id === "sheet" ? "Sheet" : "Rod", choices: ({ choices }) => (id === "sheet" ? choices.sheets : choices.rods) },
     { name: "size", label: "Readings", several: true, length: true },
-    { name: "step", label: "Calliper reads to", length: true, value: calliper() },
+    { name: "step", label: "Calliper reads to", length: true, value: calliper },
   ],
   entry: (read) => ({
     kind: id,
@@ -72,7 +72,7 @@ export const FORMS: MeasuringForm[] = [
       { name: "one", label: "What slides", choices: ({ choices }) => choices.surfaces },
       { name: "other", label: "On what", choices: ({ choices }) => choices.surfaces },
       { name: "slope", label: "Slopes, degrees", several: true },
-      { name: "step", label: "Protractor reads to, degrees", value: "0.5" },
+      { name: "step", label: "Protractor reads to, degrees", value: () => "0.5" },
     ],
     entry: (read) => ({
       kind: "friction",
@@ -91,10 +91,10 @@ export const FORMS: MeasuringForm[] = [
     logs: "measured",
     fields: [
       { name: "drawn", label: "Width as drawn", length: true },
-      { name: "strips", label: "Strips", value: "1" },
+      { name: "strips", label: "Strips", value: () => "1" },
       { name: "outside", label: "Widths over the pieces", several: true, length: true },
       { name: "hole", label: "Widths in holes", several: true, length: true },
-      { name: "step", label: "Calliper reads to", length: true, value: calliper() },
+      { name: "step", label: "Calliper reads to", length: true, value: calliper },
     ],
     entry: (read) => ({
       kind: "kerf",
@@ -122,7 +122,7 @@ export const FORMS: MeasuringForm[] = [
       { name: "tips", label: "Tips with, g" },
       { name: "falls-back", label: "Falls back with, g" },
       { name: "arm", label: "Arm", length: true },
-      { name: "step", label: "Between weights, g", value: "0.1" },
+      { name: "step", label: "Between weights, g", value: () => "0.1" },
     ],
     entry: (read, design) => ({
       design,

@@ -77,7 +77,7 @@ class BenchMeasured extends BenchPart {
       <input
         class=${id}
         inputmode=${field.several ? "text" : "decimal"}
-        .defaultValue=${field.value ?? ""}
+        .defaultValue=${field.value?.() ?? ""}
         placeholder=${field.several ? "apart by blanks" : ""}
     /></label>`;
   }

@@ -10,6 +10,7 @@ import "./bench-tries.js";
 import { many } from "./bench-words.js";
 import type { Desk } from "./desk.js";
 import type { Room } from "./rooms.js";
+import { shownIn } from "./units.js";
 
 interface Part {
   id: string;
@@ -43,6 +44,7 @@ class BenchRoom extends LitElement {
   private all = false;
   private version = "";
   private workshop = "";
+  private lengths = shownIn();
   private readonly bench: BenchState = new BenchState();
 
   protected override createRenderRoot(): HTMLElement {
@@ -75,6 +77,13 @@ class BenchRoom extends LitElement {
       this.version = version;
       void this.bench.choose(wanted);
     }
+  }
+
+  /** What shows lengths follows when they are shown otherwise. */
+  protected override updated(): void {
+    if (shownIn() === this.lengths) return;
+    this.lengths = shownIn();
+    this.bench.changed();
   }
 
   private get chosen(): Part {

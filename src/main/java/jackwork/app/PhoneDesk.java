@@ -60,7 +60,8 @@ public final class PhoneDesk {
             try {
                 now = host.serve(new PhoneLog(bench.get(), Clock.systemUTC()), address(request.address()));
             } catch (UncheckedIOException e) {
-                throw new BenchException(String.valueOf(e.getCause().getMessage()));
+                Throwable cause = Objects.requireNonNullElse(e.getCause(), e);
+                throw new BenchException(String.valueOf(cause.getMessage()));
             }
             running = now;
         }

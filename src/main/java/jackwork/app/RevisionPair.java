@@ -15,8 +15,10 @@ import java.util.Objects;
  *
  * @param before number of its revision
  * @param after 0 for the design as it stands
- * @param verdict before and after; empty where {@code trouble} says why it cannot be checked
+ * @param verdictBefore of the two, {@code works}, {@code doubtful} or {@code fails}; empty where there is {@code trouble}
+ * @param verdictAfter the same
  * @param parts that differ, by the numbers in the pictures
+ * @param trouble why they cannot be checked
  */
 record RevisionPair(
         String design,
