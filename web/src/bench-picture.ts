@@ -57,7 +57,23 @@ const whisker = (at: (share: number) => number, y: number, { low, high }: Interv
 export function twoBars(tried: number | null, other: number | null, most: number): TemplateResult {
   const wide = (value: number): number => Math.max(1, (100 * value) / most);
   return html`<svg class="two-bars" viewBox="0 0 100 12" preserveAspectRatio="none" aria-hidden="true">
-    ${tried === null ? "" : svg`<rect class="tried" x="0" y="0" width=${wide(tried)} height="5" />`}
-    ${other === null ? "" : svg`<rect class="built" x="0" y="6.5" width=${wide(other)} height="5" />`}
+    ${tried ? svg`<rect class="tried" x="0" y="0" width=${wide(tried)} height="5" />` : ""}
+    ${other ? svg`<rect class="built" x="0" y="6.5" width=${wide(other)} height="5" />` : ""}
   </svg>`;
+}
+
+const KEYS: Record<string, string> = {
+  tried: "tried",
+  timed: "timed",
+  predicted: "predicted",
+  supposed: "supposed",
+  whisker: "where the true share lies",
+  wanted: "wanted",
+};
+
+/** What the marks of a picture mean. */
+export function pictureKey(...marks: (keyof typeof KEYS)[]): TemplateResult {
+  return html`<p class="key" aria-hidden="true">
+    ${marks.map((mark) => html`<span class="key-item"><span class="key-mark key-${mark}"></span> ${KEYS[mark]}</span>`)}
+  </p>`;
 }

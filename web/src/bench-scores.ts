@@ -1,7 +1,7 @@
 import { html, type TemplateResult } from "lit";
 import type { CoinScore, Frozen } from "./api.js";
 import { BenchPart } from "./bench-part.js";
-import { successPicture, twoBars } from "./bench-picture.js";
+import { pictureKey, successPicture, twoBars } from "./bench-picture.js";
 import { between, day, many, percent, scoreWords } from "./bench-words.js";
 import { Following } from "./jobs.js";
 
@@ -40,10 +40,7 @@ class BenchScores extends BenchPart {
       </p>
       ${this.needed(revision)} ${revision.scores.map((score) => this.coin(score))}
       ${revision.scores.length > 0
-        ? html`<p class="key" aria-hidden="true">
-            <span class="key-tried"></span> tried <span class="key-built"></span> predicted
-            <span class="key-whisker"></span> where the true share lies <span class="key-wanted"></span> wanted
-          </p>`
+        ? pictureKey("tried", "predicted", "whisker", "wanted")
         : ""}
       ${this.causes(revision)} ${this.predict(revision)}
     </section>`;

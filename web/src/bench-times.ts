@@ -1,7 +1,7 @@
 import { html, type PropertyValues, type TemplateResult } from "lit";
 import { type Frozen, get, type TimedOperation, type UsualTime, type UsualTimes } from "./api.js";
 import { BenchPart } from "./bench-part.js";
-import { twoBars } from "./bench-picture.js";
+import { pictureKey, twoBars } from "./bench-picture.js";
 import { words } from "./bench-state.js";
 import { many, plain } from "./bench-words.js";
 import { stageWords } from "./stages.js";
@@ -106,7 +106,7 @@ class BenchTimes extends BenchPart {
     return html`<ul class="time-rows">
         ${names.map((name) => this.row(name, timed.get(name), usual.get(name), most))}
       </ul>
-      <p class="key" aria-hidden="true"><span class="key-tried"></span> timed <span class="key-built"></span> supposed</p>`;
+      ${pictureKey("timed", "supposed")}`;
   }
 
   private row(

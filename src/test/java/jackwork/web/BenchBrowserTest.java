@@ -2,6 +2,11 @@ package jackwork.web;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.google.zxing.BinaryBitmap;
+import com.google.zxing.LuminanceSource;
+import com.google.zxing.RGBLuminanceSource;
+import com.google.zxing.common.HybridBinarizer;
+import com.google.zxing.qrcode.QRCodeReader;
 import com.microsoft.playwright.Download;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
@@ -15,6 +20,8 @@ import jackwork.app.Workbench;
 import jackwork.bench.Kinds;
 import jackwork.bench.Score;
 import jackwork.design.WorkshopReader;
+import java.awt.image.BufferedImage;
+import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.net.InetAddress;
@@ -25,6 +32,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.DoubleStream;
+import javax.imageio.ImageIO;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Tag;
@@ -208,6 +216,7 @@ class BenchBrowserTest {
     void measuredFrictionIsSeenBeforeItIsKeptAndTurnsAFinding() throws IOException {
         Page page = page("measured", 1280);
         page.locator(".form-choice [data-form=friction]").click();
+        page.locator(".friction-one").selectOption("bamboo");
         page.locator(".friction-slope").fill("43 44 42,5 44 43");
         page.locator(".measuring form button").click();
         page.waitForSelector(".outcome-measured");
@@ -219,7 +228,7 @@ class BenchBrowserTest {
                 .contains(String.format(Locale.ROOT, "%.3f, between", mean));
         assertThat(bench.log().list(Kinds.MEASURED)).as("not kept yet").isEmpty();
         page.locator(".keep").click();
-        page.waitForSelector("[data-name='friction:coin,wood']");
+        page.waitForSelector("[data-name='friction:bamboo,wood']");
         String before = WorkshopReader.text(hut);
         page.locator(".see-use").click();
         page.waitForSelector(".write-use:not([disabled])");
@@ -343,7 +352,7 @@ class BenchBrowserTest {
 
     /** Another page, a phone: what they log shows here by itself; turned out, the phone logs no more. */
     @Test
-    void aPhoneIsLetInAndWhatItLogsShows() throws IOException {
+    void aPhoneIsLetInAndWhatItLogsShows() throws Exception {
         bench.freeze(hut.resolve("heron"), "", DAY);
         Page desk = page("phone", 1280);
         desk.locator(".let-in").click();
@@ -352,6 +361,9 @@ class BenchBrowserTest {
                 () -> ((Number) desk.locator(".code").evaluate("code => code.naturalWidth")).intValue() > 0);
         Browser.keep(desk, "bench-phone");
         String link = desk.locator(".phone-link").textContent();
+        assertThat(seen(desk.locator(".code").screenshot()))
+                .as("as a camera reads it")
+                .isEqualTo(link);
         Page phone = browser.open(link, 360, 740);
         phone.waitForSelector("#bench[data-state=try]");
         desk.waitForSelector(".phone[data-in='1']");
@@ -373,6 +385,16 @@ class BenchBrowserTest {
         desk.locator(".let-in").click();
         desk.waitForSelector(".phone-link");
         assertThat(desk.locator(".phone-link").textContent()).startsWith(link.replaceAll("#.*", ""));
+    }
+
+    /** What a QR code in a picture says. */
+    private static String seen(byte[] png) throws Exception {
+        BufferedImage image = ImageIO.read(new ByteArrayInputStream(png));
+        int[] pixels = image.getRGB(0, 0, image.getWidth(), image.getHeight(), null, 0, image.getWidth());
+        LuminanceSource source = new RGBLuminanceSource(image.getWidth(), image.getHeight(), pixels);
+        return new QRCodeReader()
+                .decode(new BinaryBitmap(new HybridBinarizer(source)))
+                .getText();
     }
 
     /** Pressed while the connection is down, and with an answer gone astray: nothing is lost, nothing is logged twice. */
