@@ -170,8 +170,9 @@ function causes(): HTMLElement[] {
   for (const { cause, words } of choices.causes) {
     list.append(button(words, "", () => tried(cause)));
   }
-  list.append(button("Back: it did not fail", "quiet", () => show("try")));
-  return [element("h1", `What went wrong first, with ${coin}?`), list];
+  const thumb = element("div", "", "thumb");
+  thumb.append(button("Back: it did not fail", "quiet", () => show("try")));
+  return [element("h1", `What went wrong first, with ${coin}?`), list, thumb];
 }
 
 function times(): HTMLElement[] {
