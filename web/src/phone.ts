@@ -1,30 +1,8 @@
 /** The bench on a phone: big buttons for one thumb. No framework: it must come up at once beside the laser. */
+import type { Choices, Design, Logged } from "./phone-model";
 import { button, chosen, element } from "./phone-parts";
 import { stageWords } from "./stages";
-import { type Entry, now, Queue, uuid } from "./unsent";
-
-interface Design {
-  readonly design: string;
-  readonly title: string;
-  readonly revision: number;
-  readonly coins: string[];
-  readonly pieces: string[];
-  tries: number;
-  passes: number;
-}
-
-interface Logged extends Entry {
-  readonly kind: "trial" | "timing" | "strike-trial";
-  readonly at: string;
-  readonly [field: string]: string | number;
-}
-
-interface Choices {
-  readonly workshop: string;
-  readonly designs: Design[];
-  readonly causes: { cause: string; words: string }[];
-  readonly operations: string[];
-}
+import { now, Queue, uuid } from "./unsent";
 
 const KEPT = "jackwork-bench-choices";
 const RETRY = 5_000;
