@@ -6,7 +6,7 @@ public final class StaleException extends RuntimeException {
     private static final long serialVersionUID = 1L;
 
     StaleException() {
-        this("the design's files have changed since");
+        this("the files have changed since");
     }
 
     StaleException(String message) {

@@ -55,6 +55,7 @@ public final class PageServer {
             List.of(
                             new FileRoutes(),
                             new DesignRoutes(workbench, editor),
+                            new WorkshopRoutes(workbench),
                             new PlayRoutes(workbench, jobs),
                             new BenchRoutes(new BenchDesk(workbench, jobs, phone), phone),
                             new BringRoutes(workbench, editor))
