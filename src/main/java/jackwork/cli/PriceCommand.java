@@ -76,11 +76,21 @@ final class PriceCommand implements Callable<Integer> {
                         "--time reads " + minutes + " for " + operation + ", expected minutes, more than 0");
             }
         });
-        Pricing.Ask ask =
-                new Pricing.Ask(quantity, amount("--shelf", shelf, true), amount("--wage", wage, false), times);
-        Pricing pricing = Pricing.of(design, quantity, again, line -> System.err.println("  " + line));
+        BigDecimal paid = amount("--wage", wage, false);
+        Map<String, Double> numbers = paid == null ? Map.of() : Map.of("wage", paid.doubleValue());
+        Pricing.Ask ask = new Pricing.Ask(quantity, amount("--shelf", shelf, true), null, numbers, times);
+        Pricing pricing = Pricing.of(design, quantity, PriceCommand::tell);
+        if (again) {
+            pricing.again(PriceCommand::tell);
+        }
         if (builds > 0) {
-            pricing.draw(new Pricing.Draw(builds, seed, Runtime.getRuntime().availableProcessors()));
+            int lot = Math.max(1, builds / 10);
+            Pricing.Draw draw = new Pricing.Draw(builds, seed, Runtime.getRuntime().availableProcessors());
+            pricing.draw(draw, done -> {
+                if (done % lot == 0) {
+                    tell(done + " builds tried, of this workshop's and as many of beginners'");
+                }
+            });
         }
         PriceReport report = pricing.answer(ask);
         report.unused()
@@ -92,6 +102,10 @@ final class PriceCommand implements Callable<Integer> {
         }
         System.out.print(json ? Pricing.json(report) : PriceWords.of(report));
         return report.verdict().equals("fails") ? Outcome.FAILS : Outcome.FINE;
+    }
+
+    private static void tell(String line) {
+        System.err.println("  " + line);
     }
 
     private static @Nullable BigDecimal amount(String option, @Nullable String word, boolean more) {
