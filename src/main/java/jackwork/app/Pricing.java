@@ -123,6 +123,11 @@ public final class Pricing {
         edits = quicker.again(edits, told);
     }
 
+    /** An amount as people write it: 35 or 34.90; null when it is none. */
+    public static @Nullable BigDecimal amount(String word) {
+        return word.matches("\\d{1,9}(\\.\\d{1,4})?") ? new BigDecimal(word) : null;
+    }
+
     /** One JSON object, pretty, amounts as numbers with all their places. */
     public static String json(PriceReport report) {
         return Json.pretty(report);
@@ -155,8 +160,8 @@ public final class Pricing {
         Map<String, Double> measured = ask.measured();
         Double minutes = ask.minutes();
         if (minutes != null) {
-            double times = minutes
-                    / Costing.of(batch, rates, ask.quantity(), measured).minutes();
+            double times =
+                    minutes / Costing.of(batch, rates, ask.quantity(), measured).minutes();
             rates = rates.taking(times);
             measured = new LinkedHashMap<>(measured);
             measured.replaceAll((operation, timed) -> timed * times);

@@ -21,8 +21,6 @@ import picocli.CommandLine.Parameters;
         description = "Will it pay? Times, cost, the ladder to the shelf and back, other ways of selling.")
 final class PriceCommand implements Callable<Integer> {
 
-    private static final BigDecimal MOST = new BigDecimal("1000000000");
-
     @Parameters(paramLabel = "DESIGN", description = "the design's folder")
     private Path design = Path.of("");
 
@@ -85,7 +83,8 @@ final class PriceCommand implements Callable<Integer> {
         }
         if (builds > 0) {
             int lot = Math.max(1, builds / 10);
-            Pricing.Draw draw = new Pricing.Draw(builds, seed, Runtime.getRuntime().availableProcessors());
+            Pricing.Draw draw =
+                    new Pricing.Draw(builds, seed, Runtime.getRuntime().availableProcessors());
             pricing.draw(draw, done -> {
                 if (done % lot == 0) {
                     tell(done + " builds tried, of this workshop's and as many of beginners'");
@@ -112,11 +111,9 @@ final class PriceCommand implements Callable<Integer> {
         if (word == null) {
             return null;
         }
-        if (word.matches("\\d{1,10}(\\.\\d{1,4})?")) {
-            BigDecimal amount = new BigDecimal(word);
-            if (amount.compareTo(MOST) < 0 && (!more || amount.signum() > 0)) {
-                return amount;
-            }
+        BigDecimal amount = Pricing.amount(word);
+        if (amount != null && (!more || amount.signum() > 0)) {
+            return amount;
         }
         throw new BadInputException(option + " reads \"" + word + "\", expected an amount, as in 35 or 34.90");
     }

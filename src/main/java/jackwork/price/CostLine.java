@@ -1,8 +1,8 @@
 package jackwork.price;
 
+import jackwork.stock.Basis;
 import java.math.BigDecimal;
 import java.util.List;
-import jackwork.stock.Basis;
 
 /**
  * A line of what a good piece costs.

@@ -27,6 +27,9 @@ public record KnownNumber(String name, String what, Uncertain number) {
                     .map(operation -> operation.what())
                     .orElse("");
         }
-        return PayNumbers.catalogue().find(Rates.kind(name)).map(number -> number.what()).orElse("as paid");
+        return PayNumbers.catalogue()
+                .find(Rates.kind(name))
+                .map(number -> number.what())
+                .orElse("as paid");
     }
 }

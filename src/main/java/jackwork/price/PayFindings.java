@@ -48,9 +48,7 @@ final class PayFindings {
         all.add(findings.minutes());
         all.add(findings.firstTime());
         all.add(findings.batch());
-        costing.channels().stream()
-                .filter(Channel::possible)
-                .forEach(channel -> all.add(findings.price(channel)));
+        costing.channels().stream().filter(Channel::possible).forEach(channel -> all.add(findings.price(channel)));
         return all;
     }
 

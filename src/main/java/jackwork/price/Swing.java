@@ -25,7 +25,11 @@ public record Swing(String name, Uncertain number, BigDecimal atLow, BigDecimal 
             BigDecimal high = Money.shown(answer.apply(ends.high()), places);
             if (low.compareTo(high) != 0) {
                 swings.add(new Swing(
-                        ends.name(), ends.number(), low, high, high.subtract(low).abs()));
+                        ends.name(),
+                        ends.number(),
+                        low,
+                        high,
+                        high.subtract(low).abs()));
             }
         }
         swings.sort(Comparator.comparing(Swing::move).reversed().thenComparing(Swing::name));

@@ -6,9 +6,12 @@ import io.javalin.http.HandlerType;
 import io.javalin.http.HttpStatus;
 import io.javalin.util.JavalinBindException;
 import jackwork.app.Editor;
+import jackwork.app.Jobs;
+import jackwork.app.Paying;
 import jackwork.app.UnknownDesignException;
 import jackwork.app.Workbench;
 import jackwork.design.DesignException;
+import jackwork.make.PartTooLargeException;
 import jackwork.motion.MechanismException;
 import jackwork.parts.PartException;
 import java.io.IOException;
@@ -30,6 +33,7 @@ public final class PageServer {
     /** @param port 0 for any that is free */
     public static PageServer start(Workbench workbench, int port) {
         Editor editor = new Editor(workbench);
+        Jobs jobs = new Jobs(workbench);
         Javalin server = Javalin.create(config -> {
             config.startup.showJavalinBanner = false;
             config.startup.showOldJavalinVersionWarning = false;
@@ -40,14 +44,15 @@ public final class PageServer {
             List.of(
                             new FileRoutes(),
                             new DesignRoutes(workbench, editor),
-                            new PlayRoutes(workbench),
+                            new PlayRoutes(workbench, jobs),
+                            new PayRoutes(new Paying(workbench, jobs)),
                             new BringRoutes(workbench, editor))
                     .forEach(room -> room.add(config.routes));
             config.routes.exception(
                     UnknownDesignException.class,
                     (e, context) -> Answers.refuse(
                             context, HttpStatus.NOT_FOUND, e.getMessage(), "Choose one of the workshop's designs."));
-            List.of(DesignException.class, MechanismException.class, PartException.class)
+            List.of(DesignException.class, MechanismException.class, PartException.class, PartTooLargeException.class)
                     .forEach(fault -> config.routes.exception(fault, PageServer::unusable));
             config.routes.error(404, context -> {
                 if (!Answers.isRefused(context)) {
