@@ -27,6 +27,8 @@ import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CompletionException;
 import java.util.function.Consumer;
 import java.util.function.IntConsumer;
 import org.jspecify.annotations.Nullable;
@@ -81,14 +83,13 @@ public final class Pricing {
     private volatile List<Edited> edits;
     private volatile @Nullable Drawn drawn;
 
-    private Pricing(Path path, int laidOut, Consumer<String> talk) {
-        this.design = DesignReader.read(path);
+    private Pricing(Design design, Batch batch, QuickerEdits quicker) {
+        this.design = design;
         this.subject = Subject.of(design);
-        Quantities quantities = Quantities.of(design, laidOut);
-        this.batch = batch(quantities, design.workshop());
+        this.batch = batch;
         this.heap = heap(subject);
-        this.quicker = new QuickerEdits(path, design, talk);
-        this.edits = quicker.of(quantities);
+        this.quicker = quicker;
+        this.edits = quicker.all();
     }
 
     /**
@@ -99,7 +100,16 @@ public final class Pricing {
      * @param talk told what cannot be made otherwise
      */
     public static Pricing of(Path design, int laidOut, Consumer<String> talk) {
-        return new Pricing(design, laidOut, talk);
+        Design read = DesignReader.read(design);
+        // Single pieces of each quicker way, while the sheets of the batch are laid out.
+        CompletableFuture<QuickerEdits> quicker =
+                CompletableFuture.supplyAsync(() -> new QuickerEdits(design, read, talk));
+        Batch batch = batch(Quantities.of(read, laidOut), read.workshop());
+        try {
+            return new Pricing(read, batch, quicker.join());
+        } catch (CompletionException e) {
+            throw e.getCause() instanceof RuntimeException fault ? fault : e;
+        }
     }
 
     /** Quicker ways that are edits of the design. */
@@ -120,7 +130,7 @@ public final class Pricing {
 
     /** Runs the findings again for quicker ways that are edits of the design; the answers that follow have them. */
     public void again(Consumer<String> told) throws InterruptedException {
-        edits = quicker.again(edits, told);
+        edits = quicker.again(told);
     }
 
     /** An amount as people write it: 35 or 34.90; null when it is none. */
@@ -159,9 +169,9 @@ public final class Pricing {
         rates = rates.asked(ask.numbers());
         Map<String, Double> measured = ask.measured();
         Double minutes = ask.minutes();
-        if (minutes != null) {
-            double times =
-                    minutes / Costing.of(batch, rates, ask.quantity(), measured).minutes();
+        double now = Costing.of(batch, rates, ask.quantity(), measured).minutes();
+        if (minutes != null && now > 0) {
+            double times = minutes / now;
             rates = rates.taking(times);
             measured = new LinkedHashMap<>(measured);
             measured.replaceAll((operation, timed) -> timed * times);

@@ -23,7 +23,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
-import org.jspecify.annotations.Nullable;
 
 /**
  * Quicker ways of making that are edits of the design: read as edited, and asked every question again where wished. Each
@@ -39,24 +38,26 @@ final class QuickerEdits {
     private final Path path;
     private final Design design;
     private final Consumer<String> talk;
-    private @Nullable Batch one;
+    private final Quantities one;
+    private final List<Edited> edits = new ArrayList<>();
 
     QuickerEdits(Path path, Design design, Consumer<String> talk) {
         this.path = path;
         this.design = design;
         this.talk = talk;
-    }
-
-    List<Edited> of(Quantities quantities) {
-        List<Edited> edits = new ArrayList<>();
-        quantities.stacks().stream()
+        this.one = laid(design);
+        one.stacks().stream()
                 .sorted(Comparator.comparingInt(
                                 (GluedStack stack) -> -stack.parts().size())
                         .thenComparing(GluedStack::name))
                 .limit(MOST_STACKS)
                 .forEach(stack -> printed(stack).ifPresent(edits::add));
-        pivots(quantities.pivots()).ifPresent(edits::add);
-        return edits;
+        pivots(one.pivots()).ifPresent(edits::add);
+    }
+
+    /** As far as they can be made; their findings not run. */
+    List<Edited> all() {
+        return List.copyOf(edits);
     }
 
     private Optional<Edited> printed(GluedStack stack) {
@@ -116,32 +117,31 @@ final class QuickerEdits {
 
     private Optional<Edited> edited(String id, String name, String words, String hours, Map<String, String> change) {
         try {
+            Design other = read(change);
+            Batch taken = batch(laid(other), other);
             return Optional.of(
-                    new Edited(id, name, words, asItIs(), laid(read(change)), hours, change, null, List.of()));
+                    new Edited(id, name, words, batch(one, design), taken, hours, change, null, List.of()));
         } catch (DesignException | PartException | MechanismException | PartTooLargeException e) {
             talk.accept(name + ": cannot be made so: " + e.getMessage());
             return Optional.empty();
         }
     }
 
-    private Batch asItIs() {
-        if (one == null) {
-            one = laid(design);
-        }
-        return one;
+    private static Quantities laid(Design of) {
+        return Quantities.of(of, 1, SheetSearch.none());
     }
 
-    private static Batch laid(Design other) {
-        return Pricing.batch(Quantities.of(other, 1, SheetSearch.none()), other.workshop());
+    private static Batch batch(Quantities taken, Design of) {
+        return Pricing.batch(taken, of.workshop());
     }
 
     /**
-     * The same edits with every question asked of them again.
+     * The same with every question asked of them again.
      *
      * @param told what is being asked, before each
      * @throws InterruptedException when the thread is interrupted
      */
-    List<Edited> again(List<Edited> edits, Consumer<String> told) throws InterruptedException {
+    List<Edited> again(Consumer<String> told) throws InterruptedException {
         told.accept("every question of the design as it is");
         List<Finding> before = DesignCheck.of(design).findings();
         List<Edited> asked = new ArrayList<>();
