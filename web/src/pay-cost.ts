@@ -1,5 +1,5 @@
 import { html, type TemplateResult } from "lit";
-import type { Basis, CostLine, PriceReport } from "./api.js";
+import type { Basis, CostLine, KnownNumber, PriceReport } from "./api.js";
 import { bar, type Filling } from "./pay-bars.js";
 import { called, ends, known, money, number, size, SIGNS } from "./pay-words.js";
 
@@ -73,32 +73,36 @@ const weakest = (lines: CostLine[]): string =>
   SIGNS[ORDER[Math.max(0, ...lines.map(({ basis }) => ORDER.indexOf(basis)))] ?? "guess"];
 
 function costLine(report: PriceReport, line: CostLine, from: number, to: number, filling: Filling): TemplateResult {
-  const numbers = line.restsOn.map((path) => known(report, path)).filter((one) => one !== undefined);
-  return html`<div class="cost-line">
-    <p class="cost-row">
+  const numbers = line.restsOn.map((path) => known(report, path)).filter((one): one is KnownNumber => one !== undefined);
+  return html`<details class="cost-line">
+    <summary class="cost-row">
       <span>${line.group === "hands" ? (STAGES[line.name] ?? line.name) : line.name}</span>
       ${bar([{ from, to, filling }])}
       <span class="amount">${money(line.amount)}</span>
       <span class="basis">${SIGNS[line.basis]}</span>
-    </p>
+    </summary>
     <p class="small rests-on">
-      ${numbers.map(({ name, number: one }) => `${called(name)} ${ends(one, report.currency)} (${SIGNS[one.basis]})`).join("; ")}
+      Rests on ${numbers.map(({ name, number: one }) => `${called(name)} ${ends(one, report.currency)} (${SIGNS[one.basis]})`).join("; ")}.
     </p>
-  </div>`;
+  </details>`;
 }
 
 function yields(report: PriceReport): TemplateResult {
-  return html`<h4>What is spoiled on the way</h4>
+  return html`<details>
+    <summary>What is spoiled on the way, and the machines' time</summary>
     <p class="small">
-      Good of what is begun:
-      ${report.yields.map(({ stage, good, into }) => `${STAGES[stage]?.replace(/:.*/, "") ?? stage} ${number(100 * good, 1)} % (${number(into, 2)} begun for a good piece)`).join("; ")}.
+      Good of what is begun, and how many are begun for one good piece:
+      ${report.yields.map(({ stage, good, into }) => `${STAGES[stage]?.replace(/:.*/, "") ?? stage} ${number(100 * good, 1)} % (${number(into, 2)} begun)`).join("; ")}.
       ${report.machines.map(({ machine, minutes, hour }) => `The ${machine} runs ${number(minutes)} minutes a piece, at ${money(hour)} ${report.currency} an hour`).join("; ")}.
-    </p>`;
+    </p>
+  </details>`;
 }
 
 /** Paid before the first piece is begun: whole sheets, spools, bags. */
 export function cash(report: PriceReport): TemplateResult {
-  return html`<h3>Cash before the batch begins</h3>
+  return html`<h3>Cash before the batch begins: ${money(report.cashTotal)} ${report.currency}</h3>
+    <details>
+    <summary>What to buy</summary>
     <table class="cash">
       <caption>
         Whole sheets, spools and bags for ${report.pieces} good ${report.pieces === 1 ? "piece" : "pieces"}, less what is on
@@ -128,5 +132,6 @@ export function cash(report: PriceReport): TemplateResult {
           <td>${money(report.cashTotal)}</td>
         </tr>
       </tfoot>
-    </table>`;
+    </table>
+    </details>`;
 }

@@ -29,7 +29,10 @@ class PayLadder extends LitElement {
         ${legend("wood", "floor: what a good piece costs")} ${legend("hatched", "your profit")}
         ${legend("crossed", "what shops, fees and postage take")} ${legend("dotted", "VAT")}
       </p>
-      <div class="ladders">${report.ladders.map((ladder) => table(ladder, report))}</div>
+      <details class="amounts">
+        <summary>Every amount</summary>
+        <div class="ladders">${report.ladders.map((ladder) => table(ladder, report))}</div>
+      </details>
       <p class="small">
         ${report.bands.guessed ? "The bands are ours, guessed: put your own into workshop.yaml. " : ""}${registered(report)
           ? "Were you not registered for VAT: "
@@ -121,7 +124,7 @@ const legend = (kind: Filling, words: string): TemplateResult =>
 const inWords = (report: PriceReport): string =>
   `From a floor of ${report.ladders[0]?.floor ?? report.floor} to the shelf, in ${report.currency}: ` +
   report.ladders.map(({ channel, shelf }) => `${channel} ${shelf}`).join(", ") +
-  `; asked ${report.asked}. Every amount stands in the tables below.`;
+  `; asked ${report.asked}. Every amount stands below.`;
 
 function table(ladder: Ladder, report: PriceReport): TemplateResult {
   return html`<table data-channel=${ladder.channel}>

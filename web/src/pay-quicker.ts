@@ -48,16 +48,15 @@ class PayQuicker extends LitElement {
     const { currency } = pay.report;
     const saves = offer.minutesSaved >= 0;
     return html`<li data-offer=${offer.id}>
-      <p><strong>${offer.name}</strong></p>
+      <p class="offer-name"><strong>${offer.name}</strong></p>
       ${bar([{ from: 0, to: Math.abs(offer.minutesSaved) / most, filling: saves ? "wood" : "hatched" }])}
-      <p>
+      <p class="offer-saves">
         ${saves ? "Saves" : "Costs"} ${number(Math.abs(offer.minutesSaved), 1)} minutes and
         ${size(offer.saved) < 0 ? "costs" : "saves"} ${money(offer.saved.replace("-", ""))} ${currency} a piece; takes
         ${money(offer.capital)} ${currency} to begin
         with${offer.paysBack == null ? ", never paid back" : `, paid back by ${offer.paysBack} pieces`}.
       </p>
-      <p class="small">${offer.words}</p>
-      <p class="small findings-say">${findings(offer)}</p>
+      <p class="small findings-say">${offer.words} <em>${findings(offer)}</em></p>
     </li>`;
   }
 

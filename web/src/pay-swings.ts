@@ -9,7 +9,13 @@ export function swings(report: PriceReport): TemplateResult {
     <p class="small">
       Each number alone from one end of its interval to the other. Hatched: the answer at its lower end; wood: at its upper end.
     </p>
-    <div class="sensitivities">${report.sensitivity.map((one) => sensitivity(one, report))}</div>`;
+    ${report.sensitivity.slice(0, 1).map((one) => sensitivity(one, report))}
+    ${report.sensitivity.slice(1).map(
+      (one) => html`<details>
+        <summary>${one.of}</summary>
+        ${sensitivity(one, report)}
+      </details>`,
+    )}`;
 }
 
 function sensitivity(one: Sensitivity, report: PriceReport): TemplateResult {
@@ -28,8 +34,9 @@ function sensitivity(one: Sensitivity, report: PriceReport): TemplateResult {
 
 function row(swing: Swing, share: (amount: string) => number, now: number, report: PriceReport): TemplateResult {
   const { low, high, unit, basis } = swing.number;
-  return html`<li data-swing=${swing.name} title=${known(report, swing.name)?.what ?? ""}>
-    <span>${called(swing.name)} <span class="basis">${SIGNS[basis]}</span></span>
+  const what = known(report, swing.name)?.what;
+  return html`<li data-swing=${swing.name}>
+    <span>${called(swing.name)} <span class="basis">${SIGNS[basis]}</span>${what ? html` <span class="what">${what}</span>` : ""}</span>
     ${bar(
       [
         { from: share(swing.atLow), to: now, filling: "hatched" },

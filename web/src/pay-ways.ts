@@ -1,31 +1,45 @@
 import { html, svg, type TemplateResult } from "lit";
 import type { PriceReport, Purse, Swing, WayResult } from "./api.js";
 import { at, bar, stretches } from "./pay-bars.js";
-import { called, ends, money, size, SIGNS } from "./pay-words.js";
+import { called, ends, known, money, size, SIGNS } from "./pay-words.js";
 
 const HIGH = 70;
 
-/** Other ways of selling beside each other. */
+/** Other ways of selling beside each other: what is left, and what an hour of hands earns by each. */
 export function ways(report: PriceReport): TemplateResult {
+  const wage = size(report.hour.wage);
+  const hours = report.ways.map(({ anHour }) => size(anHour ?? "0"));
+  const least = Math.min(0, ...hours);
+  const span = Math.max(wage, ...hours) - least || 1;
+  const share = (amount: number): number => (amount - least) / span;
   return html`<h3>Ways of selling, side by side</h3>
     <p class="small">
-      For a finished piece at ${money(report.waysPrice)} ${report.currency}. Left is what is left for you once your hands have
-      had the wage asked for.
+      For a finished piece at ${money(report.waysPrice)} ${report.currency}. What is left is left once your hands have had the
+      wage asked for. The bars: what an hour of them earns; the stroke: that wage, ${money(report.hour.wage)}.
     </p>
-    <div class="ways">${report.ways.map((way) => card(way, report))}</div>`;
+    <div class="ways">${report.ways.map((way) => card(way, report, share, wage))}</div>`;
 }
 
-function card(way: WayResult, report: PriceReport): TemplateResult {
-  return html`<article class="way" data-way=${way.id}>
-    <h4>${way.name}</h4>
-    <p class="left">
-      <strong>${money(way.left)} ${report.currency}</strong> ${size(way.left) < 0 ? "short" : "left"}, ${way.unit}
-    </p>
-    ${way.anHour == null ? "" : html`<p>An hour of hands earns <strong>${money(way.anHour)}</strong>.</p>`}
+function card(way: WayResult, report: PriceReport, share: (amount: number) => number, wage: number): TemplateResult {
+  const short = size(way.left) < 0;
+  const hour = size(way.anHour ?? "0");
+  return html`<details class="way" data-way=${way.id}>
+    <summary>
+      <span class="way-name">${way.name}</span>
+      <span class="left"
+        ><strong>${way.left.replace("-", "")} ${report.currency}</strong> ${short ? "short" : "left"}, ${way.unit}${way.tiedUp == null
+          ? ""
+          : `; ${money(way.tiedUp)} tied up`}</span
+      >
+      ${way.anHour == null
+        ? html`<span></span><span></span>`
+        : html`${bar([{ from: share(0), to: share(hour), filling: hour < 0 ? "hatched" : "wood" }], [share(wage)])}
+            <span class="amount">${money(way.anHour)} an hour</span>`}
+    </summary>
     ${sum(way.lines, `${way.name}: the sum`)} ${way.months.length > 0 ? months(way, report) : ""}
     ${way.purses.map((purse) => other(purse, report))} ${way.words.map((words) => html`<p class="small">${words}</p>`)}
     ${way.hangsOn.length > 0 ? hangsOn(way.hangsOn, report) : ""}
-  </article>`;
+  </details>`;
 }
 
 function sum(lines: { name: string; amount: string }[], caption: string): TemplateResult {
@@ -35,10 +49,10 @@ function sum(lines: { name: string; amount: string }[], caption: string): Templa
     <tbody>
       ${lines.map(
         ({ name, amount }) => html`<tr>
-          <th scope="row">
-            ${name}
+          <th scope="row">${name}</th>
+          <td class="drawn">
             ${bar([{ from: 0, to: Math.abs(size(amount)) / most, filling: size(amount) < 0 ? "hatched" : "wood" }])}
-          </th>
+          </td>
           <td>${money(amount)}</td>
         </tr>`,
       )}
@@ -88,7 +102,7 @@ function hangsOn(numbers: Swing[], report: PriceReport): TemplateResult {
     <ul class="small hangs-on">
       ${numbers.map(
         ({ name, number, atLow, atHigh }) => html`<li>
-          ${called(name)}, ${ends(number, report.currency)} <span class="basis">${SIGNS[number.basis]}</span>: ${money(atLow)} to
+          ${known(report, name)?.what ?? called(name)}, ${ends(number, report.currency)} <span class="basis">${SIGNS[number.basis]}</span>: ${money(atLow)} to
           ${money(atHigh)}
         </li>`,
       )}

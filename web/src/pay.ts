@@ -134,7 +134,10 @@ class PayRoom extends LitElement {
           </section>
           <section class="findings" aria-label="Findings">
             <h3>Findings</h3>
-            ${troubles(report, NO_ACTIONS)} ${passes(report, NO_ACTIONS)}
+            <details>
+              <summary>${counted(report.findings)}</summary>
+              ${troubles(report, NO_ACTIONS)} ${passes(report, NO_ACTIONS)}
+            </details>
           </section>
         </div>
       </main>`;
@@ -155,6 +158,11 @@ function verdict({ report }: PayView): TemplateResult {
     ${words}: <span class="why">${why ? sentence(why).replace(/^A /, "a ") : "no way of selling leaves anything of that price."}</span>
   </h2>`;
 }
+
+const counted = (findings: Finding[]): string =>
+  (["fail", "doubtful", "pass"] as const)
+    .map((status) => `${findings.filter((finding) => finding.status === status).length} ${status}`)
+    .join(", ");
 
 /** Findings about money have no place on the drawing and no single number that mends them. */
 const NO_ACTIONS: FindingActions = {

@@ -112,7 +112,7 @@ public record PriceReport(
                 Money.shown(costing.lostVat(), places),
                 cash,
                 CashLine.sum(cash),
-                question.bands(),
+                question.bands().shown(places),
                 ladders,
                 otherVat(costing, question.bands(), asked, places),
                 Backwards.of(costing, asked, places, currency),
