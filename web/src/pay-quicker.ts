@@ -52,7 +52,7 @@ class PayQuicker extends LitElement {
       ${bar([{ from: 0, to: Math.abs(offer.minutesSaved) / most, filling: saves ? "wood" : "hatched" }])}
       <p class="offer-saves">
         ${saves ? "Saves" : "Costs"} ${number(Math.abs(offer.minutesSaved), 1)} minutes and
-        ${size(offer.saved) < 0 ? "costs" : "saves"} ${money(offer.saved.replace("-", ""))} ${currency} a piece; takes
+        ${saves === size(offer.saved) >= 0 ? "" : saves ? "costs " : "saves "}${money(offer.saved.replace("-", ""))} ${currency} a piece; takes
         ${money(offer.capital)} ${currency} to begin
         with${offer.paysBack == null ? ", never paid back" : `, paid back by ${offer.paysBack} pieces`}.
       </p>

@@ -43,7 +43,7 @@ export function sliders(pay: PayView, usual: PayView, wish: Wish, take: (wish: W
     ${laidOut(wish, take)}
     ${slider({
       id: "minutes",
-      name: "Hands, a good piece",
+      name: "Minutes a piece",
       value: wish.minutes || report.minutes,
       text: plain(Math.round(10 * (wish.minutes || report.minutes)) / 10),
       least: 1,
@@ -56,7 +56,7 @@ export function sliders(pay: PayView, usual: PayView, wish: Wish, take: (wish: W
     })}
     ${slider({
       id: "wage",
-      name: "Wage, an hour",
+      name: "Wage an hour",
       value: wage,
       text: "wage" in wish.numbers ? plain(wage) : report.hour.wage,
       least: 0,
@@ -69,7 +69,7 @@ export function sliders(pay: PayView, usual: PayView, wish: Wish, take: (wish: W
     })}
     ${slider({
       id: "shelf",
-      name: "Shelf price asked",
+      name: "Shelf price",
       value: size(report.asked),
       text: wish.shelf || report.asked,
       least: 1,

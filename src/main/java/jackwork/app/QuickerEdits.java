@@ -119,8 +119,7 @@ final class QuickerEdits {
         try {
             Design other = read(change);
             Batch taken = batch(laid(other), other);
-            return Optional.of(
-                    new Edited(id, name, words, batch(one, design), taken, hours, change, null, List.of()));
+            return Optional.of(new Edited(id, name, words, batch(one, design), taken, hours, change, null, List.of()));
         } catch (DesignException | PartException | MechanismException | PartTooLargeException e) {
             talk.accept(name + ": cannot be made so: " + e.getMessage());
             return Optional.empty();

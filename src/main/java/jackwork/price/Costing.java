@@ -29,7 +29,10 @@ public final class Costing {
     private final List<Task> tasks;
     private final List<CostLine> lines = new ArrayList<>();
     private final BigDecimal floor;
-    private BigDecimal lostVat = BigDecimal.ZERO;
+    private final BigDecimal hour;
+    /** All that is paid for with VAT in it. */
+    private BigDecimal bought = BigDecimal.ZERO;
+
     private @Nullable List<Channel> channels;
 
     private Costing(Batch batch, Rates rates, int pieces, Map<String, Double> measured) {
@@ -39,6 +42,7 @@ public final class Costing {
         this.measured = measured;
         this.yields = Yields.of(rates);
         this.prices = new Prices(rates, batch);
+        this.hour = rates.hourCost();
         this.tasks = new Times(rates, measured, pieces).of(batch);
         stock();
         machines();
@@ -86,7 +90,7 @@ public final class Costing {
 
     /** Paid with VAT in it, which is cost where the maker does not get it back. */
     private void paid(String group, String name, BigDecimal paid, List<String> restsOn) {
-        lostVat = lostVat.add(rates.lostVat(paid));
+        bought = bought.add(paid);
         add(group, name, rates.cost(paid), restsOn);
     }
 
@@ -140,14 +144,14 @@ public final class Costing {
             some.stream()
                     .filter(task -> task.basis() != Basis.MEASURED)
                     .forEach(task -> restsOn.add("times." + task.operation()));
-            add(group, name, Money.minutes(minutes, rates.hourCost()), restsOn);
+            add(group, name, Money.minutes(minutes, hour), restsOn);
         }
     }
 
     private void design() {
         List<String> restsOn = new ArrayList<>(HOUR);
         restsOn.addAll(List.of("design.hours", "design.pieces"));
-        add("design", "its share of inventing", rates.hourCost().multiply(designHours()), restsOn);
+        add("design", "its share of inventing", hour.multiply(designHours()), restsOn);
     }
 
     private BigDecimal designHours() {
@@ -202,7 +206,7 @@ public final class Costing {
 
     /** What each minute of hands adds: their hour and the overhead of it. */
     BigDecimal aMinute() {
-        return Money.divided(rates.hourCost().add(rates.money("overhead")), Money.HOUR);
+        return Money.divided(hour.add(rates.money("overhead")), Money.HOUR);
     }
 
     /** All of it that does not grow with the minutes. */
@@ -223,7 +227,7 @@ public final class Costing {
 
     /** Input VAT in it that the maker does not get back. */
     BigDecimal lostVat() {
-        return lostVat;
+        return rates.lostVat(bought);
     }
 
     Batch batch() {

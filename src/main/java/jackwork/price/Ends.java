@@ -3,7 +3,9 @@ package jackwork.price;
 import jackwork.stock.Uncertain;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
 
 /**
  * One number at both ends of its interval, all others left as they are: what a piece costs then. Worked out once, for
@@ -13,9 +15,16 @@ import java.util.function.Predicate;
  */
 record Ends(String name, Uncertain number, Costing low, Costing high) {
 
-    /** Of the finished piece; numbers that only other ways of selling know move nothing of it. */
+    /** Of the finished piece; other ways of selling, and steps that it does not take, move nothing of it. */
     static List<Ends> ofPiece(Costing costing) {
-        return of(costing, name -> !name.startsWith("ways.") && !name.startsWith("quicker."));
+        Set<String> steps = costing.tasks().stream()
+                .map(task -> "times." + task.operation())
+                .collect(Collectors.toSet());
+        return of(
+                costing,
+                name -> name.startsWith("times.")
+                        ? steps.contains(name)
+                        : !name.startsWith("ways.") && !name.startsWith("quicker."));
     }
 
     static List<Ends> of(Costing costing, Predicate<String> which) {

@@ -93,7 +93,7 @@ final class PayFindings {
                         + " " + money(mayCost) + " is left for it",
                 margin.signum() > 0 ? "" : "See what is in the way, and the quicker ways of making.",
                 "floor = set-up / pieces + Σ stage cost / yields − salvage = " + Money.shown(costing.floor(), places)
-                        + "; left = W · (1 − " + costing.rates().share("profit").toPlainString() + "), "
+                        + "; left = W · (1 − " + Money.plain(costing.rates().share("profit")) + "), "
                         + best.formula(),
                 named(grounds, margin));
     }

@@ -127,7 +127,7 @@ public final class Rates {
 
     /** A percentage as a share of one. */
     BigDecimal share(String path) {
-        return Money.divided(money(path), Money.HUNDRED);
+        return money(path).movePointLeft(2);
     }
 
     boolean yes(String path) {

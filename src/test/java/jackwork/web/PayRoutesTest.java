@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import jackwork.DemoCopy;
 import jackwork.app.Pricing;
 import jackwork.app.Workbench;
+import java.lang.management.ManagementFactory;
+import java.lang.management.ThreadMXBean;
 import java.math.BigDecimal;
 import java.net.URI;
 import java.net.http.HttpClient;
@@ -104,8 +106,8 @@ class PayRoutesTest {
         JsonNode slid = pay("{\"version\": \"\", \"laidOut\": 2, \"quantity\": 25, \"shelf\": \"34.90\","
                         + " \"minutes\": 90, \"numbers\": {\"wage\": 16.5, \"times.pivot\": 0.4}}")
                 .path("report");
-        var same = pricing.answer(new Pricing.Ask(
-                25, new BigDecimal("34.90"), 90.0, Map.of("wage", 16.5, "times.pivot", 0.4), Map.of()));
+        var same = pricing.answer(
+                new Pricing.Ask(25, new BigDecimal("34.90"), 90.0, Map.of("wage", 16.5, "times.pivot", 0.4), Map.of()));
         assertThat(slid.path("floor").asString()).isEqualTo(same.floor().toPlainString());
         assertThat(slid.path("asked").asString()).isEqualTo("34.90");
         assertThat(slid.path("minutes").asDouble()).isBetween(89.999, 90.001);
@@ -118,7 +120,8 @@ class PayRoutesTest {
     void minutesScaleEveryStep() throws Exception {
         JsonNode now = pay(PLAIN).path("report");
         double half = now.path("minutes").asDouble() / 2;
-        JsonNode then = pay(PLAIN.replace("\"minutes\": 0", "\"minutes\": " + half)).path("report");
+        JsonNode then =
+                pay(PLAIN.replace("\"minutes\": 0", "\"minutes\": " + half)).path("report");
         double hands = 0;
         for (JsonNode line : now.path("lines")) {
             String group = line.path("group").asString();
@@ -150,28 +153,30 @@ class PayRoutesTest {
         }
     }
 
+    /** In the worker's own time, whatever else the machine does; the aim is 100 ms, the bound leaves room for a shared core. */
     @Test
-    void anAnswerComesWhileTheHandSlides() throws Exception {
-        pay(PLAIN);
-        String version = pay(PLAIN).path("version").asString();
-        long best = Long.MAX_VALUE;
-        for (int batch = 1; batch <= 12; batch++) {
-            long began = System.nanoTime();
-            pay(PLAIN.replace("\"version\": \"\"", "\"version\": \"" + version + "\"")
-                    .replace("\"quantity\": 2", "\"quantity\": " + batch));
-            best = Math.min(best, System.nanoTime() - began);
+    void anAnswerComesWhileTheHandSlides() {
+        for (int batch = 1; batch <= 20; batch++) {
+            pricing.answer(new Pricing.Ask(batch, null, null, Map.of(), Map.of()));
         }
-        System.err.printf("an answer takes %.0f ms%n", best / 1e6);
-        assertThat(best / 1e6).as("ms, other work on the machine or not").isLessThan(400);
+        ThreadMXBean clock = ManagementFactory.getThreadMXBean();
+        long began = clock.getCurrentThreadCpuTime();
+        for (int batch = 1; batch <= 20; batch++) {
+            pricing.answer(new Pricing.Ask(batch, null, null, Map.of(), Map.of()));
+        }
+        double each = (clock.getCurrentThreadCpuTime() - began) / 20e6;
+        System.err.printf("an answer takes %.0f ms of a core%n", each);
+        assertThat(each).isLessThan(150);
     }
 
     @Test
     void findingsAreRunAgainAndBuildsDrawn() throws Exception {
-        JsonNode again = finished("api/pay-again/heron", "{\"version\": \"\", \"laidOut\": 2}");
+        String single = PLAIN.replace("\"laidOut\": 2", "\"laidOut\": 1");
+        JsonNode again = finished("api/pay-again/heron", "{\"version\": \"\", \"laidOut\": 1}");
         assertThat(again.path("state").asString()).as(again.toString()).isEqualTo("done");
         assertThat(again.path("done")).isEqualTo(again.path("size"));
         int asked = 0;
-        for (JsonNode offer : pay(PLAIN).at("/report/quicker")) {
+        for (JsonNode offer : pay(single).at("/report/quicker")) {
             if (!offer.path("edit").isEmpty()) {
                 asked++;
                 assertThat(offer.path("after").asString()).isIn("works", "doubtful", "fails");
@@ -179,10 +184,10 @@ class PayRoutesTest {
         }
         assertThat(asked).isGreaterThanOrEqualTo(2);
 
-        assertThat(pay(PLAIN).path("drawn").isNull()).isTrue();
-        String few = "{\"version\": \"\", \"laidOut\": 2, \"builds\": 10, \"seed\": 1}";
+        assertThat(pay(single).path("drawn").isNull()).isTrue();
+        String few = "{\"version\": \"\", \"laidOut\": 1, \"builds\": 10, \"seed\": 1}";
         assertThat(finished("api/pay-draw/heron", few).path("done").asInt()).isEqualTo(20);
-        JsonNode drawn = pay(PLAIN);
+        JsonNode drawn = pay(single);
         assertThat(drawn.at("/drawn/builds").asInt()).isEqualTo(10);
         for (JsonNode number : drawn.at("/report/numbers")) {
             if (number.path("name").asString().equals("yields.first-time")) {
