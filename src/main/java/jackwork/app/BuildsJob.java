@@ -10,7 +10,7 @@ import java.util.Optional;
 /** Virtual builds. */
 final class BuildsJob extends Job {
 
-    static final int MOST_BUILDS = 20_000;
+    private static final int MOST_BUILDS = 20_000;
 
     private final BuildRun run;
 
@@ -40,8 +40,8 @@ final class BuildsJob extends Job {
     }
 
     @Override
-    void stop() {
+    void end() {
         run.cancel();
-        super.stop();
+        super.end();
     }
 }

@@ -86,13 +86,13 @@ abstract class Job {
         state = stopped ? JobView.State.STOPPED : JobView.State.FAILED;
     }
 
-    /** Ends it; what it has so far stays where that is of use. */
+    /** As asked at the page; work whose best so far is of use takes that. */
     void stop() {
-        abandon();
+        end();
     }
 
-    /** Ends it, for other work takes its place. */
-    final void abandon() {
+    /** Ends it at once. */
+    void end() {
         Thread worker = thread;
         if (worker != null) {
             worker.interrupt();

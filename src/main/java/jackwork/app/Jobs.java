@@ -46,7 +46,7 @@ public final class Jobs {
     public synchronized void close() {
         Job before = now;
         if (before != null) {
-            before.abandon();
+            before.end();
         }
     }
 

@@ -13,6 +13,7 @@ public final class Paying {
     private static final int MOST_PIECES = 1000;
     private static final double MOST_MINUTES = 100_000;
     private static final int MOST_NUMBERS = 60;
+    private static final int MOST_BUILDS = 5000;
     /** Designs laid out and kept, the last looked at. */
     private static final int KEPT = 4;
 
@@ -53,9 +54,9 @@ public final class Paying {
      */
     public String drawJson(String id, String body) {
         ForDrawing request = Requests.read(body, ForDrawing.class);
-        if (request.builds() < 10 || request.builds() > BuildsJob.MOST_BUILDS) {
+        if (request.builds() < 10 || request.builds() > MOST_BUILDS) {
             throw new BadRequestException(
-                    "read " + request.builds() + " builds, expected 10 to " + BuildsJob.MOST_BUILDS);
+                    "read " + request.builds() + " builds, expected 10 to " + MOST_BUILDS);
         }
         Key key = key(id, request.version(), request.laidOut());
         return jobs.begin(new DrawJob(id, key.version(), pricing(key), request.builds(), request.seed()));
