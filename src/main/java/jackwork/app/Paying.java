@@ -55,8 +55,7 @@ public final class Paying {
     public String drawJson(String id, String body) {
         ForDrawing request = Requests.read(body, ForDrawing.class);
         if (request.builds() < 10 || request.builds() > MOST_BUILDS) {
-            throw new BadRequestException(
-                    "read " + request.builds() + " builds, expected 10 to " + MOST_BUILDS);
+            throw new BadRequestException("read " + request.builds() + " builds, expected 10 to " + MOST_BUILDS);
         }
         Key key = key(id, request.version(), request.laidOut());
         return jobs.begin(new DrawJob(id, key.version(), pricing(key), request.builds(), request.seed()));
