@@ -44,6 +44,7 @@ public final class PageServer {
             List.of(
                             new FileRoutes(),
                             new DesignRoutes(workbench, editor),
+                            new WorkshopRoutes(workbench),
                             new PlayRoutes(workbench, jobs),
                             new PayRoutes(new Paying(workbench, jobs)),
                             new BringRoutes(workbench, editor))

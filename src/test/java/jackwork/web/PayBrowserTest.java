@@ -5,15 +5,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.BoundingBox;
-import com.microsoft.playwright.options.ColorScheme;
 import jackwork.app.Pricing;
 import jackwork.app.Workbench;
 import jackwork.price.Backwards;
 import jackwork.price.PriceReport;
 import java.io.IOException;
-import java.io.InputStream;
 import java.math.BigDecimal;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
@@ -303,25 +300,11 @@ class PayBrowserTest {
 
     @Test
     void noSeriousFaultForThoseWhoSeeOrHearOtherwise() throws IOException {
-        String checker;
-        try (InputStream in = PayBrowserTest.class.getResourceAsStream("/axe.min.js")) {
-            checker = new String(in.readAllBytes(), StandardCharsets.UTF_8);
-        }
         for (int width : List.of(PHONE, DESK)) {
             Page page = page(width);
             page.evaluate("document.querySelectorAll('details').forEach(d => d.open = true)");
-            page.evaluate(checker);
-            for (ColorScheme scheme : List.of(ColorScheme.LIGHT, ColorScheme.DARK)) {
-                page.emulateMedia(new Page.EmulateMediaOptions().setColorScheme(scheme));
-                Object faults = page.evaluate("""
-                        async () => (await axe.run(document, {resultTypes: ["violations"]})).violations
-                            .filter(v => v.impact === "serious" || v.impact === "critical")
-                            .map(v => v.id + ": " + v.nodes.slice(0, 3).map(n => n.target + " " + n.failureSummary).join(" | "))""");
-                assertThat((List<?>) faults).as(width + " wide, " + scheme).isEmpty();
-                Browser.keep(page, "pay-" + width + "-" + scheme);
-            }
-            Number wide = (Number) page.evaluate("document.documentElement.scrollWidth");
-            assertThat(wide.intValue()).isLessThanOrEqualTo(width);
+            assertThat(Browser.seriousFaults(page)).as(width + " wide").isEmpty();
+            Browser.keep(page, "pay-" + width);
             page.close();
         }
     }
