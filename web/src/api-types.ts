@@ -563,6 +563,18 @@ export interface EntryAnswers {
   results: OneAnswer[];
 }
 
+export interface ForAgain {
+  version: string;
+  laidOut: number;
+}
+
+export interface ForDrawing {
+  version: string;
+  laidOut: number;
+  builds: number;
+  seed: number;
+}
+
 export interface ForFreezing {
   design: string;
   note: string;
@@ -583,6 +595,15 @@ export interface ForLogging {
 export interface ForMeasured {
   kind: string;
   fields: Record<string, string>;
+}
+
+export interface ForPay {
+  version: string;
+  laidOut: number;
+  quantity: number;
+  shelf: string;
+  minutes: number;
+  numbers: Record<string, number>;
 }
 
 export interface ForPhone {
@@ -686,6 +707,245 @@ export interface MeasuredTry {
   why: string;
   together: ValueView | null;
   measurements: number;
+}
+
+export interface DrawnBuilds {
+  builds: number;
+  passes: number;
+  beginners: number;
+  words: string;
+}
+
+export interface HourCost {
+  wage: string;
+  onCosts: number;
+  productive: number;
+  cost: string;
+  overhead: string;
+  formula: string;
+}
+
+export type PriceStage = "cut" | "print" | "dress" | "build" | "try" | "pack";
+
+export type Basis = "measured here" | "published" | "guess";
+
+export interface Task {
+  operation: string;
+  what: string;
+  stage: PriceStage;
+  count: number;
+  each: number;
+  perBatch: boolean;
+  learns: boolean;
+  minutes: number;
+  share: number;
+  basis: Basis;
+}
+
+export interface MachineTime {
+  machine: string;
+  minutes: number;
+  hour: string;
+}
+
+export interface StageYield {
+  stage: PriceStage;
+  good: number;
+  into: number;
+}
+
+export interface CostLine {
+  group: string;
+  name: string;
+  amount: string;
+  basis: Basis;
+  restsOn: string[];
+}
+
+export interface CostGroup {
+  group: string;
+  amount: string;
+}
+
+export interface CashLine {
+  item: string;
+  need: number;
+  have: number;
+  unit: string;
+  packs: number;
+  amount: string;
+}
+
+export interface Band {
+  name: string;
+  to: string;
+}
+
+export interface Bands {
+  bands: Band[];
+  guessed: boolean;
+}
+
+export interface Rung {
+  name: string;
+  adds: string;
+  reaches: string;
+}
+
+export interface Ladder {
+  channel: string;
+  kind: string;
+  floor: string;
+  net: string;
+  shelf: string;
+  band: string | null;
+  rungs: Rung[];
+  formula: string;
+  breakEven: string | null;
+  breakEvenAsked: string | null;
+}
+
+export interface Backwards {
+  channel: string;
+  shelf: string;
+  net: string;
+  mayCost: string;
+  mayTake: string;
+  takes: number;
+  paysWage: string;
+  inTheWay: string[];
+  shareInTheWay: number;
+  words: string;
+}
+
+export interface WageStep {
+  wage: string;
+  floor: string;
+  shelves: Record<string, string>;
+}
+
+export interface BatchSize {
+  pieces: number;
+  minutes: number;
+  floor: string;
+  cash: string;
+  shelves: Record<string, string>;
+  wages: Record<string, string>;
+}
+
+export interface Offer {
+  id: string;
+  name: string;
+  words: string;
+  minutesSaved: number;
+  saved: string;
+  capital: string;
+  paysBack: string | null;
+  findings: string;
+  edit: Record<string, string>;
+  after: string | null;
+  worse: string[];
+}
+
+export interface WayLine {
+  name: string;
+  amount: string;
+}
+
+export interface Purse {
+  whose: string;
+  left: string;
+  lines: WayLine[];
+}
+
+export interface Uncertain {
+  value: number;
+  low: number;
+  high: number;
+  unit: string;
+  basis: Basis;
+  source: string;
+}
+
+export interface Swing {
+  name: string;
+  number: Uncertain;
+  atLow: string;
+  atHigh: string;
+  move: string;
+}
+
+export interface WayResult {
+  id: string;
+  name: string;
+  unit: string;
+  left: string;
+  anHour: string | null;
+  lines: WayLine[];
+  purses: Purse[];
+  months: string[];
+  tiedUp: string | null;
+  words: string[];
+  hangsOn: Swing[];
+}
+
+export interface Sensitivity {
+  of: string;
+  answer: string;
+  swings: Swing[];
+  picture: string;
+}
+
+export interface KnownNumber {
+  name: string;
+  what: string;
+  number: Uncertain;
+}
+
+export interface PriceReport {
+  formatVersion: number;
+  design: string;
+  verdict: string;
+  findings: Finding[];
+  currency: string;
+  places: number;
+  rounding: string;
+  pieces: number;
+  asked: string;
+  askedAs: string;
+  hour: HourCost;
+  minutes: number;
+  tasks: Task[];
+  machines: MachineTime[];
+  yields: StageYield[];
+  lines: CostLine[];
+  groups: CostGroup[];
+  floor: string;
+  lostVat: string;
+  cash: CashLine[];
+  cashTotal: string;
+  bands: Bands;
+  ladders: Ladder[];
+  laddersOtherVat: Ladder[];
+  backwards: Backwards[];
+  wages: WageStep[];
+  batches: BatchSize[];
+  quicker: Offer[];
+  waysPrice: string;
+  ways: WayResult[];
+  sensitivity: Sensitivity[];
+  numbers: KnownNumber[];
+  guesses: number;
+  unused: string[];
+  cautions: string[];
+}
+
+export interface PayView {
+  version: string;
+  laidOut: number;
+  edits: number;
+  drawn: DrawnBuilds | null;
+  report: PriceReport;
 }
 
 export interface Reached {

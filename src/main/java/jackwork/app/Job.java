@@ -4,28 +4,34 @@ import jackwork.bench.BenchException;
 import jackwork.builds.BuildReport;
 import jackwork.builds.Tune;
 import jackwork.design.DesignException;
+import jackwork.make.PartTooLargeException;
 import jackwork.motion.MechanismException;
 import jackwork.parts.PartException;
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
-/** One piece of long work in its own thread; its state is read from any other. A kind of work is a file like this. */
+/** One piece of long work in its own thread; its state is read from any other. A kind of work is one file. */
 abstract class Job {
 
-    final String design;
-    final String version;
-    final int size;
-    volatile int done;
-    volatile JobView.State state = JobView.State.RUNNING;
-    volatile String problem = "";
+    /** Older lines are forgotten. */
+    private static final int MOST_LINES = 200;
+
+    private final String design;
+    private final String version;
+    private final int size;
     private final List<String> said = new ArrayList<>();
-    private volatile int number;
+    private int number;
+    private volatile int done;
+    private volatile JobView.State state = JobView.State.RUNNING;
+    private volatile String problem = "";
     private volatile @Nullable Thread thread;
 
     /**
+     * @param design its id
      * @param version of the files that it works on
      * @param size 0 where it cannot be told beforehand
      */
@@ -35,23 +41,26 @@ abstract class Job {
         this.size = size;
     }
 
+    /** What it does; an interrupt ends it. */
     abstract void work() throws InterruptedException, IOException;
 
+    /** What came of virtual builds so far. */
     Optional<BuildReport> builds() {
         return Optional.empty();
     }
 
+    /** Better numbers that it found. */
     Optional<Tune.Proposal> proposal() {
         return Optional.empty();
     }
 
-    int number() {
+    final int number() {
         return number;
     }
 
-    void start(int itsNumber) {
-        number = itsNumber;
-        Thread worker = new Thread(this::run, "job " + itsNumber);
+    final void start(int as) {
+        number = as;
+        Thread worker = new Thread(this::run, "job " + as);
         worker.setDaemon(true);
         thread = worker;
         worker.start();
@@ -63,29 +72,63 @@ abstract class Job {
             state = JobView.State.DONE;
         } catch (InterruptedException e) {
             state = JobView.State.STOPPED;
-        } catch (DesignException | MechanismException | PartException | BenchException | IOException e) {
-            problem = String.valueOf(e.getMessage());
-            state = JobView.State.FAILED;
+        } catch (DesignException | MechanismException | PartException | PartTooLargeException | BenchException e) {
+            fail(String.valueOf(e.getMessage()));
+        } catch (UncheckedIOException | IOException e) {
+            fail("a file could not be written: " + (e instanceof UncheckedIOException ? e.getCause() : e));
         } catch (RuntimeException e) {
-            boolean stopped = Thread.currentThread().isInterrupted();
-            problem = stopped ? "" : "our own fault: " + e;
-            state = stopped ? JobView.State.STOPPED : JobView.State.FAILED;
+            fail("our own fault: " + e);
         }
     }
 
+    /** Unless it failed because it was stopped. */
+    private void fail(String why) {
+        boolean stopped = Thread.currentThread().isInterrupted();
+        problem = stopped ? "" : why;
+        state = stopped ? JobView.State.STOPPED : JobView.State.FAILED;
+    }
+
+    /** As asked at the page; work whose best so far is of use takes that. */
     void stop() {
+        end();
+    }
+
+    /** Ends it at once. */
+    void end() {
         Thread worker = thread;
         if (worker != null) {
             worker.interrupt();
         }
     }
 
-    synchronized void say(String line) {
-        said.add(line);
-        done++;
+    /** So far, never less than before. */
+    final void reached(int count) {
+        done = Math.max(done, count);
     }
 
-    synchronized List<String> lines() {
+    final synchronized void say(String line) {
+        said.add(line);
+        if (said.size() > MOST_LINES) {
+            said.remove(0);
+        }
+    }
+
+    private synchronized List<String> lines() {
         return List.copyOf(said);
+    }
+
+    final JobView view() {
+        JobView.State now = state;
+        return new JobView(
+                number,
+                design,
+                version,
+                now,
+                problem,
+                done,
+                size,
+                lines(),
+                builds().map(ReportMaker::builds).orElse(null),
+                proposal().map(JobView.Proposal::of).orElse(null));
     }
 }

@@ -1,5 +1,7 @@
 package jackwork.app;
 
+import jackwork.builds.Tune;
+import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -32,7 +34,14 @@ record JobView(
     }
 
     /** Better numbers, with what pieces do before and after. */
-    record Proposal(List<Proposed> numbers, Report.Builds before, Report.Builds after) {}
+    record Proposal(List<Proposed> numbers, Report.Builds before, Report.Builds after) {
+
+        static Proposal of(Tune.Proposal found) {
+            List<Proposed> numbers = new ArrayList<>();
+            found.numbers().forEach((path, value) -> numbers.add(new Proposed(path, value)));
+            return new Proposal(numbers, ReportMaker.builds(found.before()), ReportMaker.builds(found.after()));
+        }
+    }
 
     record Proposed(String path, @Places(4) double value) {}
 }

@@ -47,6 +47,24 @@ final class Json {
         return MAPPER.writeValueAsString(node(value, USUAL_PLACES));
     }
 
+    /** For a reader whose numbers are binary: decimal amounts as text, with all their places. */
+    static String withAmountsAsText(Record value) {
+        return MAPPER.writeValueAsString(withAmountsAsText(node(value, USUAL_PLACES)));
+    }
+
+    private static JsonNode withAmountsAsText(JsonNode node) {
+        if (node.isBigDecimal()) {
+            return JsonNodeFactory.instance.stringNode(node.decimalValue().toPlainString());
+        } else if (node instanceof ObjectNode object) {
+            List.copyOf(object.propertyNames()).forEach(name -> object.set(name, withAmountsAsText(object.get(name))));
+        } else if (node instanceof ArrayNode array) {
+            for (int i = 0; i < array.size(); i++) {
+                array.set(i, withAmountsAsText(array.get(i)));
+            }
+        }
+        return node;
+    }
+
     static String compact(ObjectNode node) {
         return MAPPER.writeValueAsString(node);
     }

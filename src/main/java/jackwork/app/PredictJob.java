@@ -3,6 +3,7 @@ package jackwork.app;
 import jackwork.bench.RevisionName;
 import jackwork.builds.BuildReport;
 import jackwork.builds.BuildRun;
+import java.io.IOException;
 import java.time.Instant;
 import java.util.Optional;
 
@@ -21,8 +22,8 @@ final class PredictJob extends Job {
     }
 
     @Override
-    void work() throws InterruptedException {
-        BuildReport report = run.run(Runtime.getRuntime().availableProcessors(), count -> done = Math.max(done, count));
+    void work() throws InterruptedException, IOException {
+        BuildReport report = run.run(Runtime.getRuntime().availableProcessors(), this::reached);
         bench.keep(name, report, Instant.now());
     }
 
@@ -32,8 +33,8 @@ final class PredictJob extends Job {
     }
 
     @Override
-    void stop() {
+    void end() {
         run.cancel();
-        super.stop();
+        super.end();
     }
 }

@@ -1,6 +1,7 @@
 package jackwork.app;
 
 import jackwork.builds.BuildReport;
+import jackwork.builds.BuildRun;
 import jackwork.check.Finding;
 import jackwork.check.Questions;
 import jackwork.check.Subject;
@@ -10,6 +11,7 @@ import jackwork.design.WorkshopFile;
 import jackwork.make.Quantities;
 import jackwork.price.Bands;
 import jackwork.price.Batch;
+import jackwork.price.Costing;
 import jackwork.price.Edited;
 import jackwork.price.Item;
 import jackwork.price.LaidSheet;
@@ -22,9 +24,13 @@ import jackwork.stock.Basis;
 import jackwork.stock.Uncertain;
 import java.math.BigDecimal;
 import java.nio.file.Path;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CompletionException;
 import java.util.function.Consumer;
+import java.util.function.IntConsumer;
 import org.jspecify.annotations.Nullable;
 
 /** Will it pay? What {@code make} takes of a design goes to {@code price} as plain values, and so do its builds. */
@@ -35,96 +41,151 @@ public final class Pricing {
     /**
      * @param quantity good pieces in a batch
      * @param shelf price that it must sell at; null when none is asked
-     * @param wage of an hour; the workshop's when null
+     * @param minutes of hands that a good piece may be taken to need: every operation is then as much shorter or longer;
+     *     null for as long as they take
+     * @param numbers put otherwise for this question, by their paths in workshop.yaml
      * @param measured minutes from the bench, by operation or stage
      */
     public record Ask(
             int quantity,
             @Nullable BigDecimal shelf,
-            @Nullable BigDecimal wage,
+            @Nullable Double minutes,
+            Map<String, Double> numbers,
             Map<String, Double> measured) {}
 
     /** Virtual builds to draw, for the share of pieces that pass. */
     public record Draw(int builds, long seed, int threads) {}
 
+    /**
+     * What came of them.
+     *
+     * @param beginners share that passes when beginners put it together
+     */
+    record Drawn(BuildReport report, double beginners) {
+
+        /** As a number like all others, percent. */
+        Uncertain passes() {
+            return new Uncertain(
+                    100 * report.rate(),
+                    100 * Math.min(report.rate(), report.interval().low()),
+                    100 * Math.max(report.rate(), report.interval().high()),
+                    "%",
+                    Basis.GUESS,
+                    report.builds() + " virtual builds, seed " + report.seed());
+        }
+    }
+
     private final Design design;
     private final Subject subject;
-    private final Quantities quantities;
-    private final List<Edited> edits;
-    private final Consumer<String> talk;
-    private @Nullable Uncertain firstTime;
-    private @Nullable Double beginners;
+    private final Batch batch;
+    private final @Nullable Double heap;
+    private final QuickerEdits quicker;
+    private volatile List<Edited> edits;
+    private volatile @Nullable Drawn drawn;
 
-    private Pricing(Path path, int laidOut, boolean again, Consumer<String> talk) {
-        this.design = DesignReader.read(path);
+    private Pricing(Design design, Batch batch, QuickerEdits quicker) {
+        this.design = design;
         this.subject = Subject.of(design);
-        this.quantities = Quantities.of(design, laidOut);
-        this.edits = new QuickerEdits(path, design, again, talk).of(quantities);
-        this.talk = talk;
+        this.batch = batch;
+        this.heap = heap(subject);
+        this.quicker = quicker;
+        this.edits = quicker.all();
     }
 
     /**
-     * Reads a design and lays it out; what is asked of it afterwards is quick.
+     * Reads a design and lays it out; what is asked of it afterwards is quick, and may be asked by any thread.
      *
      * @param design its folder
      * @param laidOut pieces on the sheets that are laid out together
-     * @param again whether findings are run again for quicker ways that are edits of the design
-     * @param talk told what takes long
+     * @param talk told what cannot be made otherwise
      */
-    public static Pricing of(Path design, int laidOut, boolean again, Consumer<String> talk) {
-        return new Pricing(design, laidOut, again, talk);
+    public static Pricing of(Path design, int laidOut, Consumer<String> talk) {
+        Design read = DesignReader.read(design);
+        // Single pieces of each quicker way, while the sheets of the batch are laid out.
+        CompletableFuture<QuickerEdits> quicker =
+                CompletableFuture.supplyAsync(() -> new QuickerEdits(design, read, talk));
+        Batch batch = batch(Quantities.of(read, laidOut), read.workshop());
+        try {
+            return new Pricing(read, batch, quicker.join());
+        } catch (CompletionException e) {
+            throw e.getCause() instanceof RuntimeException fault ? fault : e;
+        }
     }
 
-    /** One JSON object, pretty. */
+    /** Quicker ways that are edits of the design. */
+    int edits() {
+        return edits.size();
+    }
+
+    /** What builds came to, once they were drawn. */
+    @Nullable
+    Drawn drawn() {
+        return drawn;
+    }
+
+    /** The workshop's own numbers and our guesses, as nothing is asked. */
+    Rates rates() {
+        return Rates.of(design.workshop());
+    }
+
+    /** Runs the findings again for quicker ways that are edits of the design; the answers that follow have them. */
+    public void again(Consumer<String> told) throws InterruptedException {
+        edits = quicker.again(told);
+    }
+
+    /** An amount as people write it: 35 or 34.90; null when it is none. */
+    public static @Nullable BigDecimal amount(String word) {
+        return word.matches("\\d{1,9}(\\.\\d{1,4})?") ? new BigDecimal(word) : null;
+    }
+
+    /** One JSON object, pretty, amounts as numbers with all their places. */
     public static String json(PriceReport report) {
         return Json.pretty(report);
     }
 
-    /** Draws builds of this design, put together here and by beginners; the answers that follow take them. */
-    public void draw(Draw draw) throws InterruptedException {
-        BuildReport report = run(subject, draw);
-        firstTime = new Uncertain(
-                100 * report.rate(),
-                100 * Math.min(report.rate(), report.interval().low()),
-                100 * Math.max(report.rate(), report.interval().high()),
-                "%",
-                Basis.GUESS,
-                report.builds() + " virtual builds, seed " + report.seed());
-        talk.accept("the same put together by beginners");
-        double times = Rates.of(design.workshop()).known(SPREAD).value();
-        beginners = run(Subject.of(design.forBeginner(times)), draw).rate();
-    }
-
-    private BuildReport run(Subject of, Draw draw) throws InterruptedException {
-        return DesignCheck.builds(of, draw.builds(), draw.seed()).run(draw.threads(), done -> {
-            if (done % Math.max(1, draw.builds() / 10) == 0) {
-                talk.accept(done + " of " + draw.builds() + " builds");
-            }
-        });
+    /**
+     * Draws builds of this design, put together here and by beginners; the answers that follow take them.
+     *
+     * @param done told how many are tried, of twice as many as are drawn; by any thread
+     */
+    public void draw(Draw draw, IntConsumer done) throws InterruptedException {
+        BuildRun here = DesignCheck.builds(subject, draw.builds(), draw.seed());
+        BuildReport report = here.run(draw.threads(), done);
+        double times = rates().known(SPREAD).value();
+        Subject beginner = Subject.of(design.forBeginner(times));
+        BuildReport beginners = DesignCheck.builds(beginner, draw.builds(), draw.seed())
+                .run(draw.threads(), tried -> done.accept(here.size() + tried));
+        drawn = new Drawn(report, beginners.rate());
     }
 
     /** Will it pay? */
     public PriceReport answer(Ask ask) {
         WorkshopFile workshop = design.workshop();
-        Rates rates = Rates.of(workshop);
-        BigDecimal wage = ask.wage();
-        if (wage != null) {
-            rates = rates.asked("wage", wage.doubleValue());
+        Drawn builds = drawn;
+        Rates rates = rates();
+        if (builds != null) {
+            rates = rates.with("yields.first-time", builds.passes());
         }
-        Uncertain passes = firstTime;
-        if (passes != null) {
-            rates = rates.with("yields.first-time", passes);
+        rates = rates.asked(ask.numbers());
+        Map<String, Double> measured = ask.measured();
+        Double minutes = ask.minutes();
+        double now = Costing.of(batch, rates, ask.quantity(), measured).minutes();
+        if (minutes != null && now > 0) {
+            double times = minutes / now;
+            rates = rates.taking(times);
+            measured = new LinkedHashMap<>(measured);
+            measured.replaceAll((operation, timed) -> timed * times);
         }
         return PriceReport.of(new PriceQuestion(
                 design.name(),
                 workshop.currency(),
-                batch(quantities, workshop),
+                batch,
                 rates,
                 ask.quantity(),
-                ask.measured(),
+                measured,
                 ask.shelf(),
                 Bands.of(workshop.payOrNothing().bands()),
-                new WayFacts(heap(subject), beginners, Money.places(workshop.currency())),
+                new WayFacts(heap, builds == null ? null : builds.beginners(), Money.places(workshop.currency())),
                 edits));
     }
 

@@ -8,7 +8,9 @@ import jackwork.design.DesignEdit;
 import jackwork.design.DesignException;
 import jackwork.design.DesignReader;
 import jackwork.make.GluedStack;
+import jackwork.make.PartTooLargeException;
 import jackwork.make.Quantities;
+import jackwork.make.SheetSearch;
 import jackwork.motion.MechanismException;
 import jackwork.parts.PartException;
 import jackwork.price.Batch;
@@ -21,9 +23,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
-import org.jspecify.annotations.Nullable;
 
-/** Quicker ways of making that are edits of the design: read as edited, and asked every question again where wished. */
+/**
+ * Quicker ways of making that are edits of the design: read as edited, and asked every question again where wished. Each
+ * is held against the design as it is by one piece of either, laid out alike and roughly: a tight layout of each would
+ * take seconds to settle cents.
+ */
 final class QuickerEdits {
 
     private static final int MOST_STACKS = 3;
@@ -32,28 +37,27 @@ final class QuickerEdits {
 
     private final Path path;
     private final Design design;
-    private final boolean again;
     private final Consumer<String> talk;
-    private @Nullable DesignCheck before;
-    private @Nullable Batch one;
+    private final Quantities one;
+    private final List<Edited> edits = new ArrayList<>();
 
-    QuickerEdits(Path path, Design design, boolean again, Consumer<String> talk) {
+    QuickerEdits(Path path, Design design, Consumer<String> talk) {
         this.path = path;
         this.design = design;
-        this.again = again;
         this.talk = talk;
-    }
-
-    List<Edited> of(Quantities quantities) {
-        List<Edited> edits = new ArrayList<>();
-        quantities.stacks().stream()
+        this.one = laid(design);
+        one.stacks().stream()
                 .sorted(Comparator.comparingInt(
                                 (GluedStack stack) -> -stack.parts().size())
                         .thenComparing(GluedStack::name))
                 .limit(MOST_STACKS)
                 .forEach(stack -> printed(stack).ifPresent(edits::add));
-        pivots(quantities.pivots()).ifPresent(edits::add);
-        return edits;
+        pivots(one.pivots()).ifPresent(edits::add);
+    }
+
+    /** As far as they can be made; their findings not run. */
+    List<Edited> all() {
+        return List.copyOf(edits);
     }
 
     private Optional<Edited> printed(GluedStack stack) {
@@ -114,35 +118,41 @@ final class QuickerEdits {
     private Optional<Edited> edited(String id, String name, String words, String hours, Map<String, String> change) {
         try {
             Design other = read(change);
-            Quantities taken = Quantities.of(other, 1);
-            String verdict = null;
-            List<String> worse = List.of();
-            if (again) {
-                talk.accept("every question again: " + name);
-                DesignCheck after = DesignCheck.of(other);
-                verdict = after.verdict();
-                worse = worse(before().findings(), after.findings());
-            }
-            return Optional.of(new Edited(
-                    id, name, words, asItIs(), Pricing.batch(taken, other.workshop()), hours, change, verdict, worse));
-        } catch (DesignException | PartException | MechanismException e) {
+            Batch taken = batch(laid(other), other);
+            return Optional.of(new Edited(id, name, words, batch(one, design), taken, hours, change, null, List.of()));
+        } catch (DesignException | PartException | MechanismException | PartTooLargeException e) {
             talk.accept(name + ": cannot be made so: " + e.getMessage());
             return Optional.empty();
         }
     }
 
-    private Batch asItIs() {
-        if (one == null) {
-            one = Pricing.batch(Quantities.of(design, 1), design.workshop());
-        }
-        return one;
+    private static Quantities laid(Design of) {
+        return Quantities.of(of, 1, SheetSearch.none());
     }
 
-    private DesignCheck before() {
-        if (before == null) {
-            before = DesignCheck.of(design);
+    private static Batch batch(Quantities taken, Design of) {
+        return Pricing.batch(taken, of.workshop());
+    }
+
+    /**
+     * The same with every question asked of them again.
+     *
+     * @param told what is being asked, before each
+     * @throws InterruptedException when the thread is interrupted
+     */
+    List<Edited> again(Consumer<String> told) throws InterruptedException {
+        told.accept("every question of the design as it is");
+        List<Finding> before = DesignCheck.of(design).findings();
+        List<Edited> asked = new ArrayList<>();
+        for (Edited edit : edits) {
+            if (Thread.interrupted()) {
+                throw new InterruptedException();
+            }
+            told.accept("every question again: " + edit.name());
+            DesignCheck after = DesignCheck.of(read(edit.edit()));
+            asked.add(edit.asked(after.verdict(), worse(before, after.findings())));
         }
-        return before;
+        return asked;
     }
 
     /** Findings that pass less well than they did, or are new and do not pass. */

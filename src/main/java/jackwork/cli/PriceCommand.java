@@ -21,8 +21,6 @@ import picocli.CommandLine.Parameters;
         description = "Will it pay? Times, cost, the ladder to the shelf and back, other ways of selling.")
 final class PriceCommand implements Callable<Integer> {
 
-    private static final BigDecimal MOST = new BigDecimal("1000000000");
-
     @Parameters(paramLabel = "DESIGN", description = "the design's folder")
     private Path design = Path.of("");
 
@@ -76,11 +74,22 @@ final class PriceCommand implements Callable<Integer> {
                         "--time reads " + minutes + " for " + operation + ", expected minutes, more than 0");
             }
         });
-        Pricing.Ask ask =
-                new Pricing.Ask(quantity, amount("--shelf", shelf, true), amount("--wage", wage, false), times);
-        Pricing pricing = Pricing.of(design, quantity, again, line -> System.err.println("  " + line));
+        BigDecimal paid = amount("--wage", wage, false);
+        Map<String, Double> numbers = paid == null ? Map.of() : Map.of("wage", paid.doubleValue());
+        Pricing.Ask ask = new Pricing.Ask(quantity, amount("--shelf", shelf, true), null, numbers, times);
+        Pricing pricing = Pricing.of(design, quantity, PriceCommand::tell);
+        if (again) {
+            pricing.again(PriceCommand::tell);
+        }
         if (builds > 0) {
-            pricing.draw(new Pricing.Draw(builds, seed, Runtime.getRuntime().availableProcessors()));
+            int lot = Math.max(1, builds / 10);
+            Pricing.Draw draw =
+                    new Pricing.Draw(builds, seed, Runtime.getRuntime().availableProcessors());
+            pricing.draw(draw, done -> {
+                if (done % lot == 0) {
+                    tell(done + " builds tried, of this workshop's and as many of beginners'");
+                }
+            });
         }
         PriceReport report = pricing.answer(ask);
         report.unused()
@@ -94,15 +103,17 @@ final class PriceCommand implements Callable<Integer> {
         return report.verdict().equals("fails") ? Outcome.FAILS : Outcome.FINE;
     }
 
+    private static void tell(String line) {
+        System.err.println("  " + line);
+    }
+
     private static @Nullable BigDecimal amount(String option, @Nullable String word, boolean more) {
         if (word == null) {
             return null;
         }
-        if (word.matches("\\d{1,10}(\\.\\d{1,4})?")) {
-            BigDecimal amount = new BigDecimal(word);
-            if (amount.compareTo(MOST) < 0 && (!more || amount.signum() > 0)) {
-                return amount;
-            }
+        BigDecimal amount = Pricing.amount(word);
+        if (amount != null && (!more || amount.signum() > 0)) {
+            return amount;
         }
         throw new BadInputException(option + " reads \"" + word + "\", expected an amount, as in 35 or 34.90");
     }

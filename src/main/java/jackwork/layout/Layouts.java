@@ -4,6 +4,7 @@ import jackwork.geometry.Point;
 import jackwork.geometry.Pose;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.SplittableRandom;
 
@@ -18,7 +19,11 @@ public final class Layouts {
 
     private Layouts(List<Piece> pieces, Room room) {
         this.pieces = pieces;
-        this.shapes = pieces.stream().map(Shape::new).toList();
+        // Copies of one piece share their shape.
+        IdentityHashMap<Piece, Shape> known = new IdentityHashMap<>();
+        this.shapes = pieces.stream()
+                .map(piece -> known.computeIfAbsent(piece, Shape::new))
+                .toList();
         this.room = room;
     }
 

@@ -52,10 +52,11 @@ final class Layout {
         double gap = workshop.laser().gap();
         for (FlatPiece member : members) {
             Outline kept = member.drawn().offset(gap / 2 + ROUGH).simplified(ROUGH);
+            Piece piece = new Piece(member.name(), kept, turns(member));
             for (int copy = 1; copy <= quantity; copy++) {
                 all.add(member);
                 names.add(quantity == 1 ? member.name() : member.name() + "-" + copy);
-                pieces.add(new Piece(member.name(), kept, turns(member)));
+                pieces.add(piece);
             }
         }
         double[] usable = usable(workshop, stock);

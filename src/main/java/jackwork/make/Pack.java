@@ -72,12 +72,12 @@ public final class Pack {
         return pack.layouts.stream().map(pack::sheet).toList();
     }
 
-    static Quantities quantities(Design design, int quantity) {
-        Pack pack = new Pack(design, new Wish(quantity, Paper.A4));
+    static Quantities quantities(Design design, Wish wish) {
+        Pack pack = new Pack(design, wish);
         List<PrintedPiece> printed = PrintedPiece.of(design, pack.assembly, pack.housing);
         List<CutSheet> cut = pack.layouts.stream().map(pack::sheet).toList();
-        List<Needs.Need> needs = Needs.of(design, pack.assembly, pack.housing, pack.layouts, printed, quantity);
-        return Quantities.of(design, pack.subject, pack.housing, cut, needs, printed, quantity);
+        List<Needs.Need> needs = Needs.of(design, pack.assembly, pack.housing, pack.layouts, printed, wish.quantity());
+        return Quantities.of(design, pack.subject, pack.housing, cut, needs, printed, wish.quantity());
     }
 
     /**

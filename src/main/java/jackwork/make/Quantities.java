@@ -4,6 +4,7 @@ import jackwork.check.Subject;
 import jackwork.design.Design;
 import jackwork.design.WorkshopFile;
 import jackwork.drawing.CutSheet;
+import jackwork.drawing.Paper;
 import jackwork.parts.Artwork;
 import jackwork.parts.Assembly;
 import jackwork.parts.Part;
@@ -46,7 +47,12 @@ public record Quantities(
 
     /** @throws PartTooLargeException when a part does not fit its sheet */
     public static Quantities of(Design design, int quantity) {
-        return Pack.quantities(design, quantity);
+        return of(design, quantity, SheetSearch.usual());
+    }
+
+    /** @throws PartTooLargeException when a part does not fit its sheet */
+    public static Quantities of(Design design, int quantity, SheetSearch search) {
+        return Pack.quantities(design, new Pack.Wish(quantity, Paper.A4, search));
     }
 
     static Quantities of(

@@ -32,7 +32,7 @@ public record Backwards(
 
     static List<Backwards> of(Costing costing, BigDecimal shelf, int places, String currency) {
         List<Backwards> all = new ArrayList<>();
-        for (Channel channel : Channels.of(costing.rates())) {
+        for (Channel channel : costing.channels()) {
             if (channel.possible()) {
                 all.add(of(costing, channel, shelf, places, currency));
             }
@@ -84,12 +84,7 @@ public record Backwards(
 
     private static BigDecimal left(Costing costing, Channel channel, BigDecimal shelf, double wage) {
         Costing at = costing.with(costing.rates().with("wage", wage));
-        Channel then = Channels.of(at.rates()).stream()
-                .filter(other ->
-                        other.kind().equals(channel.kind()) && other.name().equals(channel.name()))
-                .findFirst()
-                .orElseThrow();
-        return mayCost(then.net(shelf), at.rates()).subtract(at.floor());
+        return mayCost(at.channel(channel).net(shelf), at.rates()).subtract(at.floor());
     }
 
     private static String words(

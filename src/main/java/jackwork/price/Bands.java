@@ -31,6 +31,15 @@ public record Bands(List<Band> bands, boolean guessed) {
                         false);
     }
 
+    /** The same with as many places as the currency has. */
+    Bands shown(int places) {
+        return new Bands(
+                bands.stream()
+                        .map(band -> new Band(band.name(), Money.shown(band.to(), places)))
+                        .toList(),
+                guessed);
+    }
+
     /** The band a price falls in; null beyond the dearest. */
     @Nullable
     String of(BigDecimal price) {

@@ -43,7 +43,7 @@ public record BatchSize(
         Map<String, BigDecimal> shelves = new LinkedHashMap<>();
         Map<String, BigDecimal> wages = new LinkedHashMap<>();
         BigDecimal net = Ladder.net(costing.floor(), costing.rates());
-        for (Channel channel : Channels.of(costing.rates())) {
+        for (Channel channel : costing.channels()) {
             if (channel.possible()) {
                 shelves.put(channel.name(), Money.shown(channel.shelf(net), places));
                 wages.put(channel.name(), Money.shown(Backwards.paysWage(costing, channel, asked), places));

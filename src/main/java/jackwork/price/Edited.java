@@ -26,6 +26,11 @@ public record Edited(
         @Nullable String after,
         List<String> worse) {
 
+    /** The same once its findings were run again. */
+    public Edited asked(String verdict, List<String> worseThan) {
+        return new Edited(id, name, words, as, batch, hours, edit, verdict, worseThan);
+    }
+
     Offer offer(Costing costing) {
         Offer offer = Offer.of(
                 id,

@@ -12,6 +12,11 @@ final class Finished implements Way {
     }
 
     @Override
+    public String numbers() {
+        return "vat.";
+    }
+
+    @Override
     public WayResult of(Costing costing, BigDecimal price, WayFacts facts) {
         Rates rates = costing.rates();
         BigDecimal net = Money.divided(price, BigDecimal.ONE.add(rates.vat()));

@@ -22,7 +22,7 @@ public record HourCost(
                 cost,
                 Money.shown(rates.money("overhead"), places),
                 rates.money("wage").toPlainString() + " · (1 + "
-                        + rates.share("on-costs").toPlainString() + ") / "
-                        + rates.share("productive").toPlainString() + " = " + cost);
+                        + Money.plain(rates.share("on-costs")) + ") / "
+                        + Money.plain(rates.share("productive")) + " = " + cost);
     }
 }

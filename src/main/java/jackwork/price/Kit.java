@@ -21,6 +21,11 @@ final class Kit implements Way {
     }
 
     @Override
+    public String numbers() {
+        return AT;
+    }
+
+    @Override
     public WayResult of(Costing costing, BigDecimal price, WayFacts facts) {
         Rates rates = costing.rates();
         BigDecimal asked = price.multiply(rates.share(AT + "price"));
@@ -34,7 +39,7 @@ final class Kit implements Way {
         Double pass = facts.beginners();
         words.add(
                 pass == null
-                        ? "Whether it passes under a beginner's spreads was not computed: add --builds."
+                        ? "Whether it passes under a beginner's spreads was not computed: draw virtual builds."
                         : String.format(
                                 Locale.ROOT,
                                 "Under a beginner's spreads %.0f of 100 virtual builds pass with every coin.",

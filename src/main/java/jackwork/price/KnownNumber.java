@@ -33,7 +33,9 @@ public record KnownNumber(String name, String what, Uncertain number) {
                     .map(operation -> operation.what())
                     .orElse("");
         }
-        String known = name.replaceFirst("^(channels\\.[a-z]+)\\..*\\.([a-z-]+)$", "$1.$2");
-        return PayNumbers.catalogue().find(known).map(number -> number.what()).orElse("as paid");
+        return PayNumbers.catalogue()
+                .find(Rates.kind(name))
+                .map(number -> number.what())
+                .orElse("as paid");
     }
 }

@@ -33,7 +33,7 @@ public record Ladder(
 
     static List<Ladder> of(Costing costing, Bands bands, BigDecimal asked, int places) {
         List<Ladder> ladders = new ArrayList<>();
-        for (Channel channel : Channels.of(costing.rates())) {
+        for (Channel channel : costing.channels()) {
             if (channel.possible()) {
                 ladders.add(of(channel, costing, bands, asked, places));
             }

@@ -14,6 +14,11 @@ final class MadeToOrder implements Way {
     }
 
     @Override
+    public String numbers() {
+        return AT;
+    }
+
+    @Override
     public WayResult of(Costing costing, BigDecimal price, WayFacts facts) {
         Costing one = costing.with(1);
         Rates rates = costing.rates();

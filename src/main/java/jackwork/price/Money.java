@@ -48,6 +48,11 @@ public final class Money {
         }
     }
 
+    /** As written into a formula: all its places, and no more. */
+    static String plain(BigDecimal number) {
+        return number.signum() == 0 ? "0" : number.stripTrailingZeros().toPlainString();
+    }
+
     /** As shown. */
     static BigDecimal shown(BigDecimal amount, int places) {
         return amount.setScale(places, RoundingMode.HALF_UP);

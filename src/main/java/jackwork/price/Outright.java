@@ -58,8 +58,8 @@ record Outright(String name, BigDecimal makerVat, boolean reclaims, BigDecimal m
 
     @Override
     public String formula() {
-        return "shelf = W · (1 + " + (reclaims ? "0" : makerVat.toPlainString()) + ") · (1 + " + markup.toPlainString()
-                + ") · (1 + " + shopVat.toPlainString() + "); the shop's margin is m / (1 + m) = "
+        return "shelf = W · (1 + " + (reclaims ? "0" : Money.plain(makerVat)) + ") · (1 + " + Money.plain(markup)
+                + ") · (1 + " + Money.plain(shopVat) + "); the shop's margin is m / (1 + m) = "
                 + Money.shown(Money.divided(markup, BigDecimal.ONE.add(markup)), 3);
     }
 }

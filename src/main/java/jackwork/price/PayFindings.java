@@ -25,36 +25,37 @@ final class PayFindings {
     private final String currency;
     private final int places;
     private final Channel best;
+    private final List<Ends> numbers;
 
-    private PayFindings(Costing costing, Channel best, BigDecimal asked, String currency, int places) {
+    private PayFindings(
+            Costing costing, Channel best, List<Ends> numbers, BigDecimal asked, String currency, int places) {
         this.costing = costing;
+        this.numbers = numbers;
         this.best = best;
         this.asked = asked;
         this.currency = currency;
         this.places = places;
     }
 
-    static List<Finding> ask(Costing costing, BigDecimal asked, String currency, int places) {
-        Channel best = best(costing.rates(), asked);
+    static List<Finding> ask(Costing costing, List<Ends> numbers, BigDecimal asked, String currency, int places) {
+        Channel best = best(costing, asked);
         if (best == null) {
             return List.of();
         }
-        PayFindings findings = new PayFindings(costing, best, asked, currency, places);
+        PayFindings findings = new PayFindings(costing, best, numbers, asked, currency, places);
         List<Finding> all = new ArrayList<>();
         all.add(findings.cost());
         all.add(findings.minutes());
         all.add(findings.firstTime());
         all.add(findings.batch());
-        Channels.of(costing.rates()).stream()
-                .filter(Channel::possible)
-                .forEach(channel -> all.add(findings.price(channel)));
+        costing.channels().stream().filter(Channel::possible).forEach(channel -> all.add(findings.price(channel)));
         return all;
     }
 
     /** The channel that leaves the maker most of a price; null when none leaves anything. */
-    static @Nullable Channel best(Rates rates, BigDecimal asked) {
+    static @Nullable Channel best(Costing costing, BigDecimal asked) {
         Channel best = null;
-        for (Channel channel : Channels.of(rates)) {
+        for (Channel channel : costing.channels()) {
             if (channel.possible() && (best == null || channel.net(asked).compareTo(best.net(asked)) > 0)) {
                 best = channel;
             }
@@ -62,18 +63,13 @@ final class PayFindings {
         return best;
     }
 
-    private BigDecimal margin(Rates rates, Channel channel) {
-        Channel then = same(rates, channel);
-        BigDecimal mayCost = Backwards.mayCost(then.net(asked), rates);
-        return mayCost.subtract(costing.with(rates).floor());
+    /** What of the best channel's price is left beyond the floor. */
+    private BigDecimal margin(Costing then) {
+        return Backwards.mayCost(then.channel(best).net(asked), then.rates()).subtract(then.floor());
     }
 
-    private static Channel same(Rates rates, Channel channel) {
-        return Channels.of(rates).stream()
-                .filter(other ->
-                        other.kind().equals(channel.kind()) && other.name().equals(channel.name()))
-                .findFirst()
-                .orElseThrow();
+    private BigDecimal marginWhere(double passAtOnce) {
+        return margin(costing.with(costing.rates().with("yields.first-time", passAtOnce)));
     }
 
     private String money(BigDecimal amount) {
@@ -83,7 +79,7 @@ final class PayFindings {
     private Finding cost() {
         BigDecimal mayCost = Backwards.mayCost(best.net(asked), costing.rates());
         BigDecimal margin = mayCost.subtract(costing.floor());
-        List<Ground> grounds = grounds(rates -> margin(rates, best), margin);
+        List<Ground> grounds = grounds(this::margin, margin);
         return new Finding(
                 "pay-cost",
                 "Does the price pay for the piece?",
@@ -97,7 +93,7 @@ final class PayFindings {
                         + " " + money(mayCost) + " is left for it",
                 margin.signum() > 0 ? "" : "See what is in the way, and the quicker ways of making.",
                 "floor = set-up / pieces + Σ stage cost / yields − salvage = " + Money.shown(costing.floor(), places)
-                        + "; left = W · (1 − " + costing.rates().share("profit").toPlainString() + "), "
+                        + "; left = W · (1 − " + Money.plain(costing.rates().share("profit")) + "), "
                         + best.formula(),
                 named(grounds, margin));
     }
@@ -162,17 +158,17 @@ final class PayFindings {
     }
 
     private @Nullable Double least() {
-        if (margin(costing.rates().with("yields.first-time", 100), best).signum() <= 0) {
+        if (marginWhere(100).signum() <= 0) {
             return null;
         }
         double low = 0;
         double high = 100;
-        if (margin(costing.rates().with("yields.first-time", low), best).signum() > 0) {
+        if (marginWhere(low).signum() > 0) {
             return low;
         }
         while (high - low > 0.01) {
             double middle = (low + high) / 2;
-            if (margin(costing.rates().with("yields.first-time", middle), best).signum() > 0) {
+            if (marginWhere(middle).signum() > 0) {
                 high = middle;
             } else {
                 low = middle;
@@ -204,13 +200,14 @@ final class PayFindings {
     private Finding price(Channel channel) {
         BigDecimal shelf = channel.shelf(Ladder.net(costing.floor(), costing.rates()));
         BigDecimal margin = asked.subtract(shelf);
-        Function<Rates, BigDecimal> answer = rates -> {
-            Channel then = same(rates, channel);
-            return then.possible()
-                    ? asked.subtract(then.shelf(Ladder.net(costing.with(rates).floor(), rates)))
-                    : asked.negate();
-        };
-        List<Ground> grounds = grounds(answer, margin);
+        List<Ground> grounds = grounds(
+                other -> {
+                    Channel then = other.channel(channel);
+                    return then.possible()
+                            ? asked.subtract(then.shelf(Ladder.net(other.floor(), other.rates())))
+                            : asked.negate();
+                },
+                margin);
         return new Finding(
                 "pay-price/" + channel.name(),
                 "Is the price through " + channel.name() + " one that people pay?",
@@ -228,8 +225,8 @@ final class PayFindings {
     }
 
     /** Each number alone at both its ends: how much of the margin its worse end takes. */
-    private List<Ground> grounds(Function<Rates, BigDecimal> answer, BigDecimal margin) {
-        return Swing.of(costing.rates(), answer, places + 2).stream()
+    private List<Ground> grounds(Function<Costing, BigDecimal> answer, BigDecimal margin) {
+        return Swing.of(numbers, answer, places + 2).stream()
                 .map(swing -> new Ground(
                         swing.name(),
                         swing.number(),

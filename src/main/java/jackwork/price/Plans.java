@@ -15,6 +15,11 @@ final class Plans implements Way {
     }
 
     @Override
+    public String numbers() {
+        return AT;
+    }
+
+    @Override
     public WayResult of(Costing costing, BigDecimal price, WayFacts facts) {
         Rates rates = costing.rates();
         BigDecimal sold = rates.money(AT + "sold");

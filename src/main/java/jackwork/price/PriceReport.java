@@ -42,6 +42,7 @@ public record PriceReport(
         List<MachineTime> machines,
         List<StageYield> yields,
         List<CostLine> lines,
+        List<CostGroup> groups,
         BigDecimal floor,
         BigDecimal lostVat,
         List<CashLine> cash,
@@ -78,7 +79,8 @@ public record PriceReport(
         Costing costing = Costing.of(question.batch(), rates, question.pieces(), question.measured());
         BigDecimal given = question.asked();
         BigDecimal asked = given == null ? question.bands().most() : given;
-        List<Finding> findings = PayFindings.ask(costing, asked, currency, places);
+        List<Ends> numbers = Ends.ofPiece(costing);
+        List<Finding> findings = PayFindings.ask(costing, numbers, asked, currency, places);
         List<CostLine> lines = lines(costing, places);
         List<CashLine> cash = cash(costing, places);
         List<Ladder> ladders = Ladder.of(costing, question.bands(), asked, places);
@@ -105,11 +107,12 @@ public record PriceReport(
                 MachineTime.of(costing, places),
                 StageYield.of(costing.yields()),
                 lines,
+                CostGroup.of(lines),
                 Money.shown(costing.floor(), places),
                 Money.shown(costing.lostVat(), places),
                 cash,
                 CashLine.sum(cash),
-                question.bands(),
+                question.bands().shown(places),
                 ladders,
                 otherVat(costing, question.bands(), asked, places),
                 Backwards.of(costing, asked, places, currency),
@@ -120,7 +123,7 @@ public record PriceReport(
                         .toList(),
                 waysPrice,
                 Ways.of(costing, waysPrice, question.facts(), places),
-                sensitivity(costing, asked, currency, places),
+                sensitivity(costing, numbers, asked, currency, places),
                 KnownNumber.of(rates),
                 (int) rates.all().values().stream()
                         .filter(number -> number.basis() == Basis.GUESS)
@@ -141,7 +144,7 @@ public record PriceReport(
                 Money.shown(exact.stream().map(CostLine::amount).toList(), places);
         List<CostLine> lines = new ArrayList<>();
         for (int i = 0; i < exact.size(); i++) {
-            lines.add(new CostLine(exact.get(i).group(), exact.get(i).name(), amounts.get(i)));
+            lines.add(exact.get(i).with(amounts.get(i)));
         }
         return lines;
     }
@@ -158,28 +161,20 @@ public record PriceReport(
                 .toList();
     }
 
-    private static List<Sensitivity> sensitivity(Costing costing, BigDecimal asked, String currency, int places) {
+    private static List<Sensitivity> sensitivity(
+            Costing costing, List<Ends> numbers, BigDecimal asked, String currency, int places) {
         List<Sensitivity> all = new ArrayList<>();
-        all.add(Sensitivity.of(
-                "What a good piece costs",
-                costing.rates(),
-                rates -> costing.with(rates).floor(),
-                currency,
-                places));
-        Channel best = PayFindings.best(costing.rates(), asked);
+        all.add(Sensitivity.of("What a good piece costs", costing, numbers, Costing::floor, currency, places));
+        Channel best = PayFindings.best(costing, asked);
         if (best != null) {
-            String name = best.name();
             all.add(Sensitivity.of(
-                    "What it must cost through " + name,
-                    costing.rates(),
-                    rates -> Channels.of(rates).stream()
-                            .filter(channel -> channel.name().equals(name)
-                                    && channel.kind().equals(best.kind())
-                                    && channel.possible())
-                            .findFirst()
-                            .map(channel ->
-                                    channel.shelf(Ladder.net(costing.with(rates).floor(), rates)))
-                            .orElse(asked),
+                    "What it must cost through " + best.name(),
+                    costing,
+                    numbers,
+                    other -> {
+                        Channel then = other.channel(best);
+                        return then.possible() ? then.shelf(Ladder.net(other.floor(), other.rates())) : asked;
+                    },
                     currency,
                     places));
         }

@@ -1,6 +1,8 @@
 package jackwork.price;
 
 import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
 
 /** What stock costs: by its own name where the workshop has a price for it, else by its kind. */
 final class Prices {
@@ -21,6 +23,22 @@ final class Prices {
         }
         BigDecimal kind = rates.money("prices." + item.kind() + ".price");
         return item.kind().equals("sheet") ? kind.multiply(Money.of(area(item))) : kind;
+    }
+
+    /** The numbers that its cost rests on. */
+    List<String> restsOn(Item item) {
+        List<String> paths = new ArrayList<>();
+        String own = "prices." + item.item();
+        String kind = "prices." + item.kind();
+        paths.add(rates.has(own + ".price") ? own + ".price" : kind + ".price");
+        if (rates.has(own + ".holds")) {
+            paths.add(own + ".holds");
+        } else if (!item.kind().equals("sheet")) {
+            paths.add(kind + ".holds");
+        } else {
+            paths.add("offcut");
+        }
+        return paths;
     }
 
     /** How much of the bill's unit that is. */

@@ -28,6 +28,9 @@ public final class Rates {
     /** Kinds of channel, and what one of each is called when the workshop names none. */
     static final List<String> KINDS = List.of("outright", "commission", "web", "fair");
 
+    /** Of a number that no list of ours has: more is a slip of the pen. */
+    private static final double MOST = 1e6;
+
     private static final Map<String, String> USUAL_NAMES =
             Map.of("outright", "shop", "commission", "gallery", "web", "post", "fair", "stall");
 
@@ -124,7 +127,7 @@ public final class Rates {
 
     /** A percentage as a share of one. */
     BigDecimal share(String path) {
-        return Money.divided(money(path), Money.HUNDRED);
+        return money(path).movePointLeft(2);
     }
 
     boolean yes(String path) {
@@ -149,9 +152,53 @@ public final class Rates {
         return with(path, new Uncertain(value, value, value, now.unit(), now.basis(), now.source()));
     }
 
-    /** The same with a number that the maker gives for this question alone. */
-    public Rates asked(String path, double value) {
-        return with(path, new Uncertain(value, value, value, known(path).unit(), Basis.MEASURED, "as asked"));
+    /** The same with numbers that the maker gives for this question alone. */
+    public Rates asked(Map<String, Double> given) {
+        Rates rates = this;
+        for (Map.Entry<String, Double> one : given.entrySet()) {
+            String path = one.getKey();
+            double value = one.getValue();
+            String unit = known(path).unit();
+            rates = rates.with(path, new Uncertain(value, value, value, unit, Basis.MEASURED, "as asked"));
+        }
+        return rates;
+    }
+
+    /** Why a number cannot be put to a value, in words; null where it can. */
+    public @Nullable String unfit(String path, double value) {
+        if (!has(path)) {
+            return "no number is called \"" + path + "\"";
+        }
+        PayNumber number = PayNumbers.catalogue().find(kind(path)).orElse(null);
+        double least = number == null ? 0 : number.least();
+        double most = number == null ? MOST : number.most();
+        return value >= least && value <= most
+                ? null
+                : path + ": read " + plain(value) + ", expected " + plain(least) + " to " + plain(most);
+    }
+
+    private static String plain(double value) {
+        return Double.isFinite(value) ? Money.of(value).stripTrailingZeros().toPlainString() : Double.toString(value);
+    }
+
+    /** A path without the name of the channel in it: what all channels of a kind have. */
+    static String kind(String path) {
+        return path.replaceFirst("^(channels\\.[a-z]+)\\..*\\.([a-z-]+)$", "$1.$2");
+    }
+
+    /** The same where every operation takes so many times as long; what was a guess remains one. */
+    public Rates taking(double times) {
+        Map<String, Uncertain> other = new LinkedHashMap<>(numbers);
+        other.replaceAll((path, number) -> path.startsWith("times.")
+                ? new Uncertain(
+                        number.value() * times,
+                        number.low() * times,
+                        number.high() * times,
+                        number.unit(),
+                        number.basis(),
+                        number.source())
+                : number);
+        return new Rates(other);
     }
 
     /** VAT that the maker charges: none when not registered. */

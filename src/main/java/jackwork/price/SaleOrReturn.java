@@ -18,6 +18,11 @@ final class SaleOrReturn implements Way {
     }
 
     @Override
+    public String numbers() {
+        return AT;
+    }
+
+    @Override
     public WayResult of(Costing costing, BigDecimal price, WayFacts facts) {
         Rates rates = costing.rates();
         BigDecimal sold = rates.share(AT + "sold");

@@ -16,10 +16,16 @@ public record Sensitivity(String of, BigDecimal answer, List<Swing> swings, Stri
 
     private static final int MOST = 14;
 
-    static Sensitivity of(String what, Rates rates, Function<Rates, BigDecimal> answer, String currency, int places) {
-        BigDecimal now = Money.shown(answer.apply(rates), places);
+    static Sensitivity of(
+            String what,
+            Costing costing,
+            List<Ends> numbers,
+            Function<Costing, BigDecimal> answer,
+            String currency,
+            int places) {
+        BigDecimal now = Money.shown(answer.apply(costing), places);
         List<Swing> swings =
-                Swing.of(rates, answer, places).stream().limit(MOST).toList();
+                Swing.of(numbers, answer, places).stream().limit(MOST).toList();
         List<SwingChart.Bar> bars = swings.stream()
                 .map(swing -> new SwingChart.Bar(
                         swing.name(),

@@ -55,7 +55,8 @@ final class Sum {
                 purses,
                 months,
                 months.isEmpty() ? null : SaleOrReturn.peak(months),
-                words);
+                words,
+                List.of());
     }
 
     /** The wage at which nothing would be left: each hour costs the wage with its on-costs, so what is left counts less. */

@@ -17,22 +17,21 @@ import java.util.function.Function;
  */
 public record Swing(String name, Uncertain number, BigDecimal atLow, BigDecimal atHigh, BigDecimal move) {
 
-    /**
-     * @param answer of the rates, about the finished piece; other ways of selling move nothing of it
-     * @return largest moves first, those that move nothing left out
-     */
-    static List<Swing> of(Rates rates, Function<Rates, BigDecimal> answer, int places) {
+    /** @return largest moves first, those that move nothing left out */
+    static List<Swing> of(List<Ends> numbers, Function<Costing, BigDecimal> answer, int places) {
         List<Swing> swings = new ArrayList<>();
-        rates.all().forEach((name, number) -> {
-            if (number.low() < number.high() && !name.startsWith("ways.") && !name.startsWith("quicker.")) {
-                BigDecimal low = Money.shown(answer.apply(rates.with(name, number.low())), places);
-                BigDecimal high = Money.shown(answer.apply(rates.with(name, number.high())), places);
-                if (low.compareTo(high) != 0) {
-                    swings.add(new Swing(
-                            name, number, low, high, high.subtract(low).abs()));
-                }
+        for (Ends ends : numbers) {
+            BigDecimal low = Money.shown(answer.apply(ends.low()), places);
+            BigDecimal high = Money.shown(answer.apply(ends.high()), places);
+            if (low.compareTo(high) != 0) {
+                swings.add(new Swing(
+                        ends.name(),
+                        ends.number(),
+                        low,
+                        high,
+                        high.subtract(low).abs()));
             }
-        });
+        }
         swings.sort(Comparator.comparing(Swing::move).reversed().thenComparing(Swing::name));
         return swings;
     }

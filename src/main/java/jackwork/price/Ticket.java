@@ -88,7 +88,7 @@ record Ticket(String name, String kind, BigDecimal vat, BigDecimal share, String
 
     @Override
     public String formula() {
-        return "shelf = (W + " + Money.shown(besides(), 2) + ") / (1 / (1 + " + vat.toPlainString() + ") − "
-                + share.toPlainString() + ")";
+        return "shelf = (W + " + Money.shown(besides(), 2) + ") / (1 / (1 + " + Money.plain(vat) + ") − "
+                + Money.plain(share) + ")";
     }
 }

@@ -23,7 +23,7 @@ public record WageStep(BigDecimal wage, BigDecimal floor, Map<String, BigDecimal
             Costing then = costing.with(costing.rates().with("wage", wage));
             Map<String, BigDecimal> shelves = new LinkedHashMap<>();
             BigDecimal net = Ladder.net(then.floor(), then.rates());
-            Channels.of(then.rates()).stream()
+            then.channels().stream()
                     .filter(Channel::possible)
                     .forEach(channel -> shelves.put(channel.name(), Money.shown(channel.shelf(net), places)));
             steps.add(new WageStep(Money.shown(Money.of(wage), places), Money.shown(then.floor(), places), shelves));

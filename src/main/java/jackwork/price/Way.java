@@ -8,6 +8,9 @@ interface Way {
     /** Stable name. */
     String id();
 
+    /** How the paths of those numbers begin that are its own. */
+    String numbers();
+
     /**
      * @param costing the finished piece, in its batch
      * @param price what a buyer pays for the finished piece, VAT in it

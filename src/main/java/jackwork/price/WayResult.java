@@ -15,6 +15,7 @@ import org.jspecify.annotations.Nullable;
  * @param purses of others, line by line; empty when nobody else has one
  * @param months cash by month, from the month of making; empty when all is paid at once
  * @param tiedUp most money that is out at once, the maker's own hands not counted; null when all is paid at once
+ * @param hangsOn which of its own numbers move what is left, most first
  */
 public record WayResult(
         String id,
@@ -26,7 +27,8 @@ public record WayResult(
         List<Purse> purses,
         List<BigDecimal> months,
         @Nullable BigDecimal tiedUp,
-        List<String> words) {
+        List<String> words,
+        List<Swing> hangsOn) {
 
     /** @param amount negative where it is paid out */
     public record WayLine(String name, BigDecimal amount) {}
@@ -46,7 +48,11 @@ public record WayResult(
         List<BigDecimal> cash =
                 months.stream().map(month -> Money.shown(month, places)).toList();
         BigDecimal tied = tiedUp == null ? null : Money.shown(tiedUp, places);
-        return new WayResult(id, name, unit, sum(shown), hour, shown, others, cash, tied, words);
+        return new WayResult(id, name, unit, sum(shown), hour, shown, others, cash, tied, words, hangsOn);
+    }
+
+    WayResult hangingOn(List<Swing> numbers) {
+        return new WayResult(id, name, unit, left, anHour, lines, purses, months, tiedUp, words, numbers);
     }
 
     private static List<WayLine> shown(List<WayLine> lines, int places) {

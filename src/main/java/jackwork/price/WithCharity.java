@@ -21,6 +21,11 @@ final class WithCharity implements Way {
     }
 
     @Override
+    public String numbers() {
+        return AT;
+    }
+
+    @Override
     public WayResult of(Costing costing, BigDecimal price, WayFacts facts) {
         Rates rates = costing.rates();
         double heap = facts.heap() == null ? rates.number(AT + "heap") : facts.heap();

@@ -9,10 +9,12 @@ import jackwork.app.BenchDesk;
 import jackwork.app.Editor;
 import jackwork.app.HouseNetwork;
 import jackwork.app.Jobs;
+import jackwork.app.Paying;
 import jackwork.app.PhoneDesk;
 import jackwork.app.UnknownDesignException;
 import jackwork.app.Workbench;
 import jackwork.design.DesignException;
+import jackwork.make.PartTooLargeException;
 import jackwork.motion.MechanismException;
 import jackwork.parts.PartException;
 import java.io.IOException;
@@ -58,13 +60,14 @@ public final class PageServer {
                             new WorkshopRoutes(workbench),
                             new PlayRoutes(workbench, jobs),
                             new BenchRoutes(new BenchDesk(workbench, jobs, phone), phone),
+                            new PayRoutes(new Paying(workbench, jobs)),
                             new BringRoutes(workbench, editor))
                     .forEach(room -> room.add(config.routes));
             config.routes.exception(
                     UnknownDesignException.class,
                     (e, context) -> Answers.refuse(
                             context, HttpStatus.NOT_FOUND, e.getMessage(), "Choose one of the workshop's designs."));
-            List.of(DesignException.class, MechanismException.class, PartException.class)
+            List.of(DesignException.class, MechanismException.class, PartException.class, PartTooLargeException.class)
                     .forEach(fault -> config.routes.exception(fault, PageServer::unusable));
             config.routes.error(404, context -> {
                 if (!Answers.isRefused(context)) {

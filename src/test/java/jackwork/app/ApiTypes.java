@@ -1,5 +1,7 @@
 package jackwork.app;
 
+import jackwork.check.Finding;
+import jackwork.stock.Basis;
 import java.io.IOException;
 import java.lang.reflect.AnnotatedArrayType;
 import java.lang.reflect.AnnotatedParameterizedType;
@@ -7,6 +9,7 @@ import java.lang.reflect.AnnotatedType;
 import java.lang.reflect.ParameterizedType;
 import java.lang.reflect.RecordComponent;
 import java.lang.reflect.Type;
+import java.math.BigDecimal;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
@@ -68,20 +71,41 @@ final class ApiTypes {
 
     /** The name of a record or enum; it is written before whatever uses it. */
     private String name(Class<?> type) {
-        String name = type.getSimpleName();
+        if (type == Finding.class) {
+            return name(Report.Finding.class); // as Json writes it
+        }
+        String plain = type.getSimpleName();
+        String name = taken(plain, type) ? room(type) + plain : plain;
         Class<?> known = named.putIfAbsent(name, type);
         if (known == null) {
-            out.append(type.isEnum() ? words(type) : type.isAnnotationPresent(Tuple.class) ? tuple(type) : shape(type));
+            out.append(
+                    type.isEnum()
+                            ? words(type, name)
+                            : type.isAnnotationPresent(Tuple.class) ? tuple(type) : shape(type, name));
         } else if (known != type) {
             throw new IllegalStateException(known + " and " + type + " would have the same name on the page");
         }
         return name;
     }
 
-    private static String words(Class<?> type) {
+    /** Other rooms' records give way to our own of the same name: a price's stage is a PriceStage. */
+    private boolean taken(String name, Class<?> type) {
+        Class<?> known = named.get(name);
+        return known != null
+                && known != type
+                && !type.getPackageName().equals(getClass().getPackageName());
+    }
+
+    private static String room(Class<?> type) {
+        String room = type.getPackageName().replaceAll(".*\\.", "");
+        return Character.toUpperCase(room.charAt(0)) + room.substring(1);
+    }
+
+    private static String words(Class<?> type, String name) {
         return Arrays.stream(type.getEnumConstants())
-                .map(constant -> "\"" + Json.word((Enum<?>) constant) + "\"")
-                .collect(Collectors.joining(" | ", "\nexport type " + type.getSimpleName() + " = ", ";\n"));
+                .map(constant -> constant instanceof Basis basis ? basis.words() : Json.word((Enum<?>) constant))
+                .map(word -> "\"" + word + "\"")
+                .collect(Collectors.joining(" | ", "\nexport type " + name + " = ", ";\n"));
     }
 
     private String tuple(Class<?> type) {
@@ -90,8 +114,8 @@ final class ApiTypes {
                 .collect(Collectors.joining(", ", "\nexport type " + type.getSimpleName() + " = [", "];\n"));
     }
 
-    private String shape(Class<?> type) {
-        StringBuilder shape = new StringBuilder("\nexport interface " + type.getSimpleName() + " {\n");
+    private String shape(Class<?> type, String name) {
+        StringBuilder shape = new StringBuilder("\nexport interface " + name + " {\n");
         for (RecordComponent component : type.getRecordComponents()) {
             shape.append("  ")
                     .append(component.getName())
@@ -119,7 +143,7 @@ final class ApiTypes {
                     : "Record<string, " + type(arguments[1]) + ">";
         }
         Class<?> plain = (Class<?>) type;
-        if (plain == String.class) {
+        if (plain == String.class || plain == BigDecimal.class) {
             return "string";
         } else if (plain == boolean.class || plain == Boolean.class) {
             return "boolean";

@@ -1,0 +1,16 @@
+package jackwork.app;
+
+import java.util.Map;
+
+/**
+ * Asks whether it will pay.
+ *
+ * @param version of the files, as the page has them
+ * @param laidOut pieces on the sheets that are laid out together
+ * @param quantity good pieces in a batch
+ * @param shelf price asked on the shelf, as written; empty for the most that anybody pays
+ * @param minutes of hands for a good piece; 0 for as long as they take
+ * @param numbers put otherwise, by their paths in workshop.yaml
+ */
+record ForPay(String version, int laidOut, int quantity, String shelf, double minutes, Map<String, Double> numbers)
+        implements Payload {}

@@ -1,0 +1,97 @@
+import { html, LitElement, type PropertyValues, type TemplateResult } from "lit";
+import { designPath, type Offer, type PayView } from "./api.js";
+import { Following } from "./jobs.js";
+import { bar } from "./pay-bars.js";
+import { money, number, size } from "./pay-words.js";
+
+/** Quicker ways of making; findings run again where they are edits of the design. Tells of it as an event `settled`. */
+class PayQuicker extends LitElement {
+  static override properties = { pay: { attribute: false }, design: {} };
+
+  pay: PayView | null = null;
+  design = "";
+  private readonly work = new Following(this);
+  private told = 0;
+
+  protected override createRenderRoot(): HTMLElement {
+    return this;
+  }
+
+  protected override willUpdate(changed: PropertyValues): void {
+    if (changed.has("design") && changed.get("design") !== undefined) this.work.forget();
+  }
+
+  protected override updated(): void {
+    const { job } = this.work;
+    if (job?.state === "done" && job.number !== this.told) {
+      this.told = job.number;
+      this.dispatchEvent(new CustomEvent("settled", { bubbles: true }));
+    }
+  }
+
+  protected override render(): TemplateResult {
+    const { pay } = this;
+    if (!pay) return html``;
+    const offers = pay.report.quicker;
+    const most = Math.max(...offers.map(({ minutesSaved }) => Math.abs(minutesSaved)), 1);
+    return html`<h3>Make it quicker</h3>
+      <p class="small">
+        Those that change the design are counted on one piece, laid out roughly, before and after alike.
+      </p>
+      <ul class="offers">
+        ${offers.map((offer) => this.offer(offer, most, pay))}
+      </ul>
+      ${pay.edits === 0 ? "" : this.asking(pay)}`;
+  }
+
+  private offer(offer: Offer, most: number, pay: PayView): TemplateResult {
+    const { currency } = pay.report;
+    const saves = offer.minutesSaved >= 0;
+    return html`<li data-offer=${offer.id}>
+      <p class="offer-name"><strong>${offer.name}</strong></p>
+      ${bar([{ from: 0, to: Math.abs(offer.minutesSaved) / most, filling: saves ? "wood" : "hatched" }])}
+      <p class="offer-saves">
+        ${saves ? "Saves" : "Costs"} ${number(Math.abs(offer.minutesSaved), 1)} minutes and
+        ${saves === size(offer.saved) >= 0 ? "" : saves ? "costs " : "saves "}${money(offer.saved.replace("-", ""))} ${currency} a piece; takes
+        ${money(offer.capital)} ${currency} to begin
+        with${offer.paysBack == null ? ", never paid back" : `, paid back by ${offer.paysBack} pieces`}.
+      </p>
+      <p class="small findings-say">${offer.words} <em>${findings(offer)}</em></p>
+    </li>`;
+  }
+
+  private asking(pay: PayView): TemplateResult {
+    const { job } = this.work;
+    const words = job?.state === "stopped" ? "Stopped; nothing was changed." : (job?.lines.at(-1) ?? "");
+    return html`<p class="buttons">
+        ${this.work.running
+          ? html`<button type="button" class="stop" @click=${() => void this.work.stop()}>Stop</button>`
+          : html`<button type="button" class="ask-again" @click=${() => this.begin(pay)}>Ask every question again</button>`}
+      </p>
+      ${job && job.state !== "done"
+        ? html`<p class="progress" role="status">
+            <progress max=${job.size} value=${job.done} aria-label="Questions asked again"></progress> <span>${words}</span>
+          </p>`
+        : ""}
+      ${this.work.problem ? html`<p class="problem">${this.work.problem}</p>` : ""}`;
+  }
+
+  private begin(pay: PayView): void {
+    const request = { version: pay.version, laidOut: pay.laidOut };
+    void this.work.begin(designPath(this.design, "pay-again"), request);
+  }
+}
+
+/** What the design's own questions say of it. */
+function findings(offer: Offer): string {
+  if (offer.after != null) {
+    const verdict = { works: "It still works", doubtful: "It works, but not for certain", fails: "It fails then" }[offer.after];
+    return `${verdict ?? offer.after}. ${offer.worse.length === 0 ? "No question is answered worse." : `Worse: ${offer.worse.join(", ")}.`}`;
+  }
+  if (offer.findings === "stay") return "The piece stays as it is, and so do its findings.";
+  return Object.keys(offer.edit).length === 0
+    ? "It needs new drawings; ask every question of them again."
+    : "Not asked yet whether it still works.";
+}
+
+customElements.define("jackwork-pay-quicker", PayQuicker);
