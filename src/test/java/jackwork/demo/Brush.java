@@ -73,16 +73,21 @@ final class Brush {
 
     /** Darker towards one side: from clear to this shade, along the line between the two points. */
     void shade(Color shade, double x1, double y1, double x2, double y2) {
-        fill(sheet, new LinearGradientPaint(
-                new Point2D.Double(x1, y1), new Point2D.Double(x2, y2), new float[] {0, 1}, new Color[] {
-                    faded(shade, 0), shade
-                }));
+        fill(
+                sheet,
+                new LinearGradientPaint(
+                        new Point2D.Double(x1, y1), new Point2D.Double(x2, y2), new float[] {0, 1}, new Color[] {
+                            faded(shade, 0), shade
+                        }));
     }
 
     /** A round glow, full in the middle and clear at the rim. */
     void glow(Color colour, double x, double y, double radius) {
-        fill(circle(x, y, radius), new RadialGradientPaint(
-                new Point2D.Double(x, y), (float) radius, new float[] {0, 1}, new Color[] {colour, faded(colour, 0)}));
+        fill(
+                circle(x, y, radius),
+                new RadialGradientPaint(new Point2D.Double(x, y), (float) radius, new float[] {0, 1}, new Color[] {
+                    colour, faded(colour, 0)
+                }));
     }
 
     /** Short strokes all over, leaning by chance about one direction: hair, plaster, cloth. */

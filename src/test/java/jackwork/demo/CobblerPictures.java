@@ -67,8 +67,8 @@ final class CobblerPictures {
     /** Standing on its sole at y, heel to the left. */
     private static void boot(Brush brush, double x, double y, String colour) {
         Shape boot = Brush.round(
-                x, y - 11.5, x + 4, y - 11.5, x + 4.2, y - 5.4, x + 8, y - 3.6, x + 8.4, y - 1, x + 4, y - 0.9, x, y - 0.9,
-                x - 0.2, y - 5);
+                x, y - 11.5, x + 4, y - 11.5, x + 4.2, y - 5.4, x + 8, y - 3.6, x + 8.4, y - 1, x + 4, y - 0.9, x,
+                y - 0.9, x - 0.2, y - 5);
         brush.fill(boot, colour);
         brush.fill(Brush.box(x - 0.2, y - 1.3, x + 8.4, y - 0.1), "#2e231a");
         for (int i = 0; i < 3; i++) {
@@ -106,7 +106,8 @@ final class CobblerPictures {
         brush.hatch(Brush.faded("#a97a45", 0.5), 500, 2, 80, 70, 0.3);
         brush.hatch(Brush.faded("#6c4520", 0.45), 400, 2, 80, 70, 0.25);
         for (int i = 0; i < 7; i++) {
-            brush.glow(Brush.faded("#5a3717", 0.45), brush.between(92, 128), brush.between(100, 144), brush.between(2, 5));
+            brush.glow(
+                    Brush.faded("#5a3717", 0.45), brush.between(92, 128), brush.between(100, 144), brush.between(2, 5));
         }
         brush.shade(Brush.faded("#3f2610", 0.5), 112, 110, 134, 114);
         brush.fill(Brush.straight(96, 112, 114.4, 113, 113.6, 126.4, 97, 125.4), "#7d5329");

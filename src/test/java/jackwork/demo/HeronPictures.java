@@ -35,12 +35,18 @@ final class HeronPictures {
     private static void feather(Brush brush, double x, double y, double length, double share, int row) {
         double half = length * 0.24;
         Shape shape = Brush.round(
-                x - length / 2, y + 1.6,
-                x - length * 0.2, y - half + 0.8,
-                x + length * 0.35, y - half * 0.7,
-                x + length / 2, y,
-                x + length * 0.35, y + half * 0.9,
-                x - length * 0.2, y + half + 0.8);
+                x - length / 2,
+                y + 1.6,
+                x - length * 0.2,
+                y - half + 0.8,
+                x + length * 0.35,
+                y - half * 0.7,
+                x + length / 2,
+                y,
+                x + length * 0.35,
+                y + half * 0.9,
+                x - length * 0.2,
+                y + half + 0.8);
         Color base = brush.varied(Brush.between("#77848f", "#d3d7d8", share), 0.045);
         brush.fill(shape, base);
         brush.draw(shape, Brush.faded(row % 2 == 0 ? "#46505a" : "#57616a", 0.7), 0.22);

@@ -24,8 +24,10 @@ final class LamplighterPictures {
                     Brush.faded("#fff7d6", 0.7),
                     0.5);
         }
-        brush.fill(Brush.round(34.4, 58.6, 37, 64.4, 39, 69.4, 37.6, 74, 34, 76, 30.4, 74, 29, 69.4, 31, 65), "#ef7d22");
-        brush.fill(Brush.round(34.2, 63.4, 36.2, 67.6, 37.2, 71, 36, 74, 34, 75, 32, 74, 30.9, 71, 32.2, 67.6), "#fbc441");
+        brush.fill(
+                Brush.round(34.4, 58.6, 37, 64.4, 39, 69.4, 37.6, 74, 34, 76, 30.4, 74, 29, 69.4, 31, 65), "#ef7d22");
+        brush.fill(
+                Brush.round(34.2, 63.4, 36.2, 67.6, 37.2, 71, 36, 74, 34, 75, 32, 74, 30.9, 71, 32.2, 67.6), "#fbc441");
         brush.fill(Brush.round(34.1, 68.4, 35.3, 71.6, 34.9, 74, 34, 74.6, 33.1, 74, 32.8, 71.6), "#fffbe6");
         brush.fill(Brush.box(33, 75.6, 35, 79), "#4b3a2b");
         return brush.image();

@@ -62,15 +62,19 @@ final class WindmillPictures {
         for (double y = 66; y > 20; y -= 4.2) {
             for (double x = 38 + (row % 2 == 0 ? 0 : 2.3); x < 134; x += 4.6) {
                 Shape shingle = Brush.round(
-                        x, y - 5.6, x + 4.4, y - 5.6, x + 4.5, y - 1.4, x + 3.4, y + 0.4, x + 2.2, y + 0.8, x + 1, y + 0.4,
-                        x - 0.1, y - 1.4);
+                        x, y - 5.6, x + 4.4, y - 5.6, x + 4.5, y - 1.4, x + 3.4, y + 0.4, x + 2.2, y + 0.8, x + 1,
+                        y + 0.4, x - 0.1, y - 1.4);
                 brush.fill(shingle, brush.varied("#a2543d", 0.07));
                 brush.draw(shingle, Color.decode("#5f2b20"), 0.3);
             }
             row++;
         }
         for (int i = 0; i < 60; i++) {
-            brush.dot(i % 2 == 0 ? "#7c8a4c" : "#96a160", brush.between(42, 64), brush.between(50, 66), brush.between(0.3, 0.8));
+            brush.dot(
+                    i % 2 == 0 ? "#7c8a4c" : "#96a160",
+                    brush.between(42, 64),
+                    brush.between(50, 66),
+                    brush.between(0.3, 0.8));
         }
         return brush.image();
     }
@@ -79,12 +83,15 @@ final class WindmillPictures {
     static BufferedImage miller() {
         Brush brush = new Brush(93, 86, 32, 37, "#3b3029", 33);
         brush.fill(Brush.round(97, 124, 97, 116, 102, 112.6, 109, 111.8, 116, 112.6, 121, 116, 121, 124), "#e9e6dc");
-        brush.fill(Brush.round(102, 103, 103.4, 97.4, 109, 95.6, 114.6, 97.4, 116, 103, 114.4, 110, 109, 114.4, 103.6, 110), "#ecc29a");
+        brush.fill(
+                Brush.round(
+                        102, 103, 103.4, 97.4, 109, 95.6, 114.6, 97.4, 116, 103, 114.4, 110, 109, 114.4, 103.6, 110),
+                "#ecc29a");
         brush.glow(Brush.faded("#d9694f", 0.65), 104.8, 107, 2.6);
         brush.glow(Brush.faded("#d9694f", 0.65), 113.2, 107, 2.6);
         Shape beard = Brush.round(
-                102, 106, 103.6, 109, 106, 108.8, 109, 109.4, 112, 108.8, 114.4, 109, 116, 106, 115.4, 112, 112.6, 116.2,
-                109, 117.4, 105.4, 116.2, 102.6, 112);
+                102, 106, 103.6, 109, 106, 108.8, 109, 109.4, 112, 108.8, 114.4, 109, 116, 106, 115.4, 112, 112.6,
+                116.2, 109, 117.4, 105.4, 116.2, 102.6, 112);
         brush.fill(beard, "#c9873f");
         for (int i = 0; i < 34; i++) {
             double x = brush.between(103.4, 114.6);
@@ -92,7 +99,8 @@ final class WindmillPictures {
             brush.line(i % 2 == 0 ? "#a5672b" : "#e0a862", 0.25, x, y, x + brush.between(-0.4, 0.4), y + 2.4);
         }
         brush.line("#8d3f30", 0.6, 106.4, 110.8, 109, 112, 111.6, 110.8);
-        brush.fill(Brush.round(100, 99.8, 101, 96, 102, 92, 109, 89.4, 116, 92, 117, 96, 118, 99.8, 109, 98.4), "#f3f0e6");
+        brush.fill(
+                Brush.round(100, 99.8, 101, 96, 102, 92, 109, 89.4, 116, 92, 117, 96, 118, 99.8, 109, 98.4), "#f3f0e6");
         brush.line("#b9b3a2", 0.5, 100.4, 98.8, 109, 97.2, 117.6, 98.8);
         for (double x : new double[] {105.4, 112.2}) {
             brush.dot("#ffffff", x, 103.6, 1.35);
