@@ -15,7 +15,10 @@ import org.junit.jupiter.params.provider.ValueSource;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
-/** The demo workshop as its visitor meets it: four designs that work, and beside each a copy that does not. */
+/**
+ * The demo workshop as its visitor meets it: four designs that work, and beside each a copy that does not. Their virtual
+ * builds are in BuildRunTest.
+ */
 class DemoDesignsTest {
 
     private static JsonNode json(String... words) {
@@ -40,16 +43,7 @@ class DemoDesignsTest {
         JsonNode report = JsonMapper.shared().readTree(ran.out());
         assertThat(report.get("verdict").asString()).isEqualTo("works");
         assertThat(named(report, "doubtful")).isEmpty();
-        assertThat(named(report, "pass")).hasSizeGreaterThan(30);
-    }
-
-    /** The heron's builds are in BuildRunTest. */
-    @ParameterizedTest
-    @ValueSource(strings = {"lamplighter", "windmill", "cobbler"})
-    void virtualBuildsPassWithEveryCoin(String design) {
-        JsonNode report = json("check", "demo/" + design, "--builds", "20", "--seed", "7", "--json");
-        assertThat(report.at("/builds/passes").asInt()).isEqualTo(20);
-        assertThat(report.get("verdict").asString()).isNotEqualTo("fails");
+        assertThat(named(report, "pass")).hasSizeGreaterThan(25);
     }
 
     /** Spoiled copies: which question says so first, and that nothing else is wrong with them but what follows from it. */
