@@ -40,6 +40,7 @@ public final class PageServer {
             List.of(
                             new FileRoutes(),
                             new DesignRoutes(workbench, editor),
+                            new WorkshopRoutes(workbench),
                             new PlayRoutes(workbench),
                             new BringRoutes(workbench, editor))
                     .forEach(room -> room.add(config.routes));

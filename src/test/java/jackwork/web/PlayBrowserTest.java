@@ -5,11 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.BoundingBox;
-import com.microsoft.playwright.options.ColorScheme;
 import jackwork.app.Workbench;
 import java.io.IOException;
-import java.io.InputStream;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.AfterAll;
@@ -127,25 +124,11 @@ class PlayBrowserTest {
 
     @Test
     void noSeriousFaultForThoseWhoSeeOrHearOtherwise() throws IOException {
-        String checker;
-        try (InputStream in = PlayBrowserTest.class.getResourceAsStream("/axe.min.js")) {
-            checker = new String(in.readAllBytes(), StandardCharsets.UTF_8);
-        }
         for (int width : List.of(360, 1280)) {
             Page page = page("spoiled/heron-hangs-up", width, 900);
             page.locator(".change-switch").click();
             page.waitForSelector("jackwork-change details");
-            page.evaluate(checker);
-            for (ColorScheme scheme : List.of(ColorScheme.LIGHT, ColorScheme.DARK)) {
-                page.emulateMedia(new Page.EmulateMediaOptions().setColorScheme(scheme));
-                Object faults = page.evaluate("""
-                        async () => (await axe.run(document, {resultTypes: ["violations"]})).violations
-                            .filter(v => v.impact === "serious" || v.impact === "critical")
-                            .map(v => v.id + ": " + v.nodes.slice(0, 3).map(n => n.target + " " + n.failureSummary).join(" | "))""");
-                assertThat((List<?>) faults).as(width + " wide, " + scheme).isEmpty();
-            }
-            Number wide = (Number) page.evaluate("document.documentElement.scrollWidth");
-            assertThat(wide.intValue()).isLessThanOrEqualTo(width);
+            assertThat(Browser.seriousFaults(page)).as(width + " wide").isEmpty();
             page.close();
         }
     }
