@@ -1,5 +1,7 @@
 package jackwork.app;
 
+import jackwork.builds.Tune;
+import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -10,6 +12,7 @@ import org.jspecify.annotations.Nullable;
  * @param size 0 where it cannot be told beforehand
  * @param lines what it said so far
  * @param builds what came of the pieces so far
+ * @param packed the pack that it made
  */
 record JobView(
         int number,
@@ -21,7 +24,8 @@ record JobView(
         int size,
         List<String> lines,
         Report.@Nullable Builds builds,
-        @Nullable Proposal proposal)
+        @Nullable Proposal proposal,
+        @Nullable Packed packed)
         implements Payload {
 
     enum State {
@@ -32,7 +36,22 @@ record JobView(
     }
 
     /** Better numbers, with what pieces do before and after. */
-    record Proposal(List<Proposed> numbers, Report.Builds before, Report.Builds after) {}
+    record Proposal(List<Proposed> numbers, Report.Builds before, Report.Builds after) {
+
+        static Proposal of(Tune.Proposal found) {
+            List<Proposed> numbers = new ArrayList<>();
+            found.numbers().forEach((path, value) -> numbers.add(new Proposed(path, value)));
+            return new Proposal(numbers, ReportMaker.builds(found.before()), ReportMaker.builds(found.after()));
+        }
+    }
 
     record Proposed(String path, @Places(4) double value) {}
+
+    /**
+     * A pack that can be fetched by the work's number.
+     *
+     * @param file its name
+     * @param files in it
+     */
+    record Packed(String file, int files, int bytes) {}
 }

@@ -1,27 +1,9 @@
 package jackwork.app;
 
-import jackwork.builds.BuildReport;
-import jackwork.builds.BuildRun;
-import jackwork.builds.FreeNumber;
-import jackwork.builds.Tune;
-import jackwork.check.Subject;
-import jackwork.design.Design;
-import jackwork.design.DesignException;
-import jackwork.design.DesignFiles;
-import jackwork.motion.MechanismException;
-import jackwork.parts.PartException;
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /** Long work for the page, one piece at a time: a new one takes the place of the one before. */
 public final class Jobs {
-
-    private static final int MOST_BUILDS = 20_000;
-    /** On which a proposal's before and after are told. */
-    private static final int TOLD = 100;
 
     private final Workbench workbench;
     private int last;
@@ -31,204 +13,48 @@ public final class Jobs {
         this.workbench = workbench;
     }
 
-    /** One piece of work in its own thread; its state is read from any other. */
-    private abstract static class Job {
-        final int number;
-        final String design;
-        final String version;
-        final int size;
-        volatile int done;
-        volatile JobView.State state = JobView.State.RUNNING;
-        volatile String problem = "";
-        final List<String> said = new ArrayList<>();
-        volatile @Nullable Thread thread;
-
-        Job(int number, String design, String version, int size) {
-            this.number = number;
-            this.design = design;
-            this.version = version;
-            this.size = size;
-        }
-
-        abstract void work() throws InterruptedException;
-
-        Optional<BuildReport> builds() {
-            return Optional.empty();
-        }
-
-        Optional<Tune.Proposal> proposal() {
-            return Optional.empty();
-        }
-
-        void start() {
-            Thread worker = new Thread(this::run, "job " + number);
-            worker.setDaemon(true);
-            thread = worker;
-            worker.start();
-        }
-
-        private void run() {
-            try {
-                work();
-                state = JobView.State.DONE;
-            } catch (InterruptedException e) {
-                state = JobView.State.STOPPED;
-            } catch (DesignException | MechanismException | PartException e) {
-                problem = String.valueOf(e.getMessage());
-                state = JobView.State.FAILED;
-            } catch (RuntimeException e) {
-                boolean stopped = Thread.currentThread().isInterrupted();
-                problem = stopped ? "" : "our own fault: " + e;
-                state = stopped ? JobView.State.STOPPED : JobView.State.FAILED;
-            }
-        }
-
-        void stop() {
-            Thread worker = thread;
-            if (worker != null) {
-                worker.interrupt();
-            }
-        }
-
-        synchronized void say(String line) {
-            said.add(line);
-            done++;
-        }
-
-        synchronized List<String> lines() {
-            return List.copyOf(said);
-        }
-    }
-
-    /** Virtual builds. */
-    private static final class Pieces extends Job {
-        private final BuildRun run;
-
-        Pieces(int number, String design, String version, BuildRun run) {
-            super(number, design, version, run.size());
-            this.run = run;
-        }
-
-        @Override
-        void work() throws InterruptedException {
-            run.run(Runtime.getRuntime().availableProcessors(), count -> done = Math.max(done, count));
-        }
-
-        @Override
-        Optional<BuildReport> builds() {
-            return run.soFar();
-        }
-
-        @Override
-        void stop() {
-            run.cancel();
-            super.stop();
-        }
-    }
-
-    /** The search for better numbers. */
-    private static final class Search extends Job {
-        private final Tune tune;
-        private volatile Tune.@Nullable Proposal found;
-
-        Search(int number, Design design, String version, String id, List<FreeNumber> free, long seed) {
-            super(number, id, version, 0);
-            int threads = Runtime.getRuntime().availableProcessors();
-            this.tune = new Tune(design.folder(), free, seed, threads, this::say);
-        }
-
-        @Override
-        void work() throws InterruptedException {
-            found = tune.run(TOLD);
-        }
-
-        @Override
-        Optional<Tune.Proposal> proposal() {
-            return Optional.ofNullable(found);
-        }
-    }
-
     /** @param body a {@link ForPieces} */
-    public synchronized String piecesJson(String id, String body) {
-        ForPieces request = Requests.read(body, ForPieces.class);
-        if (request.builds() < 10 || request.builds() > MOST_BUILDS) {
-            throw new BadRequestException("read " + request.builds() + " pieces, expected 10 to " + MOST_BUILDS);
-        }
-        Design design = workbench.design(id);
-        Subject subject = Subject.asNumbered(design);
-        BuildRun run = DesignCheck.builds(subject, request.builds(), request.seed());
-        return begin(new Pieces(++last, id, DesignFiles.of(design).version(), run));
+    public String piecesJson(String id, String body) {
+        return begin(BuildsJob.of(workbench, id, Requests.read(body, ForPieces.class)));
     }
 
     /** @param body a {@link ForTuning} */
-    public synchronized String tuneJson(String id, String body) {
-        ForTuning request = Requests.read(body, ForTuning.class);
-        List<FreeNumber> free = new ArrayList<>();
-        for (ForTuning.Free number : request.free()) {
-            if (!(number.low() < number.high())) {
-                throw new BadRequestException("read " + number.low() + " to " + number.high() + " for " + number.path()
-                        + ", expected the lower one first");
-            }
-            free.add(new FreeNumber(number.path(), number.low(), number.high()));
-        }
-        if (free.isEmpty() || free.size() > 4) {
-            throw new BadRequestException("expected one to four numbers that may change");
-        }
-        Design design = workbench.design(id);
-        return begin(new Search(++last, design, DesignFiles.of(design).version(), id, free, request.seed()));
+    public String tuneJson(String id, String body) {
+        return begin(TuneJob.of(workbench, id, Requests.read(body, ForTuning.class)));
     }
 
-    private String begin(Job job) {
-        Job before = now;
-        if (before != null) {
-            before.stop();
-        }
+    synchronized String begin(Job job) {
+        close();
         now = job;
-        job.start();
-        return view(job);
+        job.start(++last);
+        return Json.compact(job.view());
     }
 
     /** How the work stands. */
     public synchronized String viewJson(int number) {
-        return view(find(number));
+        return Json.compact(find(number).view());
     }
 
     /** Stops the work. */
     public synchronized String stopJson(int number) {
         Job job = find(number);
         job.stop();
-        return view(job);
+        return Json.compact(job.view());
+    }
+
+    /** Ends whatever is under way. */
+    public synchronized void close() {
+        Job before = now;
+        if (before != null) {
+            before.end();
+        }
     }
 
     private Job find(int number) {
         Job job = now;
-        if (job == null || job.number != number) {
+        if (job == null || job.number() != number) {
             throw new BadRequestException("that work was taken off the bench; other work took its place");
         }
         return job;
-    }
-
-    private static String view(Job job) {
-        Report.Builds builds = job.builds().map(ReportMaker::builds).orElse(null);
-        return Json.compact(new JobView(
-                job.number,
-                job.design,
-                job.version,
-                job.state,
-                job.problem,
-                job.done,
-                job.size,
-                job.lines(),
-                builds,
-                job.proposal().map(Jobs::proposal).orElse(null)));
-    }
-
-    private static JobView.Proposal proposal(Tune.Proposal proposal) {
-        List<JobView.Proposed> numbers = new ArrayList<>();
-        for (Map.Entry<String, Double> number : proposal.numbers().entrySet()) {
-            numbers.add(new JobView.Proposed(number.getKey(), number.getValue()));
-        }
-        return new JobView.Proposal(
-                numbers, ReportMaker.builds(proposal.before()), ReportMaker.builds(proposal.after()));
     }
 }

@@ -6,6 +6,7 @@ import io.javalin.http.HandlerType;
 import io.javalin.http.HttpStatus;
 import io.javalin.util.JavalinBindException;
 import jackwork.app.Editor;
+import jackwork.app.Jobs;
 import jackwork.app.UnknownDesignException;
 import jackwork.app.Workbench;
 import jackwork.design.DesignException;
@@ -22,14 +23,23 @@ public final class PageServer {
 
     private static final String LOOPBACK = "127.0.0.1";
     private final Javalin server;
+    private final List<Routes> rooms;
 
-    private PageServer(Javalin server) {
+    private PageServer(Javalin server, List<Routes> rooms) {
         this.server = server;
+        this.rooms = rooms;
     }
 
     /** @param port 0 for any that is free */
     public static PageServer start(Workbench workbench, int port) {
         Editor editor = new Editor(workbench);
+        Jobs jobs = new Jobs(workbench);
+        List<Routes> rooms = List.of(
+                new FileRoutes(),
+                new DesignRoutes(workbench, editor),
+                new PlayRoutes(workbench, jobs),
+                new MakeRoutes(workbench, jobs),
+                new BringRoutes(workbench, editor));
         Javalin server = Javalin.create(config -> {
             config.startup.showJavalinBanner = false;
             config.startup.showOldJavalinVersionWarning = false;
@@ -37,12 +47,7 @@ public final class PageServer {
             config.jetty.port = port;
             config.http.maxRequestSize = 64 * 1024L;
             config.routes.before(PageServer::guard);
-            List.of(
-                            new FileRoutes(),
-                            new DesignRoutes(workbench, editor),
-                            new PlayRoutes(workbench),
-                            new BringRoutes(workbench, editor))
-                    .forEach(room -> room.add(config.routes));
+            rooms.forEach(room -> room.add(config.routes));
             config.routes.exception(
                     UnknownDesignException.class,
                     (e, context) -> Answers.refuse(
@@ -56,7 +61,7 @@ public final class PageServer {
             });
         });
         try {
-            return new PageServer(server.start());
+            return new PageServer(server.start(), rooms);
         } catch (JavalinBindException e) {
             throw new UncheckedIOException(new IOException("port " + port + " is in use; choose another, or none", e));
         }
@@ -72,6 +77,7 @@ public final class PageServer {
 
     public void stop() {
         server.stop();
+        rooms.forEach(Routes::close);
     }
 
     /** Names of this machine only, no other site's page; and headers that let the page load nothing foreign. */

@@ -14,9 +14,9 @@ final class PlayRoutes implements Routes {
     private final Jobs jobs;
     private final Remedies remedies;
 
-    PlayRoutes(Workbench workbench) {
+    PlayRoutes(Workbench workbench, Jobs jobs) {
         this.player = new Player(workbench);
-        this.jobs = new Jobs(workbench);
+        this.jobs = jobs;
         this.remedies = new Remedies(workbench);
     }
 
@@ -54,6 +54,11 @@ final class PlayRoutes implements Routes {
         routes.delete(
                 "/api/jobs/{number}",
                 context -> Answers.json(context, jobs.stopJson(Answers.whole(context.pathParam("number")))));
+    }
+
+    @Override
+    public void close() {
+        jobs.close();
     }
 
     private static String id(Context context) {
