@@ -12,8 +12,8 @@ export class Refused extends Error {
 }
 
 /** Fetches one of our own answers; whatever went wrong becomes an Error in plain words. */
-export async function get<T>(path: string): Promise<T> {
-  return ask<T>(path, {});
+export async function get<T>(path: string, signal?: AbortSignal): Promise<T> {
+  return ask<T>(path, signal ? { signal } : {});
 }
 
 /** Sends one of our own records and fetches the answer. */

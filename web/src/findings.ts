@@ -30,7 +30,7 @@ export function verdict(report: Report): TemplateResult {
 const id = (finding: Finding): string => finding.id;
 
 /** What fails or is doubtful, worst first, laid open. */
-export function troubles(report: Report, actions: FindingActions): TemplateResult {
+export function troubles(report: Pick<Report, "findings">, actions: FindingActions): TemplateResult {
   return html`${repeat(
     report.findings.filter((f) => f.status !== "pass"),
     id,
@@ -39,7 +39,7 @@ export function troubles(report: Report, actions: FindingActions): TemplateResul
 }
 
 /** What passes, a line each. */
-export function passes(report: Report, actions: FindingActions): TemplateResult {
+export function passes(report: Pick<Report, "findings">, actions: FindingActions): TemplateResult {
   const fine = report.findings.filter((f) => f.status === "pass");
   return html`
     ${fine.length === 0 ? "" : html`<h3>Passed, ${fine.length}</h3>`}

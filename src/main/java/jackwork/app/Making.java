@@ -40,9 +40,16 @@ public final class Making implements AutoCloseable {
 
     /**
      * @param saved as the files have it, whatever was measured since
+     * @param views as told to the page, by paper
      * @param pdfs by kind and paper
      */
-    private record Made(Key key, Design saved, Makings makings, Map<String, Optional<byte[]>> pdfs) {}
+    private record Made(
+            Key key, Design saved, Makings makings, Map<String, String> views, Map<String, Optional<byte[]>> pdfs) {
+
+        Made(Key key, Design saved, Makings makings) {
+            this(key, saved, makings, new ConcurrentHashMap<>(), new ConcurrentHashMap<>());
+        }
+    }
 
     /** @param seconds that it took */
     record Laid(String version, Map<String, Double> measured, Pack pack, double seconds) {}
@@ -56,12 +63,18 @@ public final class Making implements AutoCloseable {
     public String viewJson(String id, String of) {
         ForMaking wanted = wanted(of);
         Made found = made(id, wanted);
-        return Json.compact(MakeViewMaker.of(
-                id,
-                found.key().version(),
-                found.makings(),
-                paper(found.makings(), wanted),
-                MakeViewMaker.stocks(found.makings().stocks(), found.saved().workshop(), wanted.measured())));
+        Makings makings = found.makings();
+        Paper paper = paper(makings, wanted);
+        return found.views()
+                .computeIfAbsent(
+                        paper.name(),
+                        name -> Json.compact(MakeViewMaker.of(
+                                id,
+                                found.key().version(),
+                                makings,
+                                paper,
+                                MakeViewMaker.stocks(
+                                        makings.stocks(), found.saved().workshop(), wanted.measured()))));
     }
 
     /** The sheets, where they are laid out already or quickly are. */
@@ -167,7 +180,7 @@ public final class Making implements AutoCloseable {
         Design design = saved.withMeasured(wanted.measured());
         Key key = new Key(id, DesignFiles.of(saved).version(), wanted.measured());
         Made found = made.filter(last -> last.key().equals(key))
-                .orElseGet(() -> new Made(key, saved, Makings.of(design), new ConcurrentHashMap<>()));
+                .orElseGet(() -> new Made(key, saved, Makings.of(design)));
         made = Optional.of(found);
         return found;
     }

@@ -15,9 +15,18 @@ public final class PackShelf implements AutoCloseable {
     /**
      * A pack that stands ready.
      *
+     * @param number of the work that made it
      * @param name of the file, for whoever fetches it
+     * @param root the folder that it stands in, alone
      */
-    public record Boxed(int number, String name, Path zip) {}
+    public record Boxed(int number, String name, Path root) {
+
+        public Path zip() {
+            return root.resolve(ZIP);
+        }
+    }
+
+    private static final String ZIP = "pack.zip";
 
     private Optional<Boxed> boxed = Optional.empty();
 
@@ -37,11 +46,11 @@ public final class PackShelf implements AutoCloseable {
         }
 
         Path zip() {
-            return root.resolve("pack.zip");
+            return root.resolve(ZIP);
         }
 
         void keep(int number, String name) {
-            put(new Boxed(number, name, zip()));
+            put(new Boxed(number, name, root));
             kept = true;
         }
 
@@ -68,7 +77,7 @@ public final class PackShelf implements AutoCloseable {
 
     @Override
     public synchronized void close() {
-        boxed.ifPresent(one -> delete(one.zip().getParent()));
+        boxed.ifPresent(one -> delete(one.root()));
         boxed = Optional.empty();
     }
 

@@ -16,6 +16,10 @@ public final class Makings {
     private final Design design;
     private final Subject subject;
     private final @Nullable Case housing;
+    /** Made when first asked for. */
+    private @Nullable List<PrintedPiece> printed;
+
+    private @Nullable List<GlueUp.Step> steps;
 
     private Makings(Design design) {
         this.design = design;
@@ -54,13 +58,17 @@ public final class Makings {
         return MakeQuestions.ask(design, subject);
     }
 
-    public List<PrintedPiece> printed() {
-        return PrintedPiece.of(design, assembly(), housing);
+    public synchronized List<PrintedPiece> printed() {
+        List<PrintedPiece> made = printed == null ? PrintedPiece.of(design, assembly(), housing) : printed;
+        printed = made;
+        return made;
     }
 
     /** The glue-up, in order. */
-    public List<GlueUp.Step> steps() {
-        return GlueUp.of(design, assembly(), housing);
+    public synchronized List<GlueUp.Step> steps() {
+        List<GlueUp.Step> made = steps == null ? GlueUp.of(design, assembly(), housing) : steps;
+        steps = made;
+        return made;
     }
 
     /** Every rod to be cut. */

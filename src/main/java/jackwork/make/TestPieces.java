@@ -144,7 +144,7 @@ final class TestPieces {
     /** What to do with them, as words for the bench. */
     static String form(List<String> stocks, WorkshopFile workshop) {
         StringBuilder form = new StringBuilder("Test pieces, one page for each sheet stock.\n");
-        question(form, TestQuestion.SHEET);
+        question(form, 1, TestQuestion.SHEET);
         for (String stock : stocks) {
             form.append(String.format(
                     Locale.ROOT,
@@ -153,7 +153,7 @@ final class TestPieces {
                     thickness(stock, workshop),
                     stock));
         }
-        question(form, TestQuestion.KERF);
+        question(form, 2, TestQuestion.KERF);
         for (String stock : stocks) {
             form.append(String.format(Locale.ROOT, "     %-12s ______ mm   ______ mm   ______ mm%n", stock));
         }
@@ -163,14 +163,14 @@ final class TestPieces {
                 TestQuestion.KERF.becomes(),
                 STRIPS_WIDE,
                 STRIPS));
-        question(form, TestQuestion.SHEET_FIT);
+        question(form, 3, TestQuestion.SHEET_FIT);
         for (String stock : stocks) {
             form.append(String.format(
                     Locale.ROOT,
                     "     %-12s first that holds without force ______   last that still grips ______%n",
                     stock));
         }
-        question(form, TestQuestion.ROD_FIT);
+        question(form, 4, TestQuestion.ROD_FIT);
         workshop.rods()
                 .keySet()
                 .forEach(rod -> form.append(String.format(
@@ -182,9 +182,9 @@ final class TestPieces {
                 .toString();
     }
 
-    private static void question(StringBuilder form, TestQuestion question) {
+    private static void question(StringBuilder form, int number, TestQuestion question) {
         form.append('\n')
-                .append(question.ordinal() + 1)
+                .append(number)
                 .append(". ")
                 .append(question.heading())
                 .append(". ")
