@@ -8,6 +8,8 @@ import { lengthsShown } from "./units.js";
 const BUNDLE = "/solids.js";
 /** Turning by itself, rad a second. */
 const SLOWLY = 0.35;
+/** From picture to picture while they turn, ms: some browsers draw them without a graphics card. */
+const AT_LEAST = 40;
 const STEP = Math.PI / 12;
 /** Dragged over so many px, it has turned by one radian. */
 const PIXELS_A_RADIAN = 90;
@@ -161,12 +163,13 @@ class MakePrinted extends LitElement {
     const step = (now: number): void => {
       this.frame = 0;
       if (!this.turning || !this.inSight || !this.solids) return;
+      this.frame = requestAnimationFrame(step);
+      if (now - this.last < AT_LEAST) return;
       for (const kind of this.kinds) {
         if (this.held?.name !== kind.name) this.pose(kind.name).turn += (SLOWLY * Math.min(100, now - this.last)) / 1000;
       }
       this.last = now;
       this.drawAll();
-      this.frame = requestAnimationFrame(step);
     };
     this.frame = requestAnimationFrame(step);
   }

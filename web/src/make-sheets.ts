@@ -18,6 +18,7 @@ class MakeSheetsShown extends LitElement {
     view: { attribute: false },
     laid: { attribute: false },
     problem: { type: String },
+    old: { type: Boolean },
     pointed: { type: String },
     chosen: { state: true },
   };
@@ -26,6 +27,8 @@ class MakeSheetsShown extends LitElement {
   view: MakeView | null = null;
   laid: MakeSheets | null = null;
   problem = "";
+  /** Whether newer ones are on their way. */
+  old = false;
   /** A part that is spoken of elsewhere. */
   pointed = "";
   private readonly work = new Following(this);
@@ -72,7 +75,7 @@ class MakeSheetsShown extends LitElement {
   protected override render(): TemplateResult {
     const sheets = this.laid?.sheets ?? [];
     const minutes = sheets.reduce((sum, sheet) => sum + sheet.minutes, 0);
-    return html`<section class="sheets" aria-labelledby="sheets-title">
+    return html`<section class=${this.old ? "sheets old" : "sheets"} aria-busy=${this.old} aria-labelledby="sheets-title">
       <h2 id="sheets-title">Sheets</h2>
       ${this.problem ? html`<pre class="problem" role="alert">${this.problem}</pre>` : ""}
       ${sheets.length > 0

@@ -82,11 +82,19 @@ class MakeStack extends LitElement {
     if (!at) return svg``;
     const others = this.chosen !== null && this.chosen !== layer;
     const parts = view.stack.filter(({ part }) => part.layer === layer);
-    return svg`<g class=${others ? "layer faded" : "layer"} data-layer=${layer}>
+    return svg`${seenRods(view.rods.filter((rod) => rod.from <= layer && rod.to >= layer), at.back, at.front)}
+      <g class=${others ? "layer faded" : "layer"} data-layer=${layer}>
         ${parts.map((one) => solid(one, at))}
       </g>
-      ${next ? rodsBetween(view.rods, layer, next.layer, places) : svg``}
+      ${this.between(view, layer, next?.layer, at, places)}
       ${view.rods.filter((rod) => rod.to === layer).map((rod) => rodEnd(rod, at))}`;
+  }
+
+  /** What is seen of rods between a layer and the next one before it. */
+  private between(view: MakeView, layer: number, next: number | undefined, at: At, places: Map<number, At>): TemplateResult {
+    const to = next === undefined ? undefined : places.get(next);
+    if (next === undefined || !to) return svg``;
+    return seenRods(view.rods.filter((rod) => rod.from <= layer && rod.to >= next), at.front, to.back);
   }
 
   private named(view: MakeView, { layer }: LayerPlace): TemplateResult {
@@ -124,19 +132,15 @@ function solid({ part }: StackPart, { back, front }: At): TemplateResult {
   </g>`;
 }
 
-/** What is seen of rods between a layer and the next one before it. */
-function rodsBetween(rods: RodThrough[], layer: number, next: number, places: Map<number, At>): TemplateResult {
-  const from = places.get(layer)?.front;
-  const to = places.get(next)?.back;
-  if (!from || !to) return svg``;
-  return svg`${rods
-    .filter((rod) => rod.from <= layer && rod.to >= next)
-    .map(
-      ({ name, at: [x, y], diameter }) => svg`<g class="rod" data-rod=${name}><title>${name}</title>
-        <path class="rim" stroke-width=${diameter} d=${`M${x + from[0]} ${y + from[1]}L${x + to[0]} ${y + to[1]}`}></path>
-        <path class="core" stroke-width=${diameter - 0.7} d=${`M${x + from[0]} ${y + from[1]}L${x + to[0]} ${y + to[1]}`}></path>
-      </g>`,
-    )}`;
+/** Rods from one depth to another; what lies before them is drawn over them. */
+function seenRods(rods: RodThrough[], from: [number, number], to: [number, number]): TemplateResult {
+  return svg`${rods.map(({ name, at: [x, y], diameter }) => {
+    const line = `M${x + from[0]} ${y + from[1]}L${x + to[0]} ${y + to[1]}`;
+    return svg`<g class="rod" data-rod=${name}><title>${name}</title>
+      <path class="rim" stroke-width=${diameter} d=${line}></path>
+      <path class="core" stroke-width=${diameter - 0.7} d=${line}></path>
+    </g>`;
+  })}`;
 }
 
 function rodEnd({ name, at: [x, y], diameter }: RodThrough, { front }: At): TemplateResult {

@@ -14,6 +14,18 @@ import type { Room } from "./rooms.js";
 
 const VERDICT = { works: "It can be made.", doubtful: "It can be made, but not for certain.", fails: "It cannot be made so." };
 
+/** What is shown, by the ids of its headings. */
+const JUMPS = [
+  ["Sheets", "sheets-title"],
+  ["Printed parts", "printed-title"],
+  ["Layers", "stack-title"],
+  ["Paper", "papers-title"],
+  ["Test pieces", "tests-title"],
+  ["Glue-up", "gluing-title"],
+  ["Rods", "rods-title"],
+  ["What it takes", "needs-title"],
+] as const;
+
 /** Can I make it? All that one design needs to be made, and one button for it. */
 class MakeRoom extends LitElement {
   static override properties = { desk: { attribute: false }, pointed: { state: true } };
@@ -46,6 +58,7 @@ class MakeRoom extends LitElement {
         <h2 class="verdict ${view.verdict}" role="status">${VERDICT[view.verdict]}</h2>
         ${making.problem ? html`<pre class="problem" role="alert">${making.problem}</pre>` : ""}
         ${troubles(view, this.actions)} ${hand(making, view)}
+        <p class="quiet working" role="status">${making.waiting ? "Working it out …" : ""}</p>
         <jackwork-pack .source=${source} .quantity=${making.wanted.quantity}></jackwork-pack>
         <details class="made-passed">
           <summary>What was asked of it</summary>
@@ -53,11 +66,17 @@ class MakeRoom extends LitElement {
         </details>
       </section>
       <div class="making-body">
+        <p class="jumps">
+          ${JUMPS.map(
+            ([words, place]) => html`<button type="button" class="plain" @click=${() => this.jump(place)}>${words}</button> `,
+          )}
+        </p>
         <jackwork-sheets
           .source=${source}
           .view=${view}
           .laid=${sheets}
           .problem=${making.sheetsProblem}
+          .old=${making.sheetsOf !== source}
           .pointed=${this.pointed}
           @laid=${() => making.fetchSheets()}
         ></jackwork-sheets>
@@ -67,6 +86,13 @@ class MakeRoom extends LitElement {
         ${gluing(source, view)} ${rods(view, making.wanted.quantity)} ${sheets ? needed(sheets) : ""}
       </div>
     </main>`;
+  }
+
+  private jump(place: string): void {
+    const heading = this.querySelector<HTMLElement>(`#${place}`);
+    heading?.scrollIntoView({ block: "start" });
+    heading?.setAttribute("tabindex", "-1");
+    heading?.focus({ preventScroll: true });
   }
 
   private forget(): TemplateResult {

@@ -47,6 +47,8 @@ export class Making implements ReactiveController {
   readonly wanted = wanted;
   view: MakeView | null = null;
   sheets: MakeSheets | null = null;
+  /** That `sheets` are of; while it is another than `source`, newer ones are on their way. */
+  sheetsOf: Source | null = null;
   /** That `view` is of. */
   source: Source | null = null;
   waiting = false;
@@ -107,7 +109,6 @@ export class Making implements ReactiveController {
       if (this.under !== under) return;
       this.view = view;
       this.source = source;
-      this.sheets = null;
       this.host.requestUpdate();
       await this.fetchSheets();
     } catch (e) {
@@ -124,7 +125,7 @@ export class Making implements ReactiveController {
     this.sheetsProblem = "";
     try {
       const sheets = await get<MakeSheets>(source.path("sheets"), under.signal);
-      if (this.source === source) this.sheets = sheets;
+      if (this.source === source) [this.sheets, this.sheetsOf] = [sheets, source];
     } catch (e) {
       if (this.under === under && this.source === source) this.sheetsProblem = words(e);
     }

@@ -10,15 +10,11 @@ record MakePapers(List<PaperPages> papers, List<TestSheet> tests, List<TestMeasu
     record PaperPages(PaperFile kind, String file, String what, List<PaperPage> pages) {}
 
     /** Its size, mm. */
-    record PaperPage(
-            @Places(1) double width, @Places(1) double height) {}
+    record PaperPage(@Places(1) double width, @Places(1) double height) {}
 
     /** @param svg the file of the pack */
     record TestSheet(
-            String name,
-            @Places(1) double width,
-            @Places(1) double height,
-            String svg) {}
+            String name, @Places(1) double width, @Places(1) double height, String svg) {}
 
     /** @param becomes which of the workshop's values */
     record TestMeasure(String heading, String how, String becomes) {}

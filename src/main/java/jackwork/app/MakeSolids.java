@@ -11,6 +11,5 @@ record MakeSolids(List<Surface> solids) implements Payload {
      * @param vertices x, y, z of each, mm
      * @param triangles three vertex numbers each
      */
-    record Surface(
-            String name, @Places(4) List<Double> vertices, List<Integer> triangles) {}
+    record Surface(String name, @Places(4) List<Double> vertices, List<Integer> triangles) {}
 }

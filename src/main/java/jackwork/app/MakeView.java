@@ -65,7 +65,8 @@ record MakeView(
             @Places(2) double grams) {}
 
     /** Its faces, mm from the rear face of the hindmost. */
-    record LayerPlace(int layer, @Places(3) double back, @Places(3) double front) {}
+    record LayerPlace(
+            int layer, @Places(3) double back, @Places(3) double front) {}
 
     /** @param thickness mm */
     record StackPart(String body, @Places(3) double thickness, Scene.Part part) {}

@@ -1,7 +1,6 @@
 package jackwork.app;
 
 import jackwork.check.Finding;
-import jackwork.check.Status;
 import jackwork.design.Named;
 import jackwork.design.WorkshopFile;
 import jackwork.drawing.CutSheet;
@@ -37,8 +36,7 @@ final class MakeViewMaker {
 
     private MakeViewMaker() {}
 
-    static MakeView of(
-            String id, String version, Makings makings, Paper paper, List<MakeView.StockInHand> stocks) {
+    static MakeView of(String id, String version, Makings makings, Paper paper, List<MakeView.StockInHand> stocks) {
         List<Finding> findings = new ArrayList<>(makings.findings());
         findings.sort(Comparator.comparing(Finding::status).reversed());
         Layers layers = Layers.of(makings.assembly().parts());
@@ -57,7 +55,9 @@ final class MakeViewMaker {
                 layers.total(),
                 layers(makings, layers),
                 stack(makings),
-                makings.dowels().stream().map(rod -> rod(rod, makings.workshop())).toList(),
+                makings.dowels().stream()
+                        .map(rod -> rod(rod, makings.workshop()))
+                        .toList(),
                 steps.stream()
                         .map(step -> new MakeView.GlueStep(
                                 step.heading(), step.words(), step.minutes(), step.picture() != null))
@@ -105,8 +105,7 @@ final class MakeViewMaker {
         List<MakeView.StackPart> stack = new ArrayList<>();
         for (Body body : makings.assembly().bodies()) {
             for (Part part : body.parts()) {
-                stack.add(new MakeView.StackPart(
-                        body.name(), part.thickness().value(), SceneMaker.part(part)));
+                stack.add(new MakeView.StackPart(body.name(), part.thickness().value(), SceneMaker.part(part)));
             }
         }
         stack.sort(Comparator.comparingInt(one -> one.part().layer()));
@@ -184,8 +183,8 @@ final class MakeViewMaker {
                                 piece.title(), piece.width(), piece.height(), svg(piece, pens)))
                         .toList(),
                 Arrays.stream(TestQuestion.values())
-                        .map(question -> new MakePapers.TestMeasure(
-                                question.heading(), question.how(), question.becomes()))
+                        .map(question ->
+                                new MakePapers.TestMeasure(question.heading(), question.how(), question.becomes()))
                         .toList());
     }
 

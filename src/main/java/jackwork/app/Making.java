@@ -105,7 +105,8 @@ public final class Making implements AutoCloseable {
         PaperFile file = Arrays.stream(PaperFile.values())
                 .filter(one -> Json.word(one).equals(kind))
                 .findFirst()
-                .orElseThrow(() -> new BadRequestException("read \"" + kind + "\", expected artwork, cloth, label or jigs"));
+                .orElseThrow(
+                        () -> new BadRequestException("read \"" + kind + "\", expected artwork, cloth, label or jigs"));
         byte[] pdf = pdf(found, file, paper(found.makings(), wanted))
                 .orElseThrow(() -> new BadRequestException("this design has no " + file.file()));
         if (page < 0 || page >= PdfPictures.sizes(pdf).size() || width < 16 || width > PdfPictures.MOST) {
@@ -133,7 +134,8 @@ public final class Making implements AutoCloseable {
         if (wanted.seconds() != 0 && !(wanted.seconds() >= 1 && wanted.seconds() <= LONGEST_SEARCH)) {
             throw new BadRequestException("read " + wanted.seconds() + " seconds, expected 1 to 3600, or 0");
         }
-        return jobs.begin(new SheetsJob(this, id, made(id, wanted.making()).key().version(), wanted));
+        return jobs.begin(
+                new SheetsJob(this, id, made(id, wanted.making()).key().version(), wanted));
     }
 
     /** @param body a {@link ForMaking} */
@@ -179,8 +181,8 @@ public final class Making implements AutoCloseable {
         Design saved = workbench.design(id);
         Design design = saved.withMeasured(wanted.measured());
         Key key = new Key(id, DesignFiles.of(saved).version(), wanted.measured());
-        Made found = made.filter(last -> last.key().equals(key))
-                .orElseGet(() -> new Made(key, saved, Makings.of(design)));
+        Made found =
+                made.filter(last -> last.key().equals(key)).orElseGet(() -> new Made(key, saved, Makings.of(design)));
         made = Optional.of(found);
         return found;
     }
@@ -231,7 +233,6 @@ public final class Making implements AutoCloseable {
         if (Thread.currentThread().isInterrupted()) {
             throw new CancellationException("stopped: what it has is not to be kept");
         }
-        return new Laid(
-                found.key().version(), found.key().measured(), pack, (System.nanoTime() - began) / 1e9);
+        return new Laid(found.key().version(), found.key().measured(), pack, (System.nanoTime() - began) / 1e9);
     }
 }

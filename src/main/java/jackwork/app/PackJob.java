@@ -43,8 +43,7 @@ final class PackJob extends Job {
             Path zip = PackZip.write(written, name, bench.zip());
             String file = name + "-pack.zip";
             bench.keep(number(), file);
-            packed = new JobView.Packed(
-                    file, written.size(), (int) zip.toFile().length());
+            packed = new JobView.Packed(file, written.size(), (int) zip.toFile().length());
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

@@ -51,10 +51,7 @@ public final class BookletSvg {
     private static void ring(StringBuilder out, List<Point> ring) {
         String before = "M";
         for (Point point : ring) {
-            out.append(before)
-                    .append(hundredths(point.x()))
-                    .append(' ')
-                    .append(hundredths(-point.y()));
+            out.append(before).append(hundredths(point.x())).append(' ').append(hundredths(-point.y()));
             before = "L";
         }
         out.append('Z');

@@ -52,7 +52,13 @@ public final class Dowels {
             int from = parts.stream().mapToInt(Part::layer).min().orElse(0);
             int to = parts.stream().mapToInt(Part::layer).max().orElse(0);
             double length = layers.front(to) - layers.back(from) + 2 * OVER;
-            dowels.add(new Dowel(name, rod(assembly.workshop(), narrowest.getOrDefault(name, 0.0)), from, to, length, places.getOrDefault(name, Point.ORIGIN)));
+            dowels.add(new Dowel(
+                    name,
+                    rod(assembly.workshop(), narrowest.getOrDefault(name, 0.0)),
+                    from,
+                    to,
+                    length,
+                    places.getOrDefault(name, Point.ORIGIN)));
         });
         return dowels;
     }

@@ -49,7 +49,8 @@ public final class Makings {
     }
 
     /** Null when the box has none. */
-    @Nullable Case housing() {
+    @Nullable
+    Case housing() {
         return housing;
     }
 

@@ -41,8 +41,8 @@ public enum PaperFile {
         return switch (this) {
             case ARTWORK -> ArtworkPages.pdf(makings.assembly(), paper);
             case CLOTH -> ClothPages.pdf(makings.assembly(), paper);
-            case LABEL -> Optional.of(BoxLabel.pdf(
-                    makings.assembly(), makings.subject().coins(), paper));
+            case LABEL ->
+                Optional.of(BoxLabel.pdf(makings.assembly(), makings.subject().coins(), paper));
             case JIGS -> jigs(makings);
         };
     }

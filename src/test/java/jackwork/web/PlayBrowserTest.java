@@ -8,8 +8,6 @@ import com.microsoft.playwright.options.BoundingBox;
 import com.microsoft.playwright.options.ColorScheme;
 import jackwork.app.Workbench;
 import java.io.IOException;
-import java.io.InputStream;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.AfterAll;
@@ -127,22 +125,13 @@ class PlayBrowserTest {
 
     @Test
     void noSeriousFaultForThoseWhoSeeOrHearOtherwise() throws IOException {
-        String checker;
-        try (InputStream in = PlayBrowserTest.class.getResourceAsStream("/axe.min.js")) {
-            checker = new String(in.readAllBytes(), StandardCharsets.UTF_8);
-        }
         for (int width : List.of(360, 1280)) {
             Page page = page("spoiled/heron-hangs-up", width, 900);
             page.locator(".change-switch").click();
             page.waitForSelector("jackwork-change details");
-            page.evaluate(checker);
             for (ColorScheme scheme : List.of(ColorScheme.LIGHT, ColorScheme.DARK)) {
                 page.emulateMedia(new Page.EmulateMediaOptions().setColorScheme(scheme));
-                Object faults = page.evaluate("""
-                        async () => (await axe.run(document, {resultTypes: ["violations"]})).violations
-                            .filter(v => v.impact === "serious" || v.impact === "critical")
-                            .map(v => v.id + ": " + v.nodes.slice(0, 3).map(n => n.target + " " + n.failureSummary).join(" | "))""");
-                assertThat((List<?>) faults).as(width + " wide, " + scheme).isEmpty();
+                assertThat(Axe.faults(page)).as(width + " wide, " + scheme).isEmpty();
             }
             Number wide = (Number) page.evaluate("document.documentElement.scrollWidth");
             assertThat(wide.intValue()).isLessThanOrEqualTo(width);
