@@ -20,7 +20,7 @@ export function hand(making: Making, view: MakeView): TemplateResult {
           const quantity = Number(value(event));
           const fine = Number.isInteger(quantity) && quantity >= 1 && quantity <= view.mostPieces;
           (event.target as HTMLInputElement).setCustomValidity(fine ? "" : `1 to ${view.mostPieces}`);
-          if (fine) making.want((wanted) => (wanted.quantity = quantity));
+          if (fine) making.want((wanted) => (wanted.quantity = quantity), true);
         }}
     /></label>
     <label class="hand-row"

@@ -1,7 +1,7 @@
 import { html, LitElement, type PropertyValues, type TemplateResult } from "lit";
 import { get, type MakePapers, type PaperPages, type TestSheet } from "./api.js";
 import { type Source, words } from "./making.js";
-import { sheetPicture } from "./sheet-drawing.js";
+import { testPicture } from "./sheet-drawing.js";
 import { lengthsShown } from "./units.js";
 
 /** As wide as a page's picture is fetched, px. */
@@ -30,7 +30,7 @@ class MakePapersShown extends LitElement {
     try {
       const papers = await get<MakePapers>(source.path("papers"));
       if (this.source !== source) return;
-      this.tests = new Map(papers.tests.map((test) => [test.name, sheetPicture(test.svg, `on-${test.name}`, null).svg]));
+      this.tests = new Map(papers.tests.map((test) => [test.name, testPicture(test.svg)]));
       this.of = source;
       this.papers = papers;
       this.problem = "";

@@ -76,7 +76,7 @@ class MakeRoom extends LitElement {
           .view=${view}
           .laid=${sheets}
           .problem=${making.sheetsProblem}
-          .old=${making.sheetsOf !== source}
+          .old=${making.waiting}
           .pointed=${this.pointed}
           @laid=${() => making.fetchSheets()}
         ></jackwork-sheets>

@@ -47,16 +47,17 @@ export class Making implements ReactiveController {
   readonly wanted = wanted;
   view: MakeView | null = null;
   sheets: MakeSheets | null = null;
-  /** That `sheets` are of; while it is another than `source`, newer ones are on their way. */
-  sheetsOf: Source | null = null;
   /** That `view` is of. */
   source: Source | null = null;
+  /** Whether what is wanted is not shown yet. */
   waiting = false;
   problem = "";
   sheetsProblem = "";
 
   private asked = "";
+  /** Of a pause in typing; 0 when there is none. */
   private timer = 0;
+  private answering = false;
   private under: AbortController | null = null;
 
   constructor(
@@ -68,6 +69,7 @@ export class Making implements ReactiveController {
 
   hostDisconnected(): void {
     clearTimeout(this.timer);
+    this.timer = 0;
     this.under?.abort();
     this.asked = "";
   }
@@ -75,9 +77,12 @@ export class Making implements ReactiveController {
   /** Asks again, at once, where another state is shown than the desk's. */
   follow(): void {
     const view = this.design();
-    if (!view) return;
+    if (!view || this.timer) return;
     const next = new Source(view.id, view.version, wanted.now);
-    if (next.key === this.asked) return;
+    if (next.key === this.asked) {
+      this.waiting = this.answering;
+      return;
+    }
     if (this.source && this.source.id !== view.id) {
       this.view = this.sheets = this.source = null;
     }
@@ -85,13 +90,19 @@ export class Making implements ReactiveController {
     void this.fetch(next);
   }
 
-  /** Something of what is wanted changes; the answer follows when no more is typed. */
-  want(change: (wanted: Wanted) => void): void {
+  /** Something of what is wanted changes; the answer follows at once, or when no more is typed. */
+  want(change: (wanted: Wanted) => void, typing = false): void {
     change(wanted);
     this.waiting = true;
     clearTimeout(this.timer);
-    this.timer = window.setTimeout(() => this.host.requestUpdate(), PAUSE);
+    this.timer = typing ? window.setTimeout(this.typed, PAUSE) : 0;
+    this.host.requestUpdate();
   }
+
+  private readonly typed = (): void => {
+    this.timer = 0;
+    this.host.requestUpdate();
+  };
 
   forgetMeasured(): void {
     wanted.measured = {};
@@ -102,7 +113,7 @@ export class Making implements ReactiveController {
     this.under?.abort();
     const under = new AbortController();
     this.under = under;
-    this.waiting = true;
+    this.waiting = this.answering = true;
     this.problem = "";
     try {
       const view = await get<MakeView>(source.path("make"), under.signal);
@@ -111,11 +122,12 @@ export class Making implements ReactiveController {
       this.source = source;
       this.host.requestUpdate();
       await this.fetchSheets();
+      if (this.under !== under) return;
     } catch (e) {
       if (this.under !== under) return;
       this.problem = words(e);
     }
-    this.waiting = false;
+    this.waiting = this.answering = false;
     this.host.requestUpdate();
   }
 
@@ -125,7 +137,7 @@ export class Making implements ReactiveController {
     this.sheetsProblem = "";
     try {
       const sheets = await get<MakeSheets>(source.path("sheets"), under.signal);
-      if (this.source === source) [this.sheets, this.sheetsOf] = [sheets, source];
+      if (this.source === source) this.sheets = sheets;
     } catch (e) {
       if (this.under === under && this.source === source) this.sheetsProblem = words(e);
     }

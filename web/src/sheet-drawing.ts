@@ -16,12 +16,33 @@ export interface SheetPicture {
 }
 
 /**
- * Takes a sheet's file as it is cut, line by line, onto the page: its lines are told apart by our own style, its ids become
- * `data-cut`, and every piece is laid over once more so that it can be pointed at.
+ * Takes a sheet's file as it is cut, line by line, onto the page, and lays every piece over it once more so that it can be
+ * pointed at.
  *
- * @param offcut width and height of the offcut that would do, mm; none when null
+ * @param prefix of the pieces' ids on the page
+ * @param offcut width and height of the offcut that would do, mm
  */
-export function sheetPicture(file: string, prefix: string, offcut: [number, number] | null): SheetPicture {
+export function sheetPicture(file: string, prefix: string, offcut: [number, number]): SheetPicture {
+  const { svg, width, height } = lines(file);
+  const pieces = [...svg.querySelectorAll<SVGElement>(".cut-outside-cuts > *")].map((line) => piece(line, prefix));
+  // The larger ones lie beneath: what lies in an opening can be pointed at.
+  const sizes = new Map(pieces.map(({ shape }) => [shape, extent(shape)]));
+  const order = [...pieces].sort((a, b) => (sizes.get(b.shape)?.area ?? 0) - (sizes.get(a.shape)?.area ?? 0));
+  svg.append(...order.map(({ shape }) => shape));
+  svg.prepend(ground(width, height, offcut));
+  pieces.sort((a, b) => (sizes.get(a.shape)?.left ?? 0) - (sizes.get(b.shape)?.left ?? 0));
+  return { svg, pieces };
+}
+
+/** Test pieces, which are looked at alone. */
+export function testPicture(file: string): SVGSVGElement {
+  const { svg, width, height } = lines(file);
+  svg.prepend(ground(width, height, null));
+  return svg;
+}
+
+/** The file's own lines: told apart by our own style, their ids as `data-cut`. */
+function lines(file: string): { svg: SVGSVGElement; width: number; height: number } {
   const parsed = new DOMParser().parseFromString(file, "image/svg+xml").documentElement;
   const svg = document.importNode(parsed, true) as unknown as SVGSVGElement;
   const [, , width = 0, height = 0] = (svg.getAttribute("viewBox") ?? "").split(" ").map(Number);
@@ -36,14 +57,7 @@ export function sheetPicture(file: string, prefix: string, offcut: [number, numb
     named.setAttribute("data-cut", named.id);
     named.removeAttribute("id");
   }
-  const pieces = [...svg.querySelectorAll<SVGElement>(".cut-outside-cuts > *")].map((line) => piece(line, prefix));
-  // The larger ones lie beneath: what lies in an opening can be pointed at.
-  const sizes = new Map(pieces.map(({ shape }) => [shape, extent(shape)]));
-  const order = [...pieces].sort((a, b) => (sizes.get(b.shape)?.area ?? 0) - (sizes.get(a.shape)?.area ?? 0));
-  svg.append(...order.map(({ shape }) => shape));
-  svg.prepend(ground(width, height, offcut));
-  pieces.sort((a, b) => (sizes.get(a.shape)?.left ?? 0) - (sizes.get(b.shape)?.left ?? 0));
-  return { svg, pieces };
+  return { svg, width, height };
 }
 
 function piece(line: SVGElement, prefix: string): Lying {

@@ -148,14 +148,15 @@ class MakeBrowserTest {
         page.close();
     }
 
+    /** Width of the lid's slots for its walls, as most of its openings of four corners have it; one is the coins'. */
     private static double slot(Page page) {
         return ((Number) page.evaluate("""
-                () => Math.min(...[...document.querySelectorAll('[data-cut^="case-lid.opening"]')].map(line => {
-                    const n = line.getAttribute("d").match(/-?[\\d.]+/g).map(Number);
-                    if (n.length !== 8) return Infinity;
-                    const side = i => Math.hypot(n[2 * i] - n[2 * i + 2], n[2 * i + 1] - n[2 * i + 3]);
-                    return Math.min(side(0), side(1));
-                }))""")).doubleValue();
+                () => { const narrow = [...document.querySelectorAll('[data-cut^="case-lid.opening"]')].flatMap(line => {
+                        const n = line.getAttribute("d").match(/-?[\\d.]+/g).map(Number);
+                        const side = i => Math.hypot(n[2 * i] - n[2 * i + 2], n[2 * i + 1] - n[2 * i + 3]);
+                        return n.length === 8 ? [Math.min(side(0), side(1))] : [];
+                    }).sort((a, b) => a - b);
+                    return narrow[Math.floor(narrow.length / 2)]; }""")).doubleValue();
     }
 
     private static void type(Page page, String stock, String thickness) {
@@ -259,7 +260,9 @@ class MakeBrowserTest {
     private static int drawn(Page page) {
         return ((Number) page.evaluate("""
                 () => { const c = document.querySelector("canvas[data-solid]");
-                    const d = c.getContext("2d").getImageData(0, 0, c.width, c.height).data;
+                    const copy = new OffscreenCanvas(c.width, c.height).getContext("2d", {willReadFrequently: true});
+                    copy.drawImage(c, 0, 0);
+                    const d = copy.getImageData(0, 0, c.width, c.height).data;
                     let n = 0; for (let i = 3; i < d.length; i += 4) n += d[i] > 128 ? 1 : 0; return n; }""")).intValue();
     }
 
