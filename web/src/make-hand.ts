@@ -68,7 +68,7 @@ function stockField(making: Making, stock: StockInHand): TemplateResult {
       >
     </div>
     <p class="quiet says" id=${`${id}-says`}>
-      ${known === undefined ? says : `Cut for ${lengthsShown([known], 2)}. ${says}`}
+      ${known === undefined ? says : `Cut for ${fieldValue(known, "mm")} ${fieldUnit("mm")}. ${says}`}
       ${known === undefined
         ? ""
         : html`<button type="button" class="plain" @click=${() => measure(making, stock.stock, null)}>go by that again</button>`}

@@ -104,5 +104,7 @@ export function needed(sheets: MakeSheets): TemplateResult {
   </section>`;
 }
 
-const amount = (need: Needed, much: number): string =>
-  need.unit === "mm" ? lengthsShown([much]) : `${Number.isInteger(much) ? much : much.toFixed(1)} ${need.unit}`;
+function amount({ unit }: Needed, much: number): string {
+  if (unit === "mm") return lengthsShown([much]);
+  return `${Number.isInteger(much) ? much : much.toFixed(1)} ${much === 1 ? unit.replace(/s$/, "") : unit}`;
+}

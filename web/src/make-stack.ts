@@ -62,7 +62,7 @@ class MakeStack extends LitElement {
           ${view.layers.map((layer, i) => this.layer(view, layer, view.layers[i + 1], places))}
         </g>
       </svg>
-      <ol class="layer-list" reversed start=${view.layers.length} aria-label="Layers, the foremost first">
+      <ol class="layer-list" aria-label="Layers, the foremost first">
         ${[...view.layers].reverse().map((layer) => this.named(view, layer))}
       </ol>
     </section>`;
@@ -100,7 +100,8 @@ class MakeStack extends LitElement {
   private named(view: MakeView, { layer }: LayerPlace): TemplateResult {
     const parts = view.stack.filter(({ part }) => part.layer === layer);
     const thick = Math.max(...parts.map(({ thickness }) => thickness));
-    return html`<li value=${layer}>
+    return html`<li>
+      <span class="quiet">${layer}</span>
       <button
         type="button"
         class="plain"
@@ -109,7 +110,7 @@ class MakeStack extends LitElement {
         @click=${() => (this.chosen = this.chosen === layer ? null : layer)}
       >
         ${parts.map(({ part }) => part.name).join(", ")}</button
-      ><span class="quiet"> ${lengthsShown([thick], 2)}</span>
+      ><span class="quiet thick">${lengthsShown([thick], 2)}</span>
     </li>`;
   }
 }
