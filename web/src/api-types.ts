@@ -212,6 +212,8 @@ export interface Ground {
   unit: string;
   basis: string;
   source: string;
+  drop: number;
+  gain: number;
 }
 
 export interface Finding {
@@ -303,6 +305,20 @@ export interface Builds {
   guesses: number;
 }
 
+export interface Guess {
+  name: string;
+  share: number;
+  finding: string;
+}
+
+export interface Hangs {
+  worst: Verdict;
+  best: Verdict;
+  guesses: Guess[];
+  words: string;
+  measureFirst: string;
+}
+
 export interface Report {
   formatVersion: number;
   design: string;
@@ -311,6 +327,7 @@ export interface Report {
   motion: Motion;
   coins: Coin[];
   builds: Builds | null;
+  hangsOn: Hangs;
 }
 
 export interface Setting {
@@ -728,6 +745,14 @@ export interface Tray {
   coins: TrayCoin[];
 }
 
+export interface VerdictView {
+  id: string;
+  name: string;
+  verdict: Verdict | null;
+  hangsOn: Hangs | null;
+  trouble: string;
+}
+
 export interface VersionView {
   version: string;
 }
@@ -740,4 +765,64 @@ export interface DesignName {
 export interface Workshop {
   name: string;
   designs: DesignName[];
+}
+
+export type Doing = "set" | "add" | "remove";
+
+export interface WorkshopStep {
+  base: string;
+  label: string;
+  kind: Doing;
+  path: string;
+  value: string;
+  low: string;
+  high: string;
+  basis: string;
+  source: string;
+}
+
+export type ValueKind = "number" | "plain" | "size" | "word" | "yes_no";
+
+export interface Known {
+  value: number;
+  low: number;
+  high: number;
+  basis: string;
+  source: string;
+}
+
+export interface Value {
+  path: string;
+  name: string;
+  about: string;
+  kind: ValueKind;
+  unit: string;
+  words: string;
+  number: Known | null;
+  written: boolean;
+  mayGo: boolean;
+  choices: string[];
+  how: string;
+}
+
+export interface Group {
+  name: string;
+  path: string;
+  values: Value[];
+}
+
+export interface Section {
+  id: string;
+  title: string;
+  about: string;
+  groups: Group[];
+}
+
+export interface WorkshopView {
+  version: string;
+  name: string;
+  currency: string;
+  sections: Section[];
+  undo: string | null;
+  redo: string | null;
 }

@@ -1,7 +1,7 @@
 import { html, type TemplateResult } from "lit";
 import { repeat } from "lit/directives/repeat.js";
 import type { Finding, Ground, Remedy, Report, Status } from "./api.js";
-import { inUnits } from "./units.js";
+import { fieldUnit, fieldValue, inUnits } from "./units.js";
 
 const MARK: Record<Status, string> = { pass: "✓", doubtful: "?", fail: "✗" };
 
@@ -23,8 +23,26 @@ const VERDICT: Record<Report["verdict"], string> = {
   fails: "It fails.",
 };
 
-export function verdict(report: Report): TemplateResult {
-  return html`<h2 class="verdict ${report.verdict}" role="status">${VERDICT[report.verdict]}</h2>`;
+/** The verdict, and what it hangs on. A glimpse knows no spread: it says nothing of that. */
+export function verdict(report: Report, glimpse: boolean): TemplateResult {
+  const { words, measureFirst, guesses } = report.hangsOn;
+  return html`<h2 class="verdict ${report.verdict}" role="status">${VERDICT[report.verdict]}</h2>
+    ${glimpse
+      ? ""
+      : html`<div class="hangs-on">
+          <p>${inUnits(words)}</p>
+          ${measureFirst ? html`<p class="remedy">${measureFirst}</p>` : ""}
+          ${guesses.length > 1
+            ? html`<details>
+                <summary>The guesses behind it</summary>
+                <ul>
+                  ${guesses.map(
+                    (guess) => html`<li>${guess.name}, ${Math.round(guess.share * 100)} %: ${inUnits(guess.finding)}</li>`,
+                  )}
+                </ul>
+              </details>`
+            : ""}
+        </div>`}`;
 }
 
 const id = (finding: Finding): string => finding.id;
@@ -126,6 +144,7 @@ const sentence = (text: string): string => inUnits(text.charAt(0).toUpperCase() 
 function workings(finding: Finding): TemplateResult {
   return html`
     <p class="formula">${inUnits(finding.formula)}</p>
+    ${range(finding)}
     ${finding.restsOn.length === 0
       ? ""
       : html`<div class="rests">
@@ -137,9 +156,23 @@ function workings(finding: Finding): TemplateResult {
   `;
 }
 
+/** The margin at both ends of what moves it, to first order (JCGM 100:2008, 5.1.2). */
+function range(finding: Finding): TemplateResult {
+  const { margin, restsOn, unit } = finding;
+  if (margin == null || restsOn.length === 0) return html``;
+  const root = (of: (g: Ground) => number): number => Math.sqrt(restsOn.reduce((sum, g) => sum + of(g) ** 2, 0));
+  const shown = (value: number): string => fieldValue(value, unit);
+  return html`<p class="formula range">
+    Margin ${shown(margin)} ${fieldUnit(unit)}; ${shown(margin - root((g) => g.drop))} to ${shown(margin + root((g) => g.gain))} as what it
+    hangs on turns out.
+  </p>`;
+}
+
 function ground(g: Ground): TemplateResult {
-  const unit = g.unit === "1" ? "" : ` ${g.unit}`;
+  const unit = fieldUnit(g.unit);
+  const shown = (value: number): string => fieldValue(value, g.unit);
   return html`<li>
-    ${g.name} ${g.value}${unit}, ${g.low} to ${g.high}: <em>${g.basis}</em> (${g.source})
+    ${g.name} ${shown(g.value)}${unit && ` ${unit}`}, ${shown(g.low)} to ${shown(g.high)}: <em>${g.basis}</em>
+    (${g.source})
   </li>`;
 }

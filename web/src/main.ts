@@ -35,7 +35,7 @@ class JackworkPage extends LitElement {
     return html`
       <header>
         ${this.places()}
-        <div class="of-design">${this.room.ofDesign ? html`${this.history()} ${this.chooser()}` : ""} ${bring?.(this.desk) ?? ""}</div>
+        <div class="of-design">${this.room.ofDesign ? html`${this.history()} ${this.chooser()}` : ""} ${bring?.(this.desk) ?? ""} ${this.asides()}</div>
       </header>
       ${this.told()} ${problem ? this.refusal() : ""}
       ${waiting ? html`<p class="waiting" role="status">Working it out …</p>` : ""}
@@ -63,14 +63,19 @@ class JackworkPage extends LitElement {
   }
 
   private places(): TemplateResult {
-    if (rooms.length === 1) return html`<h1>${this.room.title}</h1>`;
     return html`<nav aria-label="Questions">
-      ${rooms.map((room) =>
+      ${rooms.filter((room) => !room.aside || room === this.room).map((room) =>
         room === this.room
           ? html`<h1><a href=${this.desk.address(this.desk.chosen, room.id)} aria-current="page">${room.title}</a></h1>`
           : html`<a href=${this.desk.address(this.desk.chosen, room.id)}>${room.title}</a>`,
       )}
     </nav>`;
+  }
+
+  private asides(): TemplateResult[] {
+    return rooms
+      .filter((room) => room.aside && room !== this.room)
+      .map((room) => html`<a class="aside" href=${this.desk.address(this.desk.chosen, room.id)}>${room.title}</a>`);
   }
 
   /** What was changed can be taken back and made again. */
@@ -96,7 +101,7 @@ class JackworkPage extends LitElement {
 
   private readonly keys = (event: KeyboardEvent): void => {
     const writing = event.target instanceof HTMLInputElement && event.target.type !== "range" && event.target.type !== "checkbox";
-    if (!(event.ctrlKey || event.metaKey) || writing) return;
+    if (!(event.ctrlKey || event.metaKey) || writing || !this.room.ofDesign) return;
     const key = event.key.toLowerCase();
     if (key !== "z" && key !== "y") return;
     event.preventDefault();

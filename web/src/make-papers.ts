@@ -75,6 +75,10 @@ class MakePapersShown extends LitElement {
             <dd>${measure.how} <span class="quiet">It becomes: ${measure.becomes}.</span></dd>`,
         )}
       </dl>
+      <p>
+        The values go to <a href=${`#${encodeURIComponent(this.source?.id ?? "")}&workshop`}>My workshop</a>; what is measured of one
+        sheet alone stays here.
+      </p>
       <div class="test-list">${tests.map((test) => this.test(test))}</div>
     </section>`;
   }

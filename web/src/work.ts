@@ -111,7 +111,7 @@ class WorkRoom extends LitElement {
             </div>`}
       </section>
       <section class="findings" aria-label="Findings">
-        ${verdict(view.report)}
+        ${verdict(view.report, desk.isGlimpse)}
         ${desk.isGlimpse
           ? html`<p class="stale" role="status">
               As numbered, while you drag; spread, clashes and thin necks follow when you let go.

@@ -22,19 +22,8 @@ import java.util.function.Function;
  */
 public final class Editor {
 
-    private static final int KEPT = 8;
-
     private final Workbench workbench;
     private final Map<String, History> histories = new HashMap<>();
-    /** What the last states of designs came to: going back to one costs nothing. */
-    private final Map<String, DesignCheck> checks = new LinkedHashMap<>(16, 0.75f, true) {
-        private static final long serialVersionUID = 1L;
-
-        @Override
-        protected boolean removeEldestEntry(Map.Entry<String, DesignCheck> eldest) {
-            return size() > KEPT;
-        }
-    };
     /** The last drawing that glimpses were compared with. */
     private Optional<Drawn> drawn = Optional.empty();
 
@@ -175,7 +164,7 @@ public final class Editor {
         Design design = workbench.design(id);
         DesignFiles files = DesignFiles.of(design);
         String version = files.version();
-        DesignCheck check = checks.computeIfAbsent(version, state -> DesignCheck.of(design));
+        DesignCheck check = workbench.check(design, version);
         Scene scene = SceneMaker.of(check.subject().assembly());
         remember(id, design, check.subject().assembly());
         History history = history(id);

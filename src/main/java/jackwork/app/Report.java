@@ -15,7 +15,8 @@ record Report(
         List<Finding> findings,
         Motion motion,
         List<Coin> coins,
-        @Nullable Builds builds) {
+        @Nullable Builds builds,
+        Hangs hangsOn) {
 
     enum Verdict {
         WORKS,
@@ -49,7 +50,33 @@ record Report(
             @Nullable Double stroke,
             @Nullable Pair at) {}
 
-    record Ground(String name, double value, double low, double high, String unit, String basis, String source) {}
+    /**
+     * @param drop how much of the margin its worse end takes away
+     * @param gain how much its better end adds
+     */
+    record Ground(
+            String name,
+            double value,
+            double low,
+            double high,
+            String unit,
+            String basis,
+            String source,
+            @Places(9) double drop,
+            @Places(9) double gain) {}
+
+    /**
+     * What the verdict comes to when guesses are off.
+     *
+     * @param worst verdict with all guesses off to the bad side, to first order
+     * @param best with all off to the good side
+     * @param guesses that can turn it, most first; or those that come nearest to
+     * @param measureFirst the short test that would settle most; empty when none can
+     */
+    record Hangs(Verdict worst, Verdict best, List<Guess> guesses, String words, String measureFirst) {}
+
+    /** @param share of what moves the findings that can turn; of its finding's margin when none can */
+    record Guess(String name, @Places(3) double share, String finding) {}
 
     record Motion(Way pressing, Way returning) {}
 

@@ -5,6 +5,8 @@ import jackwork.builds.BuildRun;
 import jackwork.check.CoinSlotPlay;
 import jackwork.check.CoinTrips;
 import jackwork.check.Finding;
+import jackwork.check.Hanging;
+import jackwork.check.Status;
 import jackwork.check.Where;
 import jackwork.geometry.Point;
 import jackwork.motion.CycleResult;
@@ -44,7 +46,8 @@ final class ReportMaker {
                 check.subject().coins().stream()
                         .map(coin -> coin(assembly, coin, builds != null))
                         .toList(),
-                builds == null ? null : builds(builds));
+                builds == null ? null : builds(builds),
+                hangs(check.findings()));
     }
 
     /** The design as numbered, its coin let go in the middle of the slot. */
@@ -114,8 +117,30 @@ final class ReportMaker {
                                 ground.number().high(),
                                 ground.number().unit(),
                                 ground.number().basis().words(),
-                                ground.number().source()))
+                                ground.number().source(),
+                                ground.drop(),
+                                ground.gain()))
                         .toList());
+    }
+
+    static Report.Hangs hangs(List<Finding> findings) {
+        Hanging hanging = Hanging.of(findings);
+        return new Report.Hangs(
+                verdict(hanging.worst()),
+                verdict(hanging.best()),
+                hanging.guesses().stream()
+                        .map(guess -> new Report.Guess(guess.name(), guess.share(), guess.finding()))
+                        .toList(),
+                hanging.words(),
+                hanging.measureFirst());
+    }
+
+    private static Report.Verdict verdict(Status status) {
+        return switch (status) {
+            case PASS -> Report.Verdict.WORKS;
+            case DOUBTFUL -> Report.Verdict.DOUBTFUL;
+            case FAIL -> Report.Verdict.FAILS;
+        };
     }
 
     private static Report.Where where(Where where) {

@@ -6,6 +6,6 @@ public final class StaleException extends RuntimeException {
     private static final long serialVersionUID = 1L;
 
     StaleException() {
-        super("the design's files have changed since");
+        super("the files have changed since");
     }
 }

@@ -8,12 +8,25 @@ import jackwork.design.WorkshopReader;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 
 /** A workshop opened for the page. Files are read anew for every answer, so an edit outside is seen at once. */
 public final class Workbench {
 
+    /** States of designs whose checks are kept: going back to one costs nothing. */
+    private static final int KEPT = 24;
+
     private final Path workshop;
+    private final Map<String, DesignCheck> checks = new LinkedHashMap<>(16, 0.75f, true) {
+        private static final long serialVersionUID = 1L;
+
+        @Override
+        protected boolean removeEldestEntry(Map.Entry<String, DesignCheck> eldest) {
+            return size() > KEPT;
+        }
+    };
 
     /** @param workshop the folder with {@code workshop.yaml} */
     public Workbench(Path workshop) {
@@ -43,6 +56,21 @@ public final class Workbench {
         return DesignReader.read(workshop.resolve(id));
     }
 
+    /** Every question asked of a design; known already when the same files were asked before. */
+    DesignCheck check(Design design, String version) {
+        synchronized (checks) {
+            DesignCheck known = checks.get(version);
+            if (known != null) {
+                return known;
+            }
+        }
+        DesignCheck check = DesignCheck.of(design);
+        synchronized (checks) {
+            checks.put(version, check);
+        }
+        return check;
+    }
+
     /** Names of the other designs whose figure is that file. */
     List<String> sharing(String id, Path figure) {
         return ids().stream()
@@ -54,7 +82,7 @@ public final class Workbench {
                 .toList();
     }
 
-    private List<String> ids() {
+    List<String> ids() {
         try {
             return DesignFolders.list(workshop);
         } catch (IOException e) {
@@ -62,7 +90,7 @@ public final class Workbench {
         }
     }
 
-    private String name(String id) {
+    String name(String id) {
         try {
             Design design = DesignReader.read(workshop.resolve(id));
             return design.name();

@@ -1,6 +1,6 @@
 package jackwork.builds;
 
-import jackwork.design.WorkshopFile;
+import jackwork.design.Handling;
 import jackwork.parts.Assembly;
 
 /**
@@ -34,7 +34,7 @@ final class Build {
 
     /** As numbered, without any spread. */
     Build(Assembly assembly) {
-        WorkshopFile.Handling handling = assembly.workshop().handlingOrGuess();
+        Handling handling = assembly.workshop().handlingOrGuess();
         this.assembly = assembly;
         this.clearance = assembly.coinWorks().clearance();
         this.coinMass = handling.coinMass().value();

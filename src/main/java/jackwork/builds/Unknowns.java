@@ -1,5 +1,6 @@
 package jackwork.builds;
 
+import jackwork.design.Handling;
 import jackwork.design.WorkshopFile;
 import jackwork.parts.Assembly;
 import jackwork.parts.Part;
@@ -39,7 +40,7 @@ final class Unknowns {
 
     static List<Unknown> of(Assembly assembly) {
         WorkshopFile workshop = assembly.workshop();
-        WorkshopFile.Handling handling = workshop.handlingOrGuess();
+        Handling handling = workshop.handlingOrGuess();
         Map<String, Unknown> all = new LinkedHashMap<>();
         List<Variation> variations = new ArrayList<>(Variation.of(assembly));
         variations.addAll(Variation.ofCoinWorks(assembly));

@@ -41,7 +41,16 @@ public final class Measurement {
     }
 
     private static String how(String name) {
-        String how = HOW.get(name.split(" ")[0]);
-        return how == null ? "it moves this answer most" : how;
+        return how(name.split(" ")[0], "it moves this answer most");
+    }
+
+    /**
+     * How a number is measured.
+     *
+     * @param word that its name begins with
+     * @param otherwise where we know no way
+     */
+    public static String how(String word, String otherwise) {
+        return HOW.getOrDefault(word, otherwise);
     }
 }

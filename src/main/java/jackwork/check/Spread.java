@@ -29,7 +29,8 @@ final class Spread {
         double high = marginAt.applyAsDouble(number.high());
         double worst =
                 Math.min(Double.isNaN(low) ? -Math.abs(margin) : low, Double.isNaN(high) ? -Math.abs(margin) : high);
-        grounds.add(new Ground(name, number, Math.max(0, margin - worst)));
+        double best = Math.max(Double.isNaN(low) ? margin : low, Double.isNaN(high) ? margin : high);
+        grounds.add(new Ground(name, number, Math.max(0, margin - worst), Math.max(0, best - margin)));
         return this;
     }
 
@@ -41,11 +42,16 @@ final class Spread {
         return margin - Math.sqrt(squares) > 0 ? Status.PASS : Status.DOUBTFUL;
     }
 
+    /** What is lost where it passes, what may be won where it fails. */
+    private double moved(Ground ground) {
+        return margin > 0 ? ground.drop() : Math.max(ground.drop(), ground.gain());
+    }
+
     /** Those that matter, most first. */
     List<Ground> grounds() {
         return grounds.stream()
-                .filter(g -> g.drop() > NAMED * Math.abs(margin))
-                .sorted(Comparator.comparingDouble(Ground::drop).reversed())
+                .filter(g -> moved(g) > NAMED * Math.abs(margin))
+                .sorted(Comparator.comparingDouble(this::moved).reversed())
                 .toList();
     }
 }

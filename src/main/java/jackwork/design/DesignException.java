@@ -15,7 +15,8 @@ public final class DesignException extends RuntimeException {
         this.problems = List.copyOf(problems);
     }
 
-    static DesignException of(String file, String message) {
+    /** One complaint about a whole file. */
+    public static DesignException of(String file, String message) {
         return new DesignException(List.of(new Problem(file, 0, 0, message)));
     }
 

@@ -132,7 +132,9 @@ public final class DesignReader {
     }
 
     private Design read(Path folder, YamlFile designYaml) {
-        WorkshopFile workshop = WorkshopReader.read(workshopFolder);
+        String words = texts.get(
+                workshopFolder.resolve(WorkshopReader.FILE).toAbsolutePath().normalize());
+        WorkshopFile workshop = words == null ? WorkshopReader.read(workshopFolder) : WorkshopReader.parse(words);
         DesignFile design = new Binder(designYaml).bind(DesignFile.class);
         if (design == null) {
             throw new DesignException(problems);

@@ -40,7 +40,7 @@ public final class PathNumbers {
         return path.isEmpty() ? key : path + "." + key;
     }
 
-    private static @Nullable Object read(Record record, RecordComponent component) {
+    static @Nullable Object read(Record record, RecordComponent component) {
         try {
             Method accessor = component.getAccessor();
             accessor.setAccessible(true);

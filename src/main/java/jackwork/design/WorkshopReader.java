@@ -101,13 +101,11 @@ public final class WorkshopReader {
             positive("cords." + name + ".diameter", cord.diameter().low() > 0, file);
             positive("cords." + name + ".holds", cord.holds().low() > 0, file);
         });
-        WorkshopFile.Printer printer = workshop.printer();
-        if (printer != null) {
-            if (printer.bed().size() != 3 || printer.bed().stream().anyMatch(v -> !(v > 0 && v < 10_000))) {
-                file.problem("printer.bed", "expected [width, depth, height] in mm, all more than 0");
-            }
-            positive("printer.density", printer.density().low() > 0, file);
+        Printer printer = workshop.printerOrGuess();
+        if (printer.bed().size() != 3 || printer.bed().stream().anyMatch(v -> !(v > 0 && v < 10_000))) {
+            file.problem("printer.bed", "expected [width, depth, height] in mm, all more than 0");
         }
+        positive("printer.density", printer.density().low() > 0, file);
         for (int i = 0; i < workshop.friction().size(); i++) {
             if (workshop.friction().get(i).between().size() != 2) {
                 file.problem("friction." + i + ".between", "expected two materials, as in [bamboo, wood]");

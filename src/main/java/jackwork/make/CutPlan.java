@@ -1,6 +1,6 @@
 package jackwork.make;
 
-import jackwork.design.WorkshopFile;
+import jackwork.design.Speeds;
 import jackwork.drawing.CutKind;
 import jackwork.drawing.CutPath;
 import jackwork.drawing.CutShape;
@@ -25,7 +25,7 @@ record CutPlan(CutSheet sheet, double engrave, double cut, double travel, double
 
     private static final int MOST_ROUNDS = 50;
 
-    static CutPlan of(CutSheet sheet, WorkshopFile.Speeds speeds) {
+    static CutPlan of(CutSheet sheet, Speeds speeds) {
         List<CutPath> planned = new ArrayList<>();
         Point head = Point.ORIGIN;
         double travel = 0;

@@ -1,5 +1,6 @@
 package jackwork.price;
 
+import jackwork.design.WorkshopFile;
 import jackwork.stock.Operations;
 import jackwork.stock.PayNumbers;
 import jackwork.stock.Uncertain;
@@ -13,6 +14,11 @@ import java.util.List;
  * @param what it is, in words
  */
 public record KnownNumber(String name, String what, Uncertain number) {
+
+    /** All that time and money depend on in a workshop. */
+    public static List<KnownNumber> of(WorkshopFile workshop) {
+        return of(Rates.of(workshop));
+    }
 
     static List<KnownNumber> of(Rates rates) {
         List<KnownNumber> numbers = new ArrayList<>();

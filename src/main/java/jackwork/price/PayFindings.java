@@ -236,6 +236,12 @@ final class PayFindings {
                         Math.max(
                                 0,
                                 margin.subtract(swing.atLow().min(swing.atHigh()))
+                                        .doubleValue()),
+                        Math.max(
+                                0,
+                                swing.atLow()
+                                        .max(swing.atHigh())
+                                        .subtract(margin)
                                         .doubleValue())))
                 .sorted(Comparator.comparingDouble(Ground::drop).reversed())
                 .toList();

@@ -37,6 +37,7 @@ public final class PageServer {
         List<Routes> rooms = List.of(
                 new FileRoutes(),
                 new DesignRoutes(workbench, editor),
+                new WorkshopRoutes(workbench),
                 new PlayRoutes(workbench, jobs),
                 new MakeRoutes(workbench, jobs),
                 new BringRoutes(workbench, editor));

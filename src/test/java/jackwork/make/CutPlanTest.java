@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import jackwork.design.DesignReader;
+import jackwork.design.Speeds;
 import jackwork.design.WorkshopFile;
 import jackwork.drawing.CutKind;
 import jackwork.drawing.CutPath;
@@ -22,7 +23,7 @@ class CutPlanTest {
 
     private static final WorkshopFile WORKSHOP =
             DesignReader.read(Path.of("demo/heron")).workshop();
-    private static final WorkshopFile.Speeds SPEEDS = WORKSHOP.laser().speedsOrGuess();
+    private static final Speeds SPEEDS = WORKSHOP.laser().speedsOrGuess();
 
     private static CutSheet rounds(List<Point> at, CutKind kind) {
         List<CutPath> paths = new ArrayList<>();

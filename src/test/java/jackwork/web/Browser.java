@@ -3,6 +3,10 @@ package jackwork.web;
 import com.microsoft.playwright.BrowserType;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.Playwright;
+import com.microsoft.playwright.options.ColorScheme;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -63,6 +67,27 @@ final class Browser implements AutoCloseable {
 
     static void keep(Page page, String name) {
         page.screenshot(new Page.ScreenshotOptions().setPath(Path.of("target", "screenshots", name + ".png")));
+    }
+
+    /** What the accessibility checker calls serious or critical, by day and by night; and nothing wider than the window. */
+    static List<String> seriousFaults(Page page) throws IOException {
+        try (InputStream in = Browser.class.getResourceAsStream("/axe.min.js")) {
+            page.evaluate(new String(in.readAllBytes(), StandardCharsets.UTF_8));
+        }
+        List<String> all = new ArrayList<>();
+        for (ColorScheme scheme : List.of(ColorScheme.DARK, ColorScheme.LIGHT)) {
+            page.emulateMedia(new Page.EmulateMediaOptions().setColorScheme(scheme));
+            List<?> faults = (List<?>) page.evaluate("""
+                    async () => (await axe.run(document, {resultTypes: ["violations"]})).violations
+                        .filter(v => v.impact === "serious" || v.impact === "critical")
+                        .map(v => v.id + ": " + v.nodes.slice(0, 3).map(n => n.target + " " + n.failureSummary).join(" | "))""");
+            faults.forEach(fault -> all.add(scheme + " " + fault));
+        }
+        Number wide = (Number) page.evaluate("document.documentElement.scrollWidth");
+        if (wide.intValue() > page.viewportSize().width) {
+            all.add(wide + " px wide in a window of " + page.viewportSize().width);
+        }
+        return all;
     }
 
     @Override

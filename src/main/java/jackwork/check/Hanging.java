@@ -1,0 +1,176 @@
+package jackwork.check;
+
+import jackwork.stock.Basis;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.function.Predicate;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.Collectors;
+
+/**
+ * What a verdict hangs on: how it would turn out with all guesses off to one side, to first order (drops and gains of a
+ * margin added as a root sum of squares, JCGM 100:2008, 5.1.2), and which guess moves it most.
+ *
+ * @param worst of the findings, guesses off to the bad side
+ * @param best of the findings, guesses off to the good side
+ * @param guesses that can turn it, most first; when none can, those that come nearest to
+ * @param words in a sentence
+ * @param measureFirst the short measurement that would settle most; empty when no guess can turn it
+ */
+public record Hanging(Status worst, Status best, List<Guess> guesses, String words, String measureFirst) {
+
+    private static final int MOST_NAMED = 5;
+    /** Guesses that take less of a margin are not worth naming. */
+    private static final double NAMED = 0.02;
+
+    /**
+     * @param share of all that moves the findings that can turn; when none can, of its finding's margin
+     * @param finding the question that it moves most
+     */
+    public record Guess(String name, double share, String finding) {}
+
+    /** One finding at both ends of what guesses may do to it. */
+    private record Range(Finding finding, Status worst, Status best) {
+
+        static Range of(Finding finding) {
+            Double margin = finding.margin();
+            if (margin == null || finding.restsOn().stream().noneMatch(Range::isGuess)) {
+                return new Range(finding, finding.status(), finding.status());
+            }
+            if (finding.status() == Status.FAIL) {
+                // It may fail for more than its margin says; then no number saves it.
+                double high = margin + rootOfSquares(finding, Range::isGuess, Ground::gain);
+                return new Range(finding, Status.FAIL, margin <= 0 && high > 0 ? Status.PASS : Status.FAIL);
+            }
+            double low = margin - rootOfSquares(finding, Range::isGuess, Ground::drop);
+            double known = rootOfSquares(finding, ground -> !isGuess(ground), Ground::drop);
+            Status best = margin > known ? Status.PASS : finding.status();
+            return new Range(finding, low > 0 ? finding.status() : Status.FAIL, best);
+        }
+
+        boolean canTurn() {
+            return worst != best;
+        }
+
+        static boolean isGuess(Ground ground) {
+            return ground.number().basis() == Basis.GUESS;
+        }
+
+        /** What a guess can do to it: spoil it, or save it where it fails. */
+        double moved(Ground ground) {
+            return finding.status() == Status.FAIL ? ground.gain() : ground.drop();
+        }
+
+        private static double rootOfSquares(Finding finding, Predicate<Ground> which, ToDoubleFunction<Ground> of) {
+            return Math.sqrt(finding.restsOn().stream()
+                    .filter(which)
+                    .mapToDouble(ground -> of.applyAsDouble(ground) * of.applyAsDouble(ground))
+                    .sum());
+        }
+    }
+
+    /** Of all findings of a design. */
+    public static Hanging of(List<Finding> findings) {
+        List<Range> ranges = findings.stream().map(Range::of).toList();
+        Status worst =
+                ranges.stream().map(Range::worst).max(Comparator.naturalOrder()).orElse(Status.PASS);
+        Status best =
+                ranges.stream().map(Range::best).max(Comparator.naturalOrder()).orElse(Status.PASS);
+        List<Range> turning = ranges.stream().filter(Range::canTurn).toList();
+        if (worst == best || turning.isEmpty()) {
+            List<Guess> nearest = nearest(ranges);
+            return new Hanging(worst, best, nearest, settled(worst, nearest), "");
+        }
+        List<Guess> guesses = sharing(turning);
+        String words = turns(worst, best) + ", as " + (guesses.size() == 1 ? "one guess turns" : "guesses turn")
+                + " out: "
+                + guesses.stream()
+                        .map(guess -> guess.name() + percent(guess.share()))
+                        .collect(Collectors.joining(", "))
+                + ".";
+        return new Hanging(
+                worst,
+                best,
+                guesses,
+                words,
+                guesses.isEmpty() ? "" : Measurement.first(guesses.get(0).name()));
+    }
+
+    /** Each guess's share of the squares that move the findings that can turn, the findings counted alike. */
+    private static List<Guess> sharing(List<Range> turning) {
+        Map<String, Double> shares = new LinkedHashMap<>();
+        Map<String, String> most = new LinkedHashMap<>();
+        Map<String, Double> high = new LinkedHashMap<>();
+        for (Range range : turning) {
+            List<Ground> guesses =
+                    range.finding().restsOn().stream().filter(Range::isGuess).toList();
+            double all = guesses.stream()
+                    .mapToDouble(ground -> range.moved(ground) * range.moved(ground))
+                    .sum();
+            for (Ground ground : guesses) {
+                double share = all > 0 ? range.moved(ground) * range.moved(ground) / all / turning.size() : 0;
+                shares.merge(ground.name(), share, Double::sum);
+                if (share > high.getOrDefault(ground.name(), 0.0)) {
+                    high.put(ground.name(), share);
+                    most.put(ground.name(), range.finding().question());
+                }
+            }
+        }
+        return named(shares, most);
+    }
+
+    /** Each guess's largest share of any margin. */
+    private static List<Guess> nearest(List<Range> ranges) {
+        Map<String, Double> shares = new LinkedHashMap<>();
+        Map<String, String> most = new LinkedHashMap<>();
+        for (Range range : ranges) {
+            Double margin = range.finding().margin();
+            if (margin == null || margin == 0) {
+                continue;
+            }
+            for (Ground ground : range.finding().restsOn()) {
+                double share = range.moved(ground) / Math.abs(margin);
+                if (Range.isGuess(ground) && share > shares.getOrDefault(ground.name(), 0.0)) {
+                    shares.put(ground.name(), share);
+                    most.put(ground.name(), range.finding().question());
+                }
+            }
+        }
+        return named(shares, most);
+    }
+
+    private static List<Guess> named(Map<String, Double> shares, Map<String, String> most) {
+        return shares.entrySet().stream()
+                .filter(entry -> entry.getValue() > NAMED)
+                .sorted(Map.Entry.<String, Double>comparingByValue().reversed())
+                .limit(MOST_NAMED)
+                .map(entry -> new Guess(entry.getKey(), entry.getValue(), most.getOrDefault(entry.getKey(), "")))
+                .toList();
+    }
+
+    private static String settled(Status verdict, List<Guess> nearest) {
+        String none = verdict == Status.FAIL
+                ? "No guess can save it"
+                : verdict == Status.PASS ? "No guess alone or with others turns it" : "No guess decides it";
+        if (nearest.isEmpty()) {
+            return none + ".";
+        }
+        Guess first = nearest.get(0);
+        return none + ", to first order; nearest comes the " + first.name() + ", which moves" + percent(first.share())
+                + " of the margin of \"" + first.finding() + "\"";
+    }
+
+    private static String turns(Status worst, Status best) {
+        if (best == Status.PASS) {
+            return worst == Status.FAIL ? "It works or fails" : "It works, for certain or not";
+        }
+        return "It is doubtful or fails";
+    }
+
+    private static String percent(double share) {
+        return String.format(Locale.ROOT, " %.0f %%", 100 * share);
+    }
+}

@@ -1,0 +1,91 @@
+package jackwork.check;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import jackwork.stock.Basis;
+import jackwork.stock.Uncertain;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/** What a verdict hangs on, on findings with round numbers. */
+class HangingTest {
+
+    private static Ground ground(String name, Basis basis, double drop, double gain) {
+        return new Ground(name, new Uncertain(1, 0, 2, "1", basis, ""), drop, gain);
+    }
+
+    private static Finding finding(String question, Status status, double margin, Ground... grounds) {
+        return new Finding(
+                question,
+                question,
+                status,
+                0.0,
+                0.0,
+                margin,
+                "mm",
+                new Where(null, null, null),
+                "",
+                "",
+                "",
+                List.of(grounds));
+    }
+
+    @Test
+    void whatPassesOverItsWholeSpreadNoGuessTurns() {
+        Hanging hanging = Hanging.of(List.of(
+                finding("Wide?", Status.PASS, 10, ground("kerf", Basis.GUESS, 1, 1)),
+                finding("Tight?", Status.PASS, 2, ground("friction of bamboo on wood", Basis.GUESS, 1, 1))));
+        assertThat(hanging.worst()).isEqualTo(Status.PASS);
+        assertThat(hanging.best()).isEqualTo(Status.PASS);
+        assertThat(hanging.measureFirst()).isEmpty();
+        assertThat(hanging.words()).contains("nearest comes the friction of bamboo on wood", "50 %", "Tight?");
+    }
+
+    /** Squares 9 and 16 of 25; margin 4 less 5 is lost, so it works or fails as the two turn out. */
+    @Test
+    void aDoubtIsSharedAmongItsGuesses() {
+        Hanging hanging = Hanging.of(List.of(finding(
+                "Tight?",
+                Status.DOUBTFUL,
+                4,
+                ground("friction of coin on wood", Basis.GUESS, 4, 0),
+                ground("kerf", Basis.GUESS, 3, 0))));
+        assertThat(hanging.worst()).isEqualTo(Status.FAIL);
+        assertThat(hanging.best()).isEqualTo(Status.PASS);
+        assertThat(hanging.guesses()).extracting(Hanging.Guess::share).containsExactly(16 / 25.0, 9 / 25.0);
+        assertThat(hanging.measureFirst()).startsWith("Measure the friction of coin on wood first: lay one on");
+    }
+
+    /** Pressed all the way, and not a hair further: nothing that is guessed moves that. */
+    @Test
+    void aMarginOfNothingIsNoDoubt() {
+        Hanging hanging = Hanging.of(List.of(
+                finding("All the way?", Status.PASS, 0),
+                finding("Wide?", Status.PASS, 10, ground("kerf", Basis.GUESS, 1, 1))));
+        assertThat(hanging.worst()).isEqualTo(Status.PASS);
+        assertThat(hanging.words()).contains("nearest comes the kerf");
+    }
+
+    @Test
+    void whatWasMeasuredIsNoGuess() {
+        Hanging hanging =
+                Hanging.of(List.of(finding("Tight?", Status.DOUBTFUL, 4, ground("thickness", Basis.MEASURED, 5, 0))));
+        assertThat(hanging.worst()).isEqualTo(Status.DOUBTFUL);
+        assertThat(hanging.best()).isEqualTo(Status.DOUBTFUL);
+        assertThat(hanging.guesses()).isEmpty();
+    }
+
+    @Test
+    void aFailureMayStillBeSaved() {
+        Finding saved = finding("Near?", Status.FAIL, -1, ground("kerf", Basis.GUESS, 2, 2));
+        Finding lost = finding("Far?", Status.FAIL, -9, ground("kerf", Basis.GUESS, 2, 2));
+        assertThat(Hanging.of(List.of(saved)).best()).isEqualTo(Status.PASS);
+        assertThat(Hanging.of(List.of(saved)).worst()).isEqualTo(Status.FAIL);
+        Hanging both = Hanging.of(List.of(saved, lost));
+        assertThat(both.best()).isEqualTo(Status.FAIL);
+        assertThat(both.words()).startsWith("No guess can save it");
+        Hanging unknown = Hanging.of(List.of(new Finding(
+                "x", "x", Status.FAIL, null, null, null, "", new Where(null, null, null), "", "", "", List.of())));
+        assertThat(unknown.best()).isEqualTo(Status.FAIL);
+    }
+}
