@@ -81,7 +81,9 @@ public record Hanging(Status worst, Status best, List<Guess> guesses, String wor
                 ranges.stream().map(Range::best).max(Comparator.naturalOrder()).orElse(Status.PASS);
         List<Range> turning = ranges.stream().filter(Range::canTurn).toList();
         if (worst == best || turning.isEmpty()) {
-            List<Guess> nearest = nearest(ranges);
+            List<Guess> nearest = nearest(ranges.stream()
+                    .filter(range -> range.finding().status() == worst)
+                    .toList());
             return new Hanging(worst, best, nearest, settled(worst, nearest), "");
         }
         List<Guess> guesses = sharing(turning);
