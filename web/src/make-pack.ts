@@ -19,7 +19,7 @@ class MakePack extends LitElement {
   }
 
   protected override willUpdate(changed: PropertyValues): void {
-    if (changed.has("source") && this.of && this.source?.id !== this.of.id) {
+    if (changed.has("source") && this.of && this.source && this.source.id !== this.of.id) {
       this.of = null;
       this.work.forget();
     }

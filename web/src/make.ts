@@ -53,13 +53,14 @@ class MakeRoom extends LitElement {
         ${making.problem && making.wanted.measuredAny ? this.forget() : ""}
       </main>`;
     }
+    const verdict = making.problem ? "fails" : view.verdict;
     return html`<main class="making">
       <section class="making-head" aria-label="What is to be made" aria-busy=${making.waiting}>
-        <h2 class="verdict ${view.verdict}" role="status">${VERDICT[view.verdict]}</h2>
+        <h2 class="verdict ${verdict}" role="status">${VERDICT[verdict]}</h2>
         ${making.problem ? html`<pre class="problem" role="alert">${making.problem}</pre>` : ""}
         ${troubles(view, this.actions)} ${hand(making, view)}
         <p class="quiet working" role="status">${making.waiting ? "Working it out …" : ""}</p>
-        <jackwork-pack .source=${source} .quantity=${making.wanted.quantity}></jackwork-pack>
+        <jackwork-pack .source=${making.current} .quantity=${making.wanted.quantity}></jackwork-pack>
         <details class="made-passed">
           <summary>What was asked of it</summary>
           ${passes(view, this.actions)}
@@ -76,7 +77,7 @@ class MakeRoom extends LitElement {
           .view=${view}
           .laid=${sheets}
           .problem=${making.sheetsProblem}
-          .old=${making.waiting}
+          .old=${making.waiting || making.problem !== ""}
           .pointed=${this.pointed}
           @laid=${() => making.fetchSheets()}
         ></jackwork-sheets>

@@ -104,6 +104,11 @@ export class Making implements ReactiveController {
     this.host.requestUpdate();
   };
 
+  /** What is wanted, once it is shown; null while it is not, or cannot be made. */
+  get current(): Source | null {
+    return this.source?.key === this.asked && !this.timer ? this.source : null;
+  }
+
   forgetMeasured(): void {
     wanted.measured = {};
     this.host.requestUpdate();

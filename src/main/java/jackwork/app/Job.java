@@ -3,7 +3,7 @@ package jackwork.app;
 import jackwork.builds.BuildReport;
 import jackwork.builds.Tune;
 import jackwork.design.DesignException;
-import jackwork.make.PartTooLargeException;
+import jackwork.make.MakeException;
 import jackwork.motion.MechanismException;
 import jackwork.parts.PartException;
 import java.io.UncheckedIOException;
@@ -75,7 +75,7 @@ abstract class Job {
             state = JobView.State.DONE;
         } catch (InterruptedException e) {
             state = JobView.State.STOPPED;
-        } catch (DesignException | MechanismException | PartException | PartTooLargeException e) {
+        } catch (DesignException | MechanismException | PartException | MakeException e) {
             fail(String.valueOf(e.getMessage()));
         } catch (UncheckedIOException e) {
             fail("a file could not be written: " + e.getCause());

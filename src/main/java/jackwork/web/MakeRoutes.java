@@ -7,7 +7,7 @@ import jackwork.app.Jobs;
 import jackwork.app.Making;
 import jackwork.app.PackShelf;
 import jackwork.app.Workbench;
-import jackwork.make.PartTooLargeException;
+import jackwork.make.MakeException;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
@@ -44,7 +44,7 @@ final class MakeRoutes implements Routes {
         routes.post("/api/pack/<id>", context -> Answers.json(context, making.packJson(id(context), context.body())));
         routes.get("/api/packs/{number}", this::fetch);
         routes.exception(
-                PartTooLargeException.class,
+                MakeException.class,
                 (e, context) -> Answers.refuse(
                         context, HttpStatus.UNPROCESSABLE_CONTENT, e.getMessage(), "Nothing was cut or changed."));
     }

@@ -46,10 +46,11 @@ class MakeBrowserTest {
         browser = new Browser();
     }
 
-    /** Chromium notes that it draws solids by software; nothing else may be said. */
+    /** Chromium notes that it draws solids by software, and the refusal that is meant; nothing else may be said. */
     @AfterEach
     void nothingElseComplained() {
-        assertThat(browser.complaints()).allMatch(complaint -> complaint.contains("WebGL"));
+        assertThat(browser.complaints())
+                .allMatch(complaint -> complaint.contains("WebGL") || complaint.contains("status of 422"));
     }
 
     @AfterAll
@@ -201,6 +202,10 @@ class MakeBrowserTest {
         }
         assertThat(page.locator(".packing a.packed").getAttribute("href")).startsWith("/api/packs/");
         Browser.keep(page, "make-heron-packed");
+        type(page, "birch-3", "14");
+        page.waitForSelector(".making-head .problem:has-text('use a thinner sheet')");
+        assertThat(page.locator(".making-head .verdict").textContent()).contains("cannot be made");
+        assertThat(page.locator(".make-pack").isDisabled()).isTrue();
         page.reload(); // what was measured is of this sitting alone
         laid(page);
         assertThat(slot(page)).isCloseTo(before, within(1e-9));

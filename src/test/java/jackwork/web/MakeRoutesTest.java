@@ -325,6 +325,7 @@ class MakeRoutesTest {
                 "make/heron | {\"quantity\": 1} | 400 | expected JSON with quantity, paper, measured",
                 "make/heron | {\"quantity\": 1, \"paper\": \"\", \"measured\": {\"oak\": 3}} | 422 | workshop.yaml",
                 "sheets/heron | {\"quantity\": 1, \"paper\": \"\", \"measured\": {\"birch-3\": 80}} | 422 | 0.2 to 50 mm",
+                "make/heron | {\"quantity\": 1, \"paper\": \"\", \"measured\": {\"birch-3\": 14}} | 422 | use a thinner sheet",
                 "make/none | {\"quantity\": 1, \"paper\": \"\", \"measured\": {}} | 404 | none",
             })
     void whatCannotBeMadeIsRefusedInWords(String what, String making, int status, String words) throws Exception {
