@@ -1,11 +1,13 @@
 package jackwork.app;
 
+import jackwork.bench.BenchException;
 import jackwork.builds.BuildReport;
 import jackwork.builds.Tune;
 import jackwork.design.DesignException;
 import jackwork.make.MakeException;
 import jackwork.motion.MechanismException;
 import jackwork.parts.PartException;
+import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
@@ -40,7 +42,7 @@ abstract class Job {
     }
 
     /** What it does; an interrupt ends it. */
-    abstract void work() throws InterruptedException;
+    abstract void work() throws InterruptedException, IOException;
 
     /** What came of virtual builds so far. */
     Optional<BuildReport> builds() {
@@ -75,10 +77,10 @@ abstract class Job {
             state = JobView.State.DONE;
         } catch (InterruptedException e) {
             state = JobView.State.STOPPED;
-        } catch (DesignException | MechanismException | PartException | MakeException e) {
+        } catch (DesignException | MechanismException | PartException | MakeException | BenchException e) {
             fail(String.valueOf(e.getMessage()));
-        } catch (UncheckedIOException e) {
-            fail("a file could not be written: " + e.getCause());
+        } catch (IOException | UncheckedIOException e) {
+            fail("a file could not be read or written: " + e.getMessage());
         } catch (RuntimeException e) {
             fail("our own fault: " + e);
         }

@@ -3,10 +3,13 @@ package jackwork.app;
 import jackwork.drawing.Paper;
 import jackwork.make.SheetSearch;
 import java.io.IOException;
-import java.io.UncheckedIOException;
+import java.io.OutputStream;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import java.util.concurrent.CancellationException;
 import org.jspecify.annotations.Nullable;
 
@@ -18,7 +21,7 @@ final class PackJob extends Job {
     private final String id;
     private final ForMaking wanted;
     private final Paper paper;
-    private int files;
+    private int standing;
     private volatile JobView.@Nullable Packed packed;
 
     PackJob(Making making, PackShelf shelf, String id, String version, ForMaking wanted, Paper paper) {
@@ -31,7 +34,7 @@ final class PackJob extends Job {
     }
 
     @Override
-    void work() throws InterruptedException {
+    void work() throws IOException {
         Thread worker = Thread.currentThread();
         SheetSearch search = new SheetSearch(0, worker::isInterrupted, words -> {});
         Making.Laid laid = making.laid(id, wanted, search);
@@ -40,18 +43,21 @@ final class PackJob extends Job {
         String name = id.replaceAll("^.*/", "");
         try (PackShelf.Bench bench = shelf.bench()) {
             List<Path> written = laid.pack().write(bench.folder(), paper, this::stands);
-            Path zip = PackZip.write(written, name, bench.zip());
+            SortedMap<String, Zip.Content> files = new TreeMap<>();
+            written.forEach(file -> files.put(name + "/" + file.getFileName(), out -> Files.copy(file, out)));
+            try (OutputStream out = Files.newOutputStream(bench.zip())) {
+                Zip.write(files, out);
+            }
             String file = name + "-pack.zip";
             bench.keep(number(), file);
-            packed = new JobView.Packed(file, written.size(), (int) zip.toFile().length());
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
+            packed = new JobView.Packed(
+                    file, written.size(), (int) Files.size(shelf.find(number()).zip()));
         }
     }
 
     private void stands(String file) {
         say(file);
-        reached(++files);
+        reached(++standing);
         goOn();
     }
 

@@ -4,6 +4,10 @@ import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import jackwork.app.BadRequestException;
 import jackwork.app.Refusal;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 
 /** How requests are answered: JSON that is ready, or a refusal in words. */
@@ -40,6 +44,25 @@ final class Answers {
         } catch (NumberFormatException e) {
             throw new BadRequestException("read \"" + text + "\", expected a whole number");
         }
+    }
+
+    /** The body, larger than other requests' may be; no more than that is ever read. */
+    static byte[] body(Context context, int most, Supplier<RuntimeException> tooLarge) {
+        try (InputStream in = context.bodyInputStream()) {
+            byte[] bytes = in.readNBytes(most + 1);
+            if (bytes.length > most) {
+                throw tooLarge.get();
+            }
+            return bytes;
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    /** What is to be saved as a file; of its name only what means nothing in a header. */
+    static Context download(Context context, String type, String name) {
+        String plain = name.replaceAll("[^A-Za-z0-9._-]+", "-");
+        return context.contentType(type).header("Content-Disposition", "attachment; filename=\"" + plain + "\"");
     }
 
     static boolean isRefused(Context context) {

@@ -57,17 +57,10 @@ final class MakeRoutes implements Routes {
     private void fetch(Context context) {
         PackShelf.Boxed boxed = making.packed(Answers.whole(context.pathParam("number")));
         try {
-            context.contentType("application/zip")
-                    .header("Content-Disposition", "attachment; filename=\"" + plain(boxed.name()) + "\"")
-                    .result(Files.newInputStream(boxed.zip()));
+            Answers.download(context, "application/zip", boxed.name()).result(Files.newInputStream(boxed.zip()));
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
-    }
-
-    /** A file's name that means nothing in a header. */
-    private static String plain(String name) {
-        return name.replaceAll("[^A-Za-z0-9._-]", "_");
     }
 
     private static String id(Context context) {

@@ -5,8 +5,11 @@ import io.javalin.http.Context;
 import io.javalin.http.HandlerType;
 import io.javalin.http.HttpStatus;
 import io.javalin.util.JavalinBindException;
+import jackwork.app.BenchDesk;
 import jackwork.app.Editor;
+import jackwork.app.HouseNetwork;
 import jackwork.app.Jobs;
+import jackwork.app.PhoneDesk;
 import jackwork.app.UnknownDesignException;
 import jackwork.app.Workbench;
 import jackwork.design.DesignException;
@@ -14,9 +17,11 @@ import jackwork.motion.MechanismException;
 import jackwork.parts.PartException;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.net.InetAddress;
 import java.net.URI;
 import java.util.List;
 import java.util.Set;
+import java.util.function.Supplier;
 
 /** Serves the page and its data on 127.0.0.1 alone; other hosts' names and other sites' pages are refused. */
 public final class PageServer {
@@ -32,14 +37,21 @@ public final class PageServer {
 
     /** @param port 0 for any that is free */
     public static PageServer start(Workbench workbench, int port) {
+        return start(workbench, port, HouseNetwork::addresses);
+    }
+
+    /** @param network addresses of this machine at which a phone may be let in */
+    static PageServer start(Workbench workbench, int port, Supplier<List<InetAddress>> network) {
         Editor editor = new Editor(workbench);
         Jobs jobs = new Jobs(workbench);
+        PhoneDesk phone = new PhoneDesk(workbench, new LanHost(), network);
         List<Routes> rooms = List.of(
                 new FileRoutes(),
                 new DesignRoutes(workbench, editor),
                 new WorkshopRoutes(workbench),
                 new PlayRoutes(workbench, jobs),
                 new MakeRoutes(workbench, jobs),
+                new BenchRoutes(new BenchDesk(workbench, jobs, phone), phone),
                 new BringRoutes(workbench, editor));
         Javalin server = Javalin.create(config -> {
             config.startup.showJavalinBanner = false;
