@@ -601,6 +601,12 @@ export interface ForLogging {
   entries: Typed[];
 }
 
+export interface ForMaking {
+  quantity: number;
+  paper: string;
+  measured: Record<string, number>;
+}
+
 export interface ForMeasured {
   kind: string;
   fields: Record<string, string>;
@@ -629,6 +635,11 @@ export interface ForPrediction {
   revision: number;
   builds: number;
   seed: number;
+}
+
+export interface ForSheets {
+  making: ForMaking;
+  seconds: number;
 }
 
 export interface Free {
@@ -697,6 +708,12 @@ export interface Proposal {
   after: Builds;
 }
 
+export interface Packed {
+  file: string;
+  files: number;
+  bytes: number;
+}
+
 export interface JobView {
   number: number;
   design: string;
@@ -708,6 +725,150 @@ export interface JobView {
   lines: string[];
   builds: Builds | null;
   proposal: Proposal | null;
+  packed: Packed | null;
+}
+
+export type PaperFile = "artwork" | "cloth" | "label" | "jigs";
+
+export interface PaperPage {
+  width: number;
+  height: number;
+}
+
+export interface PaperPages {
+  kind: PaperFile;
+  file: string;
+  what: string;
+  pages: PaperPage[];
+}
+
+export interface TestSheet {
+  name: string;
+  width: number;
+  height: number;
+  svg: string;
+}
+
+export interface TestMeasure {
+  heading: string;
+  how: string;
+  becomes: string;
+}
+
+export interface MakePapers {
+  papers: PaperPages[];
+  tests: TestSheet[];
+  measures: TestMeasure[];
+}
+
+export interface SheetLaid {
+  name: string;
+  stock: string;
+  number: number;
+  width: number;
+  height: number;
+  offcutWidth: number;
+  offcutHeight: number;
+  engrave: number;
+  cut: number;
+  minutes: number;
+  share: number;
+  svg: string;
+}
+
+export interface Needed {
+  item: string;
+  amount: number;
+  unit: string;
+  what: string;
+  toBuy: number;
+}
+
+export interface MakeSheets {
+  version: string;
+  quantity: number;
+  laid: boolean;
+  seconds: number;
+  sheets: SheetLaid[];
+  needs: Needed[];
+}
+
+export interface Surface {
+  name: string;
+  vertices: number[];
+  triangles: number[];
+}
+
+export interface MakeSolids {
+  solids: Surface[];
+}
+
+export interface StockInHand {
+  stock: string;
+  thickness: number;
+  low: number;
+  high: number;
+  basis: string;
+  source: string;
+  measured: number | null;
+}
+
+export interface PrintedKind {
+  name: string;
+  each: number;
+  what: string;
+  width: number;
+  depth: number;
+  height: number;
+  grams: number;
+}
+
+export interface LayerPlace {
+  layer: number;
+  back: number;
+  front: number;
+}
+
+export interface StackPart {
+  body: string;
+  thickness: number;
+  part: Part;
+}
+
+export interface RodThrough {
+  name: string;
+  rod: string;
+  from: number;
+  to: number;
+  length: number;
+  at: Pair;
+  diameter: number;
+}
+
+export interface GlueStep {
+  heading: string;
+  words: string[];
+  minutes: number;
+  picture: boolean;
+}
+
+export interface MakeView {
+  id: string;
+  version: string;
+  name: string;
+  paper: string;
+  papers: string[];
+  mostPieces: number;
+  verdict: Verdict;
+  findings: Finding[];
+  stocks: StockInHand[];
+  printed: PrintedKind[];
+  thickness: number;
+  layers: LayerPlace[];
+  stack: StackPart[];
+  rods: RodThrough[];
+  steps: GlueStep[];
+  glueMinutes: number;
 }
 
 export interface MeasuredTry {

@@ -30,6 +30,22 @@ export function fieldValue(value: number, unit: string): string {
   return unit === "mm" && lengths === "in" ? inches(value) : trimmed(value.toFixed(3));
 }
 
+/** Lengths in the unit shown, one unit for all of them: "292 × 180 mm". */
+export function lengthsShown(mm: number[], places = 0): string {
+  const shown = mm.map((length) => (lengths === "in" ? (length / MM_PER_INCH).toFixed(places + 2) : length.toFixed(places)));
+  return `${shown.map((text) => (text.includes(".") ? trimmed(text) : text)).join(" × ")} ${lengths}`;
+}
+
+/** What was typed as a length, mm: "1.87", "0.075 in", "1/8 in"; a bare number is in the unit shown. Null when it is none. */
+export function lengthTyped(text: string): number | null {
+  const read = /^\s*(\d*[.,]?\d+)(?:\s*\/\s*(\d+))?\s*(mm|in|")?\s*$/.exec(text);
+  if (!read) return null;
+  const number = Number((read[1] ?? "").replace(",", ".")) / Number(read[2] ?? 1);
+  const unit = read[3] ?? lengths;
+  const mm = unit === "mm" ? number : number * MM_PER_INCH;
+  return Number.isFinite(mm) ? mm : null;
+}
+
 export function fieldUnit(unit: string): string {
   if (unit === "mm") return lengths;
   if (unit === "deg") return "°";

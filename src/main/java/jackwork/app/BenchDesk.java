@@ -15,11 +15,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.List;
-import java.util.Map;
 import java.util.SortedMap;
+import java.util.TreeMap;
 import java.util.function.Function;
-import java.util.zip.ZipEntry;
-import java.util.zip.ZipOutputStream;
 
 /** The bench on the page: what the log says, what is put into it, what is taken out. */
 public final class BenchDesk {
@@ -215,16 +213,10 @@ public final class BenchDesk {
     public byte[] filesZip(String design, int number) {
         SortedMap<String, byte[]> files = bench().log().files(named(design, number));
         return reading(() -> {
+            SortedMap<String, Zip.Content> contents = new TreeMap<>();
+            files.forEach((name, bytes) -> contents.put(name, out -> out.write(bytes)));
             ByteArrayOutputStream out = new ByteArrayOutputStream();
-            try (ZipOutputStream zip = new ZipOutputStream(out)) {
-                for (Map.Entry<String, byte[]> file : files.entrySet()) {
-                    ZipEntry entry = new ZipEntry(file.getKey());
-                    entry.setTime(0);
-                    zip.putNextEntry(entry);
-                    zip.write(file.getValue());
-                    zip.closeEntry();
-                }
-            }
+            Zip.write(contents, out);
             return out.toByteArray();
         });
     }

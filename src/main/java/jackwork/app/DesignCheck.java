@@ -9,10 +9,7 @@ import jackwork.check.Status;
 import jackwork.check.Subject;
 import jackwork.check.Where;
 import jackwork.design.Design;
-import jackwork.make.CaseBars;
-import jackwork.make.FitsSheet;
-import jackwork.make.SmallestPart;
-import jackwork.make.ThinnestNeck;
+import jackwork.make.MakeQuestions;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -32,10 +29,7 @@ public record DesignCheck(
     public static DesignCheck of(Design design) {
         Subject subject = Subject.of(design);
         List<Finding> findings = new ArrayList<>(Questions.ask(subject));
-        findings.addAll(FitsSheet.ask(subject.assembly()));
-        findings.addAll(ThinnestNeck.ask(subject.assembly()));
-        findings.addAll(SmallestPart.ask(subject.assembly()));
-        findings.addAll(CaseBars.ask(design, subject));
+        findings.addAll(MakeQuestions.ask(design, subject));
         findings.sort(Comparator.comparing(Finding::status).reversed());
         return new DesignCheck(design, subject, List.copyOf(findings), null);
     }
@@ -79,6 +73,11 @@ public record DesignCheck(
 
     /** {@code works}, {@code doubtful} or {@code fails}: the worst of the findings. */
     public String verdict() {
+        return verdict(findings);
+    }
+
+    /** The same of some of them. */
+    static String verdict(List<Finding> findings) {
         Status worst = findings.stream()
                 .map(Finding::status)
                 .max(Comparator.naturalOrder())

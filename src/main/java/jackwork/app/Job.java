@@ -4,7 +4,7 @@ import jackwork.bench.BenchException;
 import jackwork.builds.BuildReport;
 import jackwork.builds.Tune;
 import jackwork.design.DesignException;
-import jackwork.make.PartTooLargeException;
+import jackwork.make.MakeException;
 import jackwork.motion.MechanismException;
 import jackwork.parts.PartException;
 import java.io.IOException;
@@ -54,6 +54,11 @@ abstract class Job {
         return Optional.empty();
     }
 
+    /** A pack that it made. */
+    Optional<JobView.Packed> packed() {
+        return Optional.empty();
+    }
+
     final int number() {
         return number;
     }
@@ -72,10 +77,10 @@ abstract class Job {
             state = JobView.State.DONE;
         } catch (InterruptedException e) {
             state = JobView.State.STOPPED;
-        } catch (DesignException | MechanismException | PartException | PartTooLargeException | BenchException e) {
+        } catch (DesignException | MechanismException | PartException | MakeException | BenchException e) {
             fail(String.valueOf(e.getMessage()));
-        } catch (UncheckedIOException | IOException e) {
-            fail("a file could not be written: " + (e instanceof UncheckedIOException ? e.getCause() : e));
+        } catch (IOException | UncheckedIOException e) {
+            fail("a file could not be read or written: " + e.getMessage());
         } catch (RuntimeException e) {
             fail("our own fault: " + e);
         }
@@ -129,6 +134,7 @@ abstract class Job {
                 size,
                 lines(),
                 builds().map(ReportMaker::builds).orElse(null),
-                proposal().map(JobView.Proposal::of).orElse(null));
+                proposal().map(JobView.Proposal::of).orElse(null),
+                packed().orElse(null));
     }
 }

@@ -12,6 +12,7 @@ import org.jspecify.annotations.Nullable;
  * @param size 0 where it cannot be told beforehand
  * @param lines what it said so far
  * @param builds what came of the pieces so far
+ * @param packed the pack that it made
  */
 record JobView(
         int number,
@@ -23,7 +24,8 @@ record JobView(
         int size,
         List<String> lines,
         Report.@Nullable Builds builds,
-        @Nullable Proposal proposal)
+        @Nullable Proposal proposal,
+        @Nullable Packed packed)
         implements Payload {
 
     enum State {
@@ -44,4 +46,12 @@ record JobView(
     }
 
     record Proposed(String path, @Places(4) double value) {}
+
+    /**
+     * A pack that can be fetched by the work's number.
+     *
+     * @param file its name
+     * @param files in it
+     */
+    record Packed(String file, int files, int bytes) {}
 }

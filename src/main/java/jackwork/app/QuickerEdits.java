@@ -8,7 +8,7 @@ import jackwork.design.DesignEdit;
 import jackwork.design.DesignException;
 import jackwork.design.DesignReader;
 import jackwork.make.GluedStack;
-import jackwork.make.PartTooLargeException;
+import jackwork.make.MakeException;
 import jackwork.make.Quantities;
 import jackwork.make.SheetSearch;
 import jackwork.motion.MechanismException;
@@ -120,7 +120,7 @@ final class QuickerEdits {
             Design other = read(change);
             Batch taken = batch(laid(other), other);
             return Optional.of(new Edited(id, name, words, batch(one, design), taken, hours, change, null, List.of()));
-        } catch (DesignException | PartException | MechanismException | PartTooLargeException e) {
+        } catch (DesignException | PartException | MechanismException | MakeException e) {
             talk.accept(name + ": cannot be made so: " + e.getMessage());
             return Optional.empty();
         }

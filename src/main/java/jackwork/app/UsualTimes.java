@@ -1,7 +1,7 @@
 package jackwork.app;
 
 import jackwork.design.Design;
-import jackwork.make.PartTooLargeException;
+import jackwork.make.MakeException;
 import jackwork.make.Quantities;
 import jackwork.price.Rates;
 import jackwork.stock.Basis;
@@ -34,7 +34,7 @@ record UsualTimes(List<UsualTime> stages, List<UsualTime> operations, String tro
         Map<String, Double> work;
         try {
             work = Quantities.of(design, 1).work();
-        } catch (PartTooLargeException e) {
+        } catch (MakeException e) {
             return new UsualTimes(List.of(), List.of(), String.valueOf(e.getMessage()));
         }
         Rates rates = Rates.of(design.workshop());

@@ -5,7 +5,7 @@ import jackwork.app.UnknownDesignException;
 import jackwork.bench.BenchException;
 import jackwork.design.DesignException;
 import jackwork.drawing.PictureException;
-import jackwork.make.PartTooLargeException;
+import jackwork.make.MakeException;
 import jackwork.motion.MechanismException;
 import jackwork.parts.PartException;
 import java.io.IOException;
@@ -28,7 +28,7 @@ final class Outcome implements IExecutionExceptionHandler {
         if (thrown instanceof DesignException
                 || thrown instanceof MechanismException
                 || thrown instanceof PartException
-                || thrown instanceof PartTooLargeException
+                || thrown instanceof MakeException
                 || thrown instanceof UnknownDesignException
                 || thrown instanceof PictureException
                 || thrown instanceof BenchException

@@ -178,7 +178,7 @@ public final class BookletWriter {
         return entry;
     }
 
-    private static Bounds bounds(Picture picture) {
+    static Bounds bounds(Picture picture) {
         double[] b = {1e9, 1e9, -1e9, -1e9};
         for (Shape shape : picture.shapes()) {
             for (List<Point> ring : shape.rings()) {

@@ -130,7 +130,7 @@ public final class SvgWriter {
     }
 
     /** Safe as text and as an attribute; what XML cannot hold becomes the replacement character. */
-    private static String escaped(String text) {
+    static String escaped(String text) {
         StringBuilder safe = new StringBuilder();
         text.codePoints().forEach(c -> {
             switch (c) {

@@ -7,6 +7,7 @@ import java.util.Comparator;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.SplittableRandom;
+import java.util.concurrent.CancellationException;
 
 /** Lays pieces out on as few sheets as can be, the last one used as little as can be; or on one endless strip. */
 public final class Layouts {
@@ -107,6 +108,9 @@ public final class Layouts {
         int sheets = 1;
         double[] used = new double[pieces.size() + 1];
         for (int i : order) {
+            if (Thread.currentThread().isInterrupted()) {
+                throw new CancellationException("stopped before the first layout");
+            }
             Lying piece = new Lying(shapes.get(i));
             double fits = shapes.get(i).narrowest(room.width());
             if (Double.isNaN(fits) || new Turned(shapes.get(i), fits).width() > room.length()) {

@@ -3,7 +3,9 @@ package jackwork.make;
 import jackwork.check.Subject;
 import jackwork.design.CaseEntry;
 import jackwork.design.Design;
+import jackwork.design.Named;
 import jackwork.geometry.Circle;
+import jackwork.geometry.InvalidOutlineException;
 import jackwork.geometry.Outline;
 import jackwork.geometry.Point;
 import jackwork.parts.Assembly;
@@ -43,10 +45,23 @@ record Case(
     /** Bore of the columns: the screw passes with play, mm. */
     static final double SPACER_BORE = 3.4;
 
-    /** @return null when the box has none */
+    /**
+     * @return null when the box has none
+     * @throws CaseException when its panels would fall apart
+     */
     static @Nullable Case of(Design design, Subject subject) {
         CaseEntry entry = design.box().housing();
-        return entry == null ? null : new CaseMaker(design, entry, subject).make();
+        if (entry == null) {
+            return null;
+        }
+        try {
+            return new CaseMaker(design, entry, subject).make();
+        } catch (InvalidOutlineException e) {
+            double thickness = Named.in(design.workshop().sheets(), entry.stock())
+                    .thickness()
+                    .value();
+            throw new CaseException(entry.stock(), thickness, e);
+        }
     }
 
     /** One column. */

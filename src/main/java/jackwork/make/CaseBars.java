@@ -14,7 +14,7 @@ import java.util.List;
  * The thinnest bar of wood between a panel's openings, slots, screws and edges. Openings are as large as what goes through
  * them sweeps; a figure that reaches far, or a screw in the way, leaves too little wood or none.
  */
-public final class CaseBars {
+final class CaseBars {
 
     private static final String QUESTION = "Does every panel of the case hold together around its openings?";
     private static final String REMEDY =
@@ -25,7 +25,7 @@ public final class CaseBars {
     private CaseBars() {}
 
     /** One finding, about the panel with the thinnest bar; none for a box without a case. */
-    public static List<Finding> ask(Design design, Subject subject) {
+    static List<Finding> ask(Design design, Subject subject) {
         Case housing;
         try {
             housing = Case.of(design, subject);

@@ -1,6 +1,7 @@
 package jackwork.make;
 
 import jackwork.design.WorkshopFile;
+import jackwork.geometry.Point;
 import jackwork.parts.Assembly;
 import jackwork.parts.Hole;
 import jackwork.parts.Layers;
@@ -15,7 +16,7 @@ import java.util.Map;
  * Every rod to be cut: pivots, and dowels that pin layers. Each reaches from the hindmost to the foremost of the parts
  * that have its hole, through every layer between, and stands out a little at either end to be trimmed or headed.
  */
-final class Dowels {
+public final class Dowels {
 
     /** Stands out at each end, mm: common practice, no source. */
     private static final double OVER = 1;
@@ -28,8 +29,9 @@ final class Dowels {
      * @param from hindmost layer
      * @param to foremost layer
      * @param length to cut, mm
+     * @param at where it goes through, in the position drawn
      */
-    record Dowel(String name, String rod, int from, int to, double length) {}
+    public record Dowel(String name, String rod, int from, int to, double length, Point at) {}
 
     private Dowels() {}
 
@@ -37,9 +39,11 @@ final class Dowels {
         Layers layers = Layers.of(assembly.parts());
         Map<String, List<Part>> holding = new LinkedHashMap<>();
         Map<String, Double> narrowest = new LinkedHashMap<>();
+        Map<String, Point> places = new LinkedHashMap<>();
         for (Part part : assembly.parts()) {
             for (Hole hole : part.holes()) {
                 holding.computeIfAbsent(hole.joint(), name -> new ArrayList<>()).add(part);
+                places.putIfAbsent(hole.joint(), hole.circle().centre());
                 narrowest.merge(hole.joint(), hole.circle().diameter(), Math::min);
             }
         }
@@ -48,7 +52,13 @@ final class Dowels {
             int from = parts.stream().mapToInt(Part::layer).min().orElse(0);
             int to = parts.stream().mapToInt(Part::layer).max().orElse(0);
             double length = layers.front(to) - layers.back(from) + 2 * OVER;
-            dowels.add(new Dowel(name, rod(assembly.workshop(), narrowest.getOrDefault(name, 0.0)), from, to, length));
+            dowels.add(new Dowel(
+                    name,
+                    rod(assembly.workshop(), narrowest.getOrDefault(name, 0.0)),
+                    from,
+                    to,
+                    length,
+                    places.getOrDefault(name, Point.ORIGIN)));
         });
         return dowels;
     }

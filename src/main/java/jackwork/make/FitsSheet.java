@@ -12,12 +12,12 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** Every flat part fits its sheet and the laser's bed, bare edge kept. */
-public final class FitsSheet {
+final class FitsSheet {
 
     private FitsSheet() {}
 
     /** One finding, about the part with the least room. */
-    public static List<Finding> ask(Assembly assembly) {
+    static List<Finding> ask(Assembly assembly) {
         WorkshopFile workshop = assembly.workshop();
         double least = Double.POSITIVE_INFINITY;
         Part tightest = null;

@@ -20,7 +20,7 @@ import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /** The glue-up, step by step, in the order that the layers allow: what goes where, with what, and how long it takes. */
-final class GlueUp {
+public final class GlueUp {
 
     /** Left at either end of a string for its knot, mm. */
     static final double FOR_A_KNOT = 80;
@@ -40,7 +40,7 @@ final class GlueUp {
      * @param work what hands do in it
      * @param minutes a guess until the bench has timed it
      */
-    record Step(
+    public record Step(
             String heading,
             List<String> words,
             List<Work> work,

@@ -14,7 +14,7 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /** What a batch needs: the bill of materials, and the shopping list less what is on the shelf. */
-final class Needs {
+public final class Needs {
 
     /** Glue for one joint of two layers, g: a guess. */
     private static final double GLUE = 0.4;
@@ -24,7 +24,14 @@ final class Needs {
      * @param amount for the whole batch
      * @param what it is for
      */
-    record Need(String item, double amount, String unit, String what) {}
+    public record Need(String item, double amount, String unit, String what) {}
+
+    /**
+     * A need less what is on the shelf.
+     *
+     * @param toBuy 0 where the shelf has enough
+     */
+    public record Shopping(Need need, double toBuy) {}
 
     private Needs() {}
 
@@ -119,20 +126,29 @@ final class Needs {
         return csv.toString();
     }
 
-    /** Likewise: what is not on the shelf. */
-    static String shopping(List<Need> needs, Map<String, Double> have) {
-        StringBuilder csv = new StringBuilder("item,to buy,unit,needed,on the shelf\r\n");
+    /** The shelf gives to whoever comes first. */
+    static List<Shopping> lessShelf(List<Need> needs, Map<String, Double> have) {
+        List<Shopping> list = new ArrayList<>();
         Map<String, Double> left = new LinkedHashMap<>(have);
         for (Need need : needs) {
             double shelf = Math.min(need.amount(), left.getOrDefault(need.item(), 0.0));
             left.merge(need.item(), -shelf, Double::sum);
-            double buy = need.amount() - shelf;
-            if (buy > 0) {
+            list.add(new Shopping(need, need.amount() - shelf));
+        }
+        return list;
+    }
+
+    /** Likewise: what is not on the shelf. */
+    static String shopping(List<Need> needs, Map<String, Double> have) {
+        StringBuilder csv = new StringBuilder("item,to buy,unit,needed,on the shelf\r\n");
+        for (Shopping line : lessShelf(needs, have)) {
+            Need need = line.need();
+            if (line.toBuy() > 0) {
                 csv.append(String.format(
                         Locale.ROOT,
                         "%s,%s,%s,%s,%s\r\n",
                         need.item(),
-                        amount(buy),
+                        amount(line.toBuy()),
                         need.unit(),
                         amount(need.amount()),
                         amount(have.getOrDefault(need.item(), 0.0))));

@@ -4,7 +4,7 @@ import jackwork.geometry.Bounds;
 import java.util.Locale;
 
 /** A part that no sheet of its stock can hold. */
-public final class PartTooLargeException extends RuntimeException {
+public final class PartTooLargeException extends MakeException {
 
     private static final long serialVersionUID = 1L;
 

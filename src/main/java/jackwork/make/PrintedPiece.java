@@ -28,7 +28,7 @@ import org.jspecify.annotations.Nullable;
  * @param each how many one figure with its box needs
  * @param what for people
  */
-record PrintedPiece(String name, int each, String what, Solid solid, Mesh mesh) {
+public record PrintedPiece(String name, int each, String what, Solid solid, Mesh mesh) {
 
     /** Sides of round printed parts stay so near to the circle, mm: finer than any printer's step. */
     private static final double ROUND = 0.005;
@@ -156,13 +156,22 @@ record PrintedPiece(String name, int each, String what, Solid solid, Mesh mesh) 
                     size[1],
                     size[2],
                     piece.mesh().volume(),
-                    piece.mesh().volume() * density / 1000));
+                    piece.grams(density)));
         }
         return csv.toString();
     }
 
+    /**
+     * Printed solid.
+     *
+     * @param density g/cm³
+     */
+    public double grams(double density) {
+        return mesh.volume() * density / 1000;
+    }
+
     /** Width, depth and height, mm; the mesh stands at the origin. */
-    double[] size() {
+    public double[] size() {
         double[] most = new double[3];
         for (int i = 0; i < mesh.vertices().length; i++) {
             most[i % 3] = Math.max(most[i % 3], mesh.vertices()[i]);

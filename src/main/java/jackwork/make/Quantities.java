@@ -4,7 +4,6 @@ import jackwork.check.Subject;
 import jackwork.design.Design;
 import jackwork.design.WorkshopFile;
 import jackwork.drawing.CutSheet;
-import jackwork.drawing.Paper;
 import jackwork.parts.Artwork;
 import jackwork.parts.Assembly;
 import jackwork.parts.Part;
@@ -52,7 +51,7 @@ public record Quantities(
 
     /** @throws PartTooLargeException when a part does not fit its sheet */
     public static Quantities of(Design design, int quantity, SheetSearch search) {
-        return Pack.quantities(design, new Pack.Wish(quantity, Paper.A4, search));
+        return Pack.quantities(design, quantity, search);
     }
 
     static Quantities of(

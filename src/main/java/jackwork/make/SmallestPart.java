@@ -11,7 +11,7 @@ import java.util.Comparator;
 import java.util.List;
 
 /** The smallest flat part: what is small tips into the grid of the laser's bed and is lost, or tilts into the beam. */
-public final class SmallestPart {
+final class SmallestPart {
 
     /** Long side of the smallest part that lies safely, mm: common practice, no source. */
     private static final double SAFE = 12;
@@ -19,7 +19,7 @@ public final class SmallestPart {
     private SmallestPart() {}
 
     /** One finding, about the part whose long side is shortest. */
-    public static List<Finding> ask(Assembly assembly) {
+    static List<Finding> ask(Assembly assembly) {
         return assembly.parts().stream()
                 .min(Comparator.comparingDouble(SmallestPart::longSide))
                 .map(SmallestPart::finding)

@@ -143,11 +143,8 @@ final class TestPieces {
 
     /** What to do with them, as words for the bench. */
     static String form(List<String> stocks, WorkshopFile workshop) {
-        StringBuilder form = new StringBuilder("""
-                Test pieces, one page for each sheet stock.
-
-                1. The sheet. Put a calliper on it in five places.
-                """);
+        StringBuilder form = new StringBuilder("Test pieces, one page for each sheet stock.\n");
+        question(form, 1, TestQuestion.SHEET);
         for (String stock : stocks) {
             form.append(String.format(
                     Locale.ROOT,
@@ -156,28 +153,24 @@ final class TestPieces {
                     thickness(stock, workshop),
                     stock));
         }
-        form.append("\n2. Kerf. Cut, push the ")
-                .append(STRIPS)
-                .append(" strips together without a gap, measure over all of them.\n");
+        question(form, 2, TestQuestion.KERF);
         for (String stock : stocks) {
             form.append(String.format(Locale.ROOT, "     %-12s ______ mm   ______ mm   ______ mm%n", stock));
         }
         form.append(String.format(
                 Locale.ROOT,
-                "   kerf = (%.0f − measured) / %d. Or: jackwork measure kerf --drawn %.0f --strips %d --outside A,B,C%n",
-                STRIPS_WIDE,
-                STRIPS,
+                "   %s. Or: jackwork measure kerf --drawn %.0f --strips %d --outside A,B,C%n",
+                TestQuestion.KERF.becomes(),
                 STRIPS_WIDE,
                 STRIPS));
-        form.append("\n3. Fit of sheets. Push the sheet's own edge into the notches; each is wider than the sheet was"
-                + " reckoned by the number on it.\n");
+        question(form, 3, TestQuestion.SHEET_FIT);
         for (String stock : stocks) {
             form.append(String.format(
                     Locale.ROOT,
                     "     %-12s first that holds without force ______   last that still grips ______%n",
                     stock));
         }
-        form.append("\n4. Fit of rods. Each hole is wider than the rod was reckoned by the number under it.\n");
+        question(form, 4, TestQuestion.ROD_FIT);
         workshop.rods()
                 .keySet()
                 .forEach(rod -> form.append(String.format(
@@ -187,5 +180,15 @@ final class TestPieces {
                         rod)));
         return form.append("\nWrite what you found into workshop.yaml with basis: measured.\n")
                 .toString();
+    }
+
+    private static void question(StringBuilder form, int number, TestQuestion question) {
+        form.append('\n')
+                .append(number)
+                .append(". ")
+                .append(question.heading())
+                .append(". ")
+                .append(question.how())
+                .append('\n');
     }
 }

@@ -14,7 +14,7 @@ import java.util.List;
  * The thinnest neck of any flat part, holes bored: taken off all round by half of it, the part falls apart, or a hole
  * breaks out. Thin points that merely become shorter are no necks.
  */
-public final class ThinnestNeck {
+final class ThinnestNeck {
 
     /** Narrower necks char through or break: in thicknesses of the sheet; a guess. */
     static final double LEAST_THICKNESSES = 2.0 / 3;
@@ -26,7 +26,7 @@ public final class ThinnestNeck {
     private ThinnestNeck() {}
 
     /** One finding, about the part whose neck is thinnest for its sheet. */
-    public static List<Finding> ask(Assembly assembly) {
+    static List<Finding> ask(Assembly assembly) {
         Part worst = null;
         double width = 0;
         double share = Double.POSITIVE_INFINITY;

@@ -59,6 +59,12 @@ final class Answers {
         }
     }
 
+    /** What is to be saved as a file; of its name only what means nothing in a header. */
+    static Context download(Context context, String type, String name) {
+        String plain = name.replaceAll("[^A-Za-z0-9._-]+", "-");
+        return context.contentType(type).header("Content-Disposition", "attachment; filename=\"" + plain + "\"");
+    }
+
     static boolean isRefused(Context context) {
         return context.attribute(ANSWERED) != null;
     }

@@ -58,7 +58,7 @@ final class BenchRoutes implements Routes {
         routes.get("/api/bench/csv/{kind}", context -> {
             String kind = context.pathParam("kind");
             String csv = bench.csv(kind);
-            download(context, "text/csv; charset=utf-8", kind + ".csv").result(csv);
+            Answers.download(context, "text/csv; charset=utf-8", kind + ".csv").result(csv);
         });
         routes.post("/api/bench/csv", context -> {
             byte[] bytes = Answers.body(
@@ -71,8 +71,8 @@ final class BenchRoutes implements Routes {
         routes.get("/api/bench/files", context -> {
             int revision = Answers.number(context, "revision");
             byte[] zip = bench.filesZip(design(context), revision);
-            String name = design(context).replaceAll("[^A-Za-z0-9]+", "-") + "-revision-" + revision + ".zip";
-            download(context, "application/zip", name).result(zip);
+            String name = design(context) + "-revision-" + revision + ".zip";
+            Answers.download(context, "application/zip", name).result(zip);
         });
         addPhone(routes);
         routes.exception(BenchException.class, BenchRoutes::refused);
@@ -108,8 +108,9 @@ final class BenchRoutes implements Routes {
                 "Nothing was changed.");
     }
 
-    private static Context download(Context context, String type, String name) {
-        return context.contentType(type).header("Content-Disposition", "attachment; filename=\"" + name + "\"");
+    @Override
+    public void close() {
+        phone.close();
     }
 
     private static String design(Context context) {

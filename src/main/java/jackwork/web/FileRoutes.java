@@ -20,6 +20,9 @@ final class FileRoutes implements Routes {
             "css", "text/css; charset=utf-8",
             "svg", "image/svg+xml");
 
+    /** A bundle of its own: fetched only by whoever looks at printed parts. */
+    private static final String SOLIDS = "solids.js";
+
     @Override
     public void add(RoutesConfig routes) {
         routes.get("/", context -> file(context, "index.html"));
@@ -32,7 +35,8 @@ final class FileRoutes implements Routes {
             missing(context);
             return;
         }
-        try (InputStream in = PageServer.class.getResourceAsStream("page/" + name)) {
+        String folder = name.equals(SOLIDS) ? "solids/" : "page/";
+        try (InputStream in = PageServer.class.getResourceAsStream(folder + name)) {
             if (in == null) {
                 missing(context);
             } else {

@@ -14,7 +14,6 @@ import jackwork.app.PhoneDesk;
 import jackwork.app.UnknownDesignException;
 import jackwork.app.Workbench;
 import jackwork.design.DesignException;
-import jackwork.make.PartTooLargeException;
 import jackwork.motion.MechanismException;
 import jackwork.parts.PartException;
 import java.io.IOException;
@@ -30,11 +29,11 @@ public final class PageServer {
 
     private static final String LOOPBACK = "127.0.0.1";
     private final Javalin server;
-    private final PhoneDesk phone;
+    private final List<Routes> rooms;
 
-    private PageServer(Javalin server, PhoneDesk phone) {
+    private PageServer(Javalin server, List<Routes> rooms) {
         this.server = server;
-        this.phone = phone;
+        this.rooms = rooms;
     }
 
     /** @param port 0 for any that is free */
@@ -47,6 +46,15 @@ public final class PageServer {
         Editor editor = new Editor(workbench);
         Jobs jobs = new Jobs(workbench);
         PhoneDesk phone = new PhoneDesk(workbench, new LanHost(), network);
+        List<Routes> rooms = List.of(
+                new FileRoutes(),
+                new DesignRoutes(workbench, editor),
+                new WorkshopRoutes(workbench),
+                new PlayRoutes(workbench, jobs),
+                new MakeRoutes(workbench, jobs),
+                new PayRoutes(new Paying(workbench, jobs)),
+                new BenchRoutes(new BenchDesk(workbench, jobs, phone), phone),
+                new BringRoutes(workbench, editor));
         Javalin server = Javalin.create(config -> {
             config.startup.showJavalinBanner = false;
             config.startup.showOldJavalinVersionWarning = false;
@@ -54,20 +62,12 @@ public final class PageServer {
             config.jetty.port = port;
             config.http.maxRequestSize = 64 * 1024L;
             config.routes.before(PageServer::guard);
-            List.of(
-                            new FileRoutes(),
-                            new DesignRoutes(workbench, editor),
-                            new WorkshopRoutes(workbench),
-                            new PlayRoutes(workbench, jobs),
-                            new BenchRoutes(new BenchDesk(workbench, jobs, phone), phone),
-                            new PayRoutes(new Paying(workbench, jobs)),
-                            new BringRoutes(workbench, editor))
-                    .forEach(room -> room.add(config.routes));
+            rooms.forEach(room -> room.add(config.routes));
             config.routes.exception(
                     UnknownDesignException.class,
                     (e, context) -> Answers.refuse(
                             context, HttpStatus.NOT_FOUND, e.getMessage(), "Choose one of the workshop's designs."));
-            List.of(DesignException.class, MechanismException.class, PartException.class, PartTooLargeException.class)
+            List.of(DesignException.class, MechanismException.class, PartException.class)
                     .forEach(fault -> config.routes.exception(fault, PageServer::unusable));
             config.routes.error(404, context -> {
                 if (!Answers.isRefused(context)) {
@@ -76,7 +76,7 @@ public final class PageServer {
             });
         });
         try {
-            return new PageServer(server.start(), phone);
+            return new PageServer(server.start(), rooms);
         } catch (JavalinBindException e) {
             throw new UncheckedIOException(new IOException("port " + port + " is in use; choose another, or none", e));
         }
@@ -91,8 +91,8 @@ public final class PageServer {
     }
 
     public void stop() {
-        phone.close();
         server.stop();
+        rooms.forEach(Routes::close);
     }
 
     /** Names of this machine only, no other site's page; and headers that let the page load nothing foreign. */

@@ -56,6 +56,11 @@ final class PlayRoutes implements Routes {
                 context -> Answers.json(context, jobs.stopJson(Answers.whole(context.pathParam("number")))));
     }
 
+    @Override
+    public void close() {
+        jobs.close();
+    }
+
     private static String id(Context context) {
         return context.pathParam("id");
     }

@@ -1,0 +1,11 @@
+package jackwork.make;
+
+/** A design that cannot be made as it is: the maker's to mend. */
+public abstract sealed class MakeException extends RuntimeException permits CaseException, PartTooLargeException {
+
+    private static final long serialVersionUID = 1L;
+
+    MakeException(String message) {
+        super(message);
+    }
+}

@@ -1,0 +1,55 @@
+package jackwork.app;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+
+/** One pack stands ready at a time, and nothing of it is left behind. */
+class PackShelfTest {
+
+    private static PackShelf.Boxed made(PackShelf shelf, int number) throws IOException {
+        try (PackShelf.Bench bench = shelf.bench()) {
+            Files.createDirectories(bench.folder());
+            Path file = Files.writeString(bench.folder().resolve("a.txt"), "a" + number);
+            Files.copy(file, bench.zip());
+            bench.keep(number, "heron-pack.zip");
+        }
+        return shelf.find(number);
+    }
+
+    @Test
+    void theLastPackStandsAndTheOneBeforeIsGone() throws IOException {
+        try (PackShelf shelf = new PackShelf()) {
+            PackShelf.Boxed first = made(shelf, 3);
+            assertThat(first.zip()).exists();
+            assertThat(first.root()).isDirectoryContaining(file -> file.equals(first.zip()));
+            assertThat(first.root().resolve("files")).doesNotExist();
+            PackShelf.Boxed second = made(shelf, 4);
+            assertThat(first.root()).doesNotExist();
+            assertThat(second.zip()).exists();
+            assertThatThrownBy(() -> shelf.find(3))
+                    .isInstanceOf(BadRequestException.class)
+                    .hasMessageContaining("make it again");
+            shelf.close();
+            assertThat(second.root()).doesNotExist();
+        }
+    }
+
+    @Test
+    void whatIsNotFinishedLeavesNothing() throws IOException {
+        try (PackShelf shelf = new PackShelf()) {
+            Path folder;
+            try (PackShelf.Bench bench = shelf.bench()) {
+                folder = bench.folder();
+                Files.createDirectories(folder);
+                Files.writeString(folder.resolve("half.svg"), "<svg");
+            }
+            assertThat(folder.getParent()).doesNotExist();
+            assertThatThrownBy(() -> shelf.find(0)).isInstanceOf(BadRequestException.class);
+        }
+    }
+}
