@@ -113,6 +113,174 @@ export interface Attempt {
   motion: Motion | null;
 }
 
+export interface PhoneGuest {
+  since: string;
+  until: string;
+}
+
+export interface PhoneView {
+  on: boolean;
+  at: string;
+  link: string;
+  guests: PhoneGuest[];
+  addresses: string[];
+}
+
+export interface BenchPulse {
+  state: string;
+  phone: PhoneView;
+}
+
+export interface KnownDesign {
+  id: string;
+  title: string;
+  frozen: number;
+  there: boolean;
+}
+
+export interface Interval {
+  low: number;
+  high: number;
+}
+
+export interface CauseTries {
+  cause: string;
+  words: string;
+  tries: number;
+  predicted: number | null;
+}
+
+export interface ScoreView {
+  tries: number;
+  passes: number;
+  rate: number | null;
+  interval95: Interval;
+  failures: CauseTries[];
+  cleanCoinsNeeded: number;
+}
+
+export interface CoinScore {
+  coin: string;
+  measured: ScoreView;
+  predicted: number | null;
+  builds: number;
+  predicted95: Interval | null;
+  gapChance: number | null;
+  gapWords: string;
+}
+
+export interface TimedOperation {
+  operation: string;
+  minutes: number;
+  pieces: number;
+  times: number;
+}
+
+export interface Predicted {
+  at: string;
+  builds: number;
+  passes: number;
+  numbersDrawn: number;
+  guesses: number;
+  causes: CauseTries[];
+}
+
+export interface Frozen {
+  design: string;
+  number: number;
+  title: string;
+  at: string;
+  note: string;
+  fingerprint: string;
+  coins: string[];
+  all: ScoreView;
+  scores: CoinScore[];
+  operations: TimedOperation[];
+  prediction: Predicted | null;
+}
+
+export interface Since {
+  number: number;
+  changed: string[];
+}
+
+export interface MoneySum {
+  amount: string;
+  currency: string;
+}
+
+export interface MadePiece {
+  serial: string;
+  design: string;
+  revision: number;
+  batch: string;
+  where: string;
+  who: string;
+  since: string;
+  repairs: number;
+  spares: number;
+  returns: number;
+  takings: MoneySum[];
+}
+
+export interface ValueView {
+  value: number;
+  low: number;
+  high: number;
+  unit: string;
+  source: string;
+}
+
+export interface MeasuredThing {
+  name: string;
+  kind: string;
+  about: string;
+  place: string;
+  measurements: number;
+  value: ValueView | null;
+  why: string;
+}
+
+export interface LoggedEntry {
+  kind: string;
+  number: number;
+  key: string;
+  at: string;
+  words: string;
+  note: string;
+  struck: string | null;
+}
+
+export interface CauseChoice {
+  cause: string;
+  words: string;
+}
+
+export interface BenchChoices {
+  coins: string[];
+  causes: CauseChoice[];
+  operations: string[];
+  sheets: string[];
+  rods: string[];
+  surfaces: string[];
+}
+
+export interface BenchView {
+  state: string;
+  currency: string;
+  design: string;
+  designs: KnownDesign[];
+  revisions: Frozen[];
+  since: Since | null;
+  pieces: MadePiece[];
+  takings: MoneySum[];
+  sales: MoneySum[];
+  measured: MeasuredThing[];
+  entries: LoggedEntry[];
+  older: number;
+  choices: BenchChoices;
+}
+
 export interface PlannedPart {
   name: string;
   rings: Pair[][];
@@ -257,11 +425,6 @@ export interface Coin {
   cycle: Cycle | null;
 }
 
-export interface Interval {
-  low: number;
-  high: number;
-}
-
 export type Cause = "slot" | "gap" | "bearing" | "twist" | "lands" | "frees" | "acts" | "thrown" | "returns" | "locks" | "refuses";
 
 export interface CauseCount {
@@ -390,6 +553,16 @@ export interface Edit {
   steps: Step[];
 }
 
+export interface OneAnswer {
+  id: string;
+  logged: boolean;
+  problem: string | null;
+}
+
+export interface EntryAnswers {
+  results: OneAnswer[];
+}
+
 export interface ForAgain {
   version: string;
   laidOut: number;
@@ -402,6 +575,28 @@ export interface ForDrawing {
   seed: number;
 }
 
+export interface ForFreezing {
+  design: string;
+  note: string;
+}
+
+export interface Typed {
+  id: string;
+  kind: string;
+  at: string;
+  note: string;
+  fields: Record<string, string>;
+}
+
+export interface ForLogging {
+  entries: Typed[];
+}
+
+export interface ForMeasured {
+  kind: string;
+  fields: Record<string, string>;
+}
+
 export interface ForPay {
   version: string;
   laidOut: number;
@@ -411,7 +606,18 @@ export interface ForPay {
   numbers: Record<string, number>;
 }
 
+export interface ForPhone {
+  address: string;
+}
+
 export interface ForPieces {
+  builds: number;
+  seed: number;
+}
+
+export interface ForPrediction {
+  design: string;
+  revision: number;
   builds: number;
   seed: number;
 }
@@ -425,6 +631,11 @@ export interface Free {
 export interface ForTuning {
   free: Free[];
   seed: number;
+}
+
+export interface ForUse {
+  wanted: string[];
+  text: string;
 }
 
 export interface Glimpse {
@@ -488,6 +699,14 @@ export interface JobView {
   lines: string[];
   builds: Builds | null;
   proposal: Proposal | null;
+}
+
+export interface MeasuredTry {
+  place: string;
+  alone: ValueView | null;
+  why: string;
+  together: ValueView | null;
+  measurements: number;
 }
 
 export interface DrawnBuilds {
@@ -812,6 +1031,50 @@ export interface Remedy {
   steps: Step[];
 }
 
+export interface ChangedPart {
+  mark: number;
+  part: string;
+  how: string;
+}
+
+export interface ChangedValue {
+  path: string;
+  before: string;
+  after: string;
+}
+
+export interface ChangedFile {
+  file: string;
+  how: string;
+  values: ChangedValue[];
+}
+
+export interface MovedSide {
+  status: string;
+  margin: number | null;
+  unit: string;
+  why: string;
+}
+
+export interface MovedFinding {
+  question: string;
+  turned: boolean;
+  then: MovedSide | null;
+  now: MovedSide | null;
+}
+
+export interface RevisionPair {
+  design: string;
+  before: number;
+  after: number;
+  verdictBefore: string;
+  verdictAfter: string;
+  parts: ChangedPart[];
+  files: ChangedFile[];
+  findings: MovedFinding[];
+  trouble: string;
+}
+
 export interface Begin {
   from: string;
   name: string;
@@ -832,6 +1095,11 @@ export interface Starts {
   starts: Start[];
 }
 
+export interface TakenIn {
+  added: number;
+  already: number;
+}
+
 export interface TrayCoin {
   code: string;
   currency: string;
@@ -842,6 +1110,47 @@ export interface TrayCoin {
 
 export interface Tray {
   coins: TrayCoin[];
+}
+
+export interface UseEffect {
+  design: string;
+  then: string;
+  now: string;
+  moved: MovedFinding[];
+  trouble: string;
+}
+
+export interface UsedValue {
+  name: string;
+  value: ValueView;
+}
+
+export interface SkippedValue {
+  name: string;
+  why: string;
+}
+
+export interface UseView {
+  text: string;
+  values: UsedValue[];
+  skipped: SkippedValue[];
+  changes: ChangedValue[];
+  designs: string[];
+}
+
+export interface UsualTime {
+  name: string;
+  what: string;
+  minutes: number;
+  low: number;
+  high: number;
+  guess: boolean;
+}
+
+export interface UsualTimes {
+  stages: UsualTime[];
+  operations: UsualTime[];
+  trouble: string;
 }
 
 export interface VerdictView {

@@ -38,7 +38,7 @@ class JackworkPage extends LitElement {
         <div class="of-design">${this.room.ofDesign ? html`${this.history()} ${this.chooser()}` : ""} ${bring?.(this.desk) ?? ""} ${this.asides()}</div>
       </header>
       ${this.told()} ${problem ? this.refusal() : ""}
-      ${waiting ? html`<p class="waiting" role="status">Working it out …</p>` : ""}
+      ${waiting && this.room.ofDesign ? html`<p class="waiting" role="status">Working it out …</p>` : ""}
       ${(view && !waiting) || !this.room.ofDesign ? this.room.show(this.desk) : ""}
       <footer>
         <p>

@@ -1,25 +1,12 @@
 /** The bench on a phone: big buttons for one thumb. No framework: it must come up at once beside the laser. */
-import { Queue, type Entry } from "./phone-queue";
-
-interface Design {
-  readonly design: string;
-  readonly title: string;
-  readonly revision: number;
-  readonly coins: string[];
-  readonly pieces: string[];
-  tries: number;
-  passes: number;
-}
-
-interface Choices {
-  readonly workshop: string;
-  readonly designs: Design[];
-  readonly causes: { cause: string; words: string }[];
-  readonly operations: string[];
-}
+import type { Choices, Design, Logged } from "./phone-model";
+import { button, chosen, element } from "./phone-parts";
+import { stageWords } from "./stages";
+import { now, Queue, uuid } from "./unsent";
 
 const KEPT = "jackwork-bench-choices";
 const RETRY = 5_000;
+const RENEW = 15_000;
 const main = document.getElementById("bench") as HTMLElement;
 const said = document.getElementById("said") as HTMLElement;
 
@@ -27,21 +14,13 @@ let choices: Choices;
 let design: Design;
 let coin = "";
 let piece = "";
-let last: { entry: Entry; passed: boolean; design: Design } | undefined;
+let last: { entry: Logged; passed: boolean } | undefined;
 let view: "try" | "cause" | "time" = "try";
 let started = 0;
 let trouble = "";
 
-const queue = new Queue((problem) => (trouble = `Not taken: ${problem}`));
-
-/** crypto.randomUUID needs https, which a workshop's own network does not have. */
-function uuid(): string {
-  const bytes = crypto.getRandomValues(new Uint8Array(16));
-  bytes[6] = (bytes[6]! & 0x0f) | 0x40;
-  bytes[8] = (bytes[8]! & 0x3f) | 0x80;
-  const hex = [...bytes].map((byte) => byte.toString(16).padStart(2, "0")).join("");
-  return [hex.slice(0, 8), hex.slice(8, 12), hex.slice(12, 16), hex.slice(16, 20), hex.slice(20)].join("-");
-}
+/** Of this workshop alone: another's page may have the same address. */
+let queue: Queue<Logged>;
 
 function say(words: string, mood = ""): void {
   said.textContent = words;
@@ -65,14 +44,13 @@ async function send(): Promise<void> {
   }
 }
 
-function log(entry: Entry): void {
+function log(entry: Logged): void {
   queue.add(entry);
   void send();
 }
 
-function entry(kind: Entry["kind"], fields: Record<string, string | number>): Entry {
-  const at = `${new Date().toISOString().slice(0, 19)}Z`;
-  return { ...fields, id: uuid(), kind, at };
+function entry(kind: Logged["kind"], fields: Record<string, string | number>): Logged {
+  return { ...fields, id: uuid(), kind, at: now() };
 }
 
 function tried(cause: string): void {
@@ -80,7 +58,7 @@ function tried(cause: string): void {
   const passed = cause === "";
   design.tries += 1;
   design.passes += passed ? 1 : 0;
-  last = { entry: made, passed, design };
+  last = { entry: made, passed };
   view = "try";
   log(made);
   draw();
@@ -90,8 +68,11 @@ function takeBack(): void {
   if (!last) {
     return;
   }
-  last.design.tries -= 1;
-  last.design.passes -= last.passed ? 1 : 0;
+  const of = choices.designs.find((each) => each.design === last?.entry["design"]);
+  if (of) {
+    of.tries -= 1;
+    of.passes -= last.passed ? 1 : 0;
+  }
   if (queue.remove(last.entry.id)) {
     void send();
   } else {
@@ -101,41 +82,6 @@ function takeBack(): void {
   draw();
 }
 
-function element<K extends keyof HTMLElementTagNameMap>(
-  name: K,
-  words = "",
-  className = "",
-): HTMLElementTagNameMap[K] {
-  const made = document.createElement(name);
-  made.textContent = words;
-  made.className = className;
-  return made;
-}
-
-function button(words: string, className: string, act: () => void): HTMLButtonElement {
-  const made = element("button", words, className);
-  made.type = "button";
-  made.addEventListener("click", act);
-  return made;
-}
-
-function chosen(words: string, options: [string, string][], value: string, act: (value: string) => void): HTMLElement {
-  const label = element("label", words);
-  const select = element("select");
-  for (const [key, text] of options) {
-    const option = element("option", text);
-    option.value = key;
-    option.selected = key === value;
-    select.append(option);
-  }
-  select.addEventListener("change", () => {
-    act(select.value);
-    draw();
-  });
-  label.append(select);
-  return label;
-}
-
 function choose(next: Design): void {
   design = next;
   coin = next.coins.includes(coin) ? coin : (next.coins[0] ?? "");
@@ -143,21 +89,33 @@ function choose(next: Design): void {
 }
 
 function heads(): HTMLElement[] {
-  const made: HTMLElement[] = [element("h1", `${design.title}, revision ${design.revision}`)];
+  const made: HTMLElement[] = [];
   if (choices.designs.length > 1) {
-    const options = choices.designs.map((each): [string, string] => [each.design, `${each.title} (${each.design})`]);
+    const options = choices.designs.map((each): [string, string] => [each.design, titled(each)]);
     made.push(
-      chosen("Design", options, design.design, (value) =>
-        choose(choices.designs.find((each) => each.design === value) ?? design),
-      ),
+      chosen("Design", options, design.design, (value) => {
+        choose(choices.designs.find((each) => each.design === value) ?? design);
+        draw();
+      }),
     );
+  }
+  if (choices.designs.length === 1) {
+    made.push(element("h1", titled(design)));
   }
   if (design.pieces.length > 0) {
     const options = design.pieces.map((serial): [string, string] => [serial, serial]);
-    made.push(chosen("Piece", [["", "none in particular"], ...options], piece, (value) => (piece = value)));
+    made.push(chosen("Piece", [["", "none in particular"], ...options], piece, (value) => {
+        piece = value;
+        draw();
+      }));
   }
-  return made;
+  const row = element("div", "", made.length > 1 ? "heads pair" : "heads");
+  row.append(...made);
+  return [row];
 }
+
+const titled = (of: Design): string =>
+  `${choices.designs.some((other) => other !== of && other.title === of.title) ? `${of.title} (${of.design})` : of.title}, revision ${of.revision}`;
 
 function tries(): HTMLElement[] {
   const coins = element("div", "", "coins");
@@ -190,8 +148,9 @@ function causes(): HTMLElement[] {
   for (const { cause, words } of choices.causes) {
     list.append(button(words, "", () => tried(cause)));
   }
-  list.append(button("Back: it did not fail", "quiet", () => show("try")));
-  return [element("h1", `What went wrong first, with ${coin}?`), list];
+  const thumb = element("div", "", "thumb");
+  thumb.append(button("Back: it did not fail", "quiet", () => show("try")));
+  return [element("h1", `What went wrong first, with ${coin}?`), list, thumb];
 }
 
 function times(): HTMLElement[] {
@@ -203,7 +162,7 @@ function times(): HTMLElement[] {
     const list = element("div", "", "causes");
     for (const operation of choices.operations) {
       list.append(
-        button(`Done: ${operation}`, "", () => {
+        button(`Done: ${stageWords(operation)}`, "", () => {
           const minutes = Math.max(0.1, Math.round((Date.now() - started) / 6000) / 10);
           started = 0;
           view = "try";
@@ -215,7 +174,7 @@ function times(): HTMLElement[] {
     thumb.append(list);
   }
   thumb.append(button("Back", "quiet", () => show("try")));
-  return [...heads(), clock, thumb];
+  return [element("h1", titled(design)), clock, thumb];
 }
 
 function elapsed(): string {
@@ -249,6 +208,29 @@ async function enter(): Promise<boolean> {
   return answer.ok;
 }
 
+/** What was frozen, made and tried meanwhile; not while a choice is open, nor while anything waits here. */
+async function renew(): Promise<void> {
+  if (document.hidden || view !== "try" || queue.length > 0 || document.activeElement instanceof HTMLSelectElement) {
+    return;
+  }
+  try {
+    const answer = await fetch("/choices");
+    const text = answer.ok ? await answer.text() : "";
+    if (text === "" || text === localStorage.getItem(KEPT) || queue.length > 0 || view !== "try") {
+      return;
+    }
+    localStorage.setItem(KEPT, text);
+    choices = JSON.parse(text) as Choices;
+    const same = choices.designs.find((each) => each.design === design.design) ?? choices.designs[0];
+    if (same) {
+      choose(same);
+      draw();
+    }
+  } catch {
+    // Sending says whether there is a connection.
+  }
+}
+
 async function start(): Promise<void> {
   let entered = true;
   try {
@@ -262,8 +244,8 @@ async function start(): Promise<void> {
       main.dataset["state"] = "locked";
       say(
         entered
-          ? "This phone is not let in. Ask for a link at the bench: jackwork bench phone"
-          : "This link has been used, or is too old. Ask for another at the bench: press Enter there.",
+          ? "This phone is not let in. Ask for a link at the bench."
+          : "This link has been used, or is too old. Ask for another at the bench.",
         "bad",
       );
       return;
@@ -279,12 +261,14 @@ async function start(): Promise<void> {
   const first = choices.designs[0];
   if (!first) {
     main.dataset["state"] = "empty";
-    say("Nothing is frozen yet: jackwork bench freeze DESIGN", "wait");
+    say("No design is frozen yet. Freeze one at the bench first: tries belong to a revision.", "wait");
     return;
   }
+  queue = new Queue<Logged>(`jackwork-bench-unsent ${choices.workshop}`, "/log", (problem) => (trouble = `Not taken: ${problem}`));
   choose(first);
   draw();
   await send();
+  setInterval(() => void renew(), RENEW);
   setInterval(() => queue.length > 0 && void send(), RETRY);
   setInterval(() => {
     const clock = main.querySelector(".clock");
@@ -293,7 +277,7 @@ async function start(): Promise<void> {
     }
   }, 1000);
   addEventListener("online", () => void send());
-  document.addEventListener("visibilitychange", () => document.hidden || void send());
+  document.addEventListener("visibilitychange", () => document.hidden || void send().then(renew));
 }
 
 void start();

@@ -11,6 +11,7 @@ import jackwork.bench.Stamp;
 import jackwork.builds.BuildReport;
 import jackwork.builds.BuildRun;
 import jackwork.design.Design;
+import jackwork.design.DesignException;
 import jackwork.design.DesignFile;
 import jackwork.design.DesignFiles;
 import jackwork.design.DesignReader;
@@ -29,6 +30,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.function.Function;
 import java.util.function.IntConsumer;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -126,6 +128,19 @@ public final class Bench {
         return RevisionDifference.between(log.files(before), log.files(after));
     }
 
+    /** The same against another revision, or against the design as it stands, by 0. */
+    List<RevisionDifference> compare(RevisionName before, int after) {
+        if (after != 0) {
+            return compare(before, new RevisionName(before.design(), after));
+        }
+        try {
+            Design read = DesignReader.read(workshop.resolve(before.design()));
+            return RevisionDifference.between(log.files(before), DesignFiles.bytes(read));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
     public Piece piece(String serial) {
         List<Piece> pieces = log.counting(Kinds.PIECES);
         return pieces.stream()
@@ -147,18 +162,34 @@ public final class Bench {
         return DesignReader.parse(new String(text, StandardCharsets.UTF_8));
     }
 
+    /** Codes of the coins that a frozen design takes; none when it cannot be read, frozen by an older Jackwork, say. */
+    List<String> coins(RevisionName name) {
+        try {
+            return designFile(name).coins();
+        } catch (DesignException e) {
+            return List.of();
+        }
+    }
+
     /** Virtual builds of a frozen design, with the workshop's numbers of then, into the log. */
     public Prediction predict(RevisionName name, int builds, long seed, int threads, Instant at, IntConsumer progress)
             throws IOException, InterruptedException {
-        Design design = apart(log.files(name), folder -> DesignReader.read(folder.resolve(name.design())));
-        BuildRun run = DesignCheck.builds(DesignCheck.of(design).subject(), builds, seed);
-        BuildReport report = run.run(threads, progress);
+        return keep(name, builds(name, builds, seed).run(threads, progress), at);
+    }
+
+    /** The same builds, not yet run. */
+    BuildRun builds(RevisionName name, int builds, long seed) throws IOException {
+        return frozen(name, design -> DesignCheck.builds(DesignCheck.of(design).subject(), builds, seed));
+    }
+
+    /** What became of them, into the log. */
+    Prediction keep(RevisionName name, BuildReport report, Instant at) {
         Map<String, Integer> causes = new TreeMap<>();
         report.causes().forEach((cause, count) -> causes.put(cause.name().toLowerCase(Locale.ROOT), count));
         Prediction prediction = new Prediction(
                 Stamp.of(at, ""),
                 name,
-                seed,
+                report.seed(),
                 report.builds(),
                 report.passes(),
                 report.unknowns(),
@@ -167,6 +198,11 @@ public final class Bench {
                 causes);
         log.add(Kinds.PREDICTIONS, prediction);
         return prediction;
+    }
+
+    /** A frozen design, read again in a place of its own for as long as it is looked at. */
+    <T> T frozen(RevisionName name, Function<Design, T> look) throws IOException {
+        return apart(log.files(name), folder -> look.apply(DesignReader.read(folder.resolve(name.design()))));
     }
 
     private interface Reading<T> {

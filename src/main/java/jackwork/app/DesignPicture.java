@@ -22,32 +22,56 @@ final class DesignPicture {
     private DesignPicture() {}
 
     static String svg(Design design) {
-        List<Part> parts = new ArrayList<>(Assembler.assemble(design).parts());
-        parts.sort(Comparator.comparingInt(Part::layer));
-        int front =
-                parts.stream().filter(Part::ofBox).mapToInt(Part::layer).max().orElse(0);
-        Bounds all = parts.stream()
+        List<Part> parts = Assembler.assemble(design).parts();
+        return frame(bounds(parts)) + inside(parts) + "</svg>";
+    }
+
+    /** Of all the parts; there is at least one. */
+    static Bounds bounds(List<Part> parts) {
+        return parts.stream()
                 .map(part -> part.drawn().bounds())
                 .reduce(Bounds::union)
                 .orElseThrow();
-        StringBuilder out = new StringBuilder(String.format(
+    }
+
+    /** The picture's beginning: so much of the plane, y up. */
+    static String frame(Bounds shown) {
+        return String.format(
                 Locale.ROOT,
                 "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"%.1f %.1f %.1f %.1f\">",
-                all.minX() - MARGIN,
-                -all.maxY() - MARGIN,
-                all.width() + 2 * MARGIN,
-                all.height() + 2 * MARGIN));
-        out.append("<g transform=\"scale(1 -1)\" stroke=\"#6d5433\" stroke-width=\".7\" stroke-linejoin=\"round\"")
-                .append(" fill-rule=\"evenodd\">");
+                shown.minX() - MARGIN,
+                -shown.maxY() - MARGIN,
+                shown.width() + 2 * MARGIN,
+                shown.height() + 2 * MARGIN);
+    }
+
+    /** The parts, back to front. */
+    static String inside(List<Part> all) {
+        List<Part> parts = new ArrayList<>(all);
+        parts.sort(Comparator.comparingInt(Part::layer));
+        int front =
+                parts.stream().filter(Part::ofBox).mapToInt(Part::layer).max().orElse(0);
+        StringBuilder out = new StringBuilder(
+                "<g transform=\"scale(1 -1)\" stroke=\"#6d5433\" stroke-width=\".7\" stroke-linejoin=\"round\""
+                        + " fill-rule=\"evenodd\">");
         for (Part part : parts) {
             boolean lid = part.ofBox() && part.layer() == front;
             String paint = Objects.requireNonNullElse(part.paint(), WOOD);
-            out.append("<path fill=\"").append(lid ? "none" : paint).append("\" d=\"");
-            ring(part.outline().outerWithin(COARSE), out);
-            part.outline().simplified(COARSE).holes().forEach(hole -> ring(hole, out));
-            out.append("\"/>");
+            out.append("<path fill=\"")
+                    .append(lid ? "none" : paint)
+                    .append("\" d=\"")
+                    .append(path(part))
+                    .append("\"/>");
         }
-        return out.append("</g></svg>").toString();
+        return out.append("</g>").toString();
+    }
+
+    /** What is left of a part, as a path with y up. */
+    static String path(Part part) {
+        StringBuilder out = new StringBuilder();
+        ring(part.outline().outerWithin(COARSE), out);
+        part.outline().simplified(COARSE).holes().forEach(hole -> ring(hole, out));
+        return out.toString();
     }
 
     private static void ring(List<Point> ring, StringBuilder out) {

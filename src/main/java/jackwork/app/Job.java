@@ -1,11 +1,13 @@
 package jackwork.app;
 
+import jackwork.bench.BenchException;
 import jackwork.builds.BuildReport;
 import jackwork.builds.Tune;
 import jackwork.design.DesignException;
 import jackwork.make.PartTooLargeException;
 import jackwork.motion.MechanismException;
 import jackwork.parts.PartException;
+import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
@@ -40,7 +42,7 @@ abstract class Job {
     }
 
     /** What it does; an interrupt ends it. */
-    abstract void work() throws InterruptedException;
+    abstract void work() throws InterruptedException, IOException;
 
     /** What came of virtual builds so far. */
     Optional<BuildReport> builds() {
@@ -70,7 +72,12 @@ abstract class Job {
             state = JobView.State.DONE;
         } catch (InterruptedException e) {
             state = JobView.State.STOPPED;
-        } catch (DesignException | MechanismException | PartException | PartTooLargeException e) {
+        } catch (DesignException
+                | MechanismException
+                | PartException
+                | PartTooLargeException
+                | BenchException
+                | IOException e) {
             fail(String.valueOf(e.getMessage()));
         } catch (UncheckedIOException e) {
             fail("a file could not be written: " + e.getCause());

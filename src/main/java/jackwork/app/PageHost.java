@@ -1,5 +1,6 @@
 package jackwork.app;
 
+import java.io.UncheckedIOException;
 import java.net.URI;
 
 /**
@@ -16,6 +17,18 @@ public interface PageHost {
         void stop();
     }
 
+    /** Where the page usually is: one that waits for Jackwork to be started again finds it there. */
+    int USUAL_PORT = 8473;
+
     /** @param port 0 for any that is free */
     Running serve(Workbench workbench, int port);
+
+    /** At the usual port, or any that is free where that is taken. */
+    default Running serve(Workbench workbench) {
+        try {
+            return serve(workbench, USUAL_PORT);
+        } catch (UncheckedIOException e) {
+            return serve(workbench, 0);
+        }
+    }
 }

@@ -2,25 +2,21 @@ package jackwork.app;
 
 import jackwork.bench.BenchException;
 import jackwork.bench.Kinds;
-import jackwork.bench.LogKind;
 import jackwork.bench.Piece;
 import jackwork.bench.Revision;
 import jackwork.bench.RevisionName;
 import jackwork.bench.Stamp;
 import jackwork.bench.Timing;
 import jackwork.bench.Trial;
-import jackwork.builds.Cause;
-import jackwork.design.DesignException;
 import jackwork.design.WorkshopReader;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.format.DateTimeParseException;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.TreeSet;
-import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import tools.jackson.core.JacksonException;
 import tools.jackson.databind.JsonNode;
@@ -34,11 +30,8 @@ import tools.jackson.databind.node.ObjectNode;
  */
 public final class PhoneLog {
 
-    private static final int MOST_ENTRIES = 200;
     /** A phone's clock may be so far ahead; what says more is taken as of now. */
     private static final Duration AHEAD = Duration.ofHours(24);
-
-    private static final List<String> OPERATIONS = List.of("cut", "clean", "glue", "put together", "paint", "try");
 
     private final Bench bench;
     private final Clock clock;
@@ -59,16 +52,10 @@ public final class PhoneLog {
         ArrayNode designs = node.putArray("designs");
         last.values().forEach(revision -> designs.add(design(revision, pieces, trials)));
         ArrayNode causes = node.putArray("causes");
-        for (Cause cause : Cause.values()) {
-            causes.addObject()
-                    .put("cause", cause.name().toLowerCase(java.util.Locale.ROOT))
-                    .put("words", cause.words());
-        }
-        causes.addObject().put("cause", "other").put("words", "something else");
-        TreeSet<String> operations = new TreeSet<>(OPERATIONS);
-        bench.log().counting(Kinds.TIMINGS).forEach(timing -> operations.add(timing.operation()));
+        BenchChoices.everyCause()
+                .forEach(cause -> causes.addObject().put("cause", cause.cause()).put("words", cause.words()));
         ArrayNode names = node.putArray("operations");
-        operations.forEach(names::add);
+        BenchChoices.operationsWith(bench.log().counting(Kinds.TIMINGS)).forEach(names::add);
         return Json.compact(node);
     }
 
@@ -76,12 +63,7 @@ public final class PhoneLog {
         ObjectNode node = Json.object().put("design", revision.name().design());
         node.put("title", revision.title()).put("revision", revision.name().number());
         ArrayNode coins = node.putArray("coins");
-        try {
-            bench.designFile(revision.name()).coins().forEach(coins::add);
-        } catch (DesignException e) {
-            // Frozen by an older Jackwork, say: then no coins can be chosen, all else can.
-            coins.removeAll();
-        }
+        bench.coins(revision.name()).forEach(coins::add);
         ArrayNode serials = node.putArray("pieces");
         pieces.stream()
                 .filter(piece -> piece.revision().equals(revision.name()))
@@ -107,15 +89,12 @@ public final class PhoneLog {
         } catch (JacksonException e) {
             throw new IllegalArgumentException("no JSON: " + e.getOriginalMessage(), e);
         }
-        if (entries == null || !entries.isArray() || entries.size() > MOST_ENTRIES) {
-            throw new IllegalArgumentException("expected {\"entries\": [...]} with " + MOST_ENTRIES + " at most");
+        if (entries == null || !entries.isArray() || entries.size() > EntryAnswers.MOST) {
+            throw new IllegalArgumentException("expected {\"entries\": [...]} with " + EntryAnswers.MOST + " at most");
         }
-        ObjectNode answer = Json.object();
-        ArrayNode results = answer.putArray("results");
-        for (JsonNode entry : entries) {
-            results.add(logged(entry));
-        }
-        return Json.compact(answer);
+        List<JsonNode> all = new ArrayList<>();
+        entries.forEach(all::add);
+        return Json.compact(EntryAnswers.of(all, entry -> text(entry, "id"), this::log));
     }
 
     /** What a phone brings to be let in: {@code {token}}; empty when it brings nothing of the kind. */
@@ -127,42 +106,17 @@ public final class PhoneLog {
         }
     }
 
-    private ObjectNode logged(JsonNode entry) {
-        ObjectNode result = Json.object().put("id", text(entry, "id"));
-        try {
-            log(entry);
-            return result.put("logged", true).putNull("problem");
-        } catch (BenchException e) {
-            if (e.unreached()) {
-                throw e;
-            }
-            return result.put("logged", false).put("problem", e.getMessage());
-        } catch (IllegalArgumentException e) {
-            return result.put("logged", false).put("problem", e.getMessage());
-        }
-    }
-
     private void log(JsonNode entry) {
-        String id = text(entry, "id");
-        if (!id.matches("[0-9a-f]{8}(-[0-9a-f]{4}){3}-[0-9a-f]{12}")) {
-            throw new IllegalArgumentException("read the id \"" + id + "\", expected a random UUID");
-        }
         String kind = text(entry, "kind");
-        Stamp stamp = new Stamp("phone-" + id, at(text(entry, "at")), text(entry, "note"));
+        Stamp stamp = new Stamp("phone-" + text(entry, "id"), at(text(entry, "at")), text(entry, "note"));
         switch (kind) {
-            case "trial" -> once(Kinds.TRIALS, stamp, () -> trial(entry, stamp));
-            case "timing" -> once(Kinds.TIMINGS, stamp, () -> timing(entry, stamp));
+            case "trial" -> EntryAnswers.once(bench.log(), Kinds.TRIALS, stamp, () -> trial(entry, stamp));
+            case "timing" -> EntryAnswers.once(bench.log(), Kinds.TIMINGS, stamp, () -> timing(entry, stamp));
             case "strike-trial" ->
                 bench.log().strike(Kinds.TRIALS, "phone-" + text(entry, "strikes"), "taken back on the phone");
             default ->
                 throw new IllegalArgumentException(
                         "read the kind \"" + kind + "\", expected trial, timing or strike-trial");
-        }
-    }
-
-    private <T> void once(LogKind<T> kind, Stamp stamp, Supplier<T> entry) {
-        if (!bench.log().has(kind, stamp.key())) {
-            bench.log().add(kind, entry.get());
         }
     }
 

@@ -6,6 +6,10 @@ public final class StaleException extends RuntimeException {
     private static final long serialVersionUID = 1L;
 
     StaleException() {
-        super("the files have changed since");
+        this("the files have changed since");
+    }
+
+    StaleException(String message) {
+        super(message);
     }
 }

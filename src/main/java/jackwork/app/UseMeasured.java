@@ -132,7 +132,8 @@ public record UseMeasured(
         }
     }
 
-    private static List<Moved> moved(DesignCheck old, DesignCheck fresh) {
+    /** What two checks answer differently. */
+    static List<Moved> moved(DesignCheck old, DesignCheck fresh) {
         Map<String, Finding> then = byQuestion(old);
         Map<String, Finding> now = byQuestion(fresh);
         List<Moved> moved = new ArrayList<>();

@@ -35,9 +35,12 @@ public final class Workbench {
 
     /** Its name and designs: {@code {name, designs: [{id, name}]}}; designs that cannot be read keep their folder's name. */
     public String workshopJson() {
-        return Json.compact(new Workshop(
-                WorkshopReader.read(workshop).name(),
-                ids().stream().map(id -> new Workshop.DesignName(id, name(id))).toList()));
+        return Json.compact(new Workshop(WorkshopReader.read(workshop).name(), names()));
+    }
+
+    /** Its designs. */
+    List<Workshop.DesignName> names() {
+        return ids().stream().map(id -> new Workshop.DesignName(id, name(id))).toList();
     }
 
     /** The folder with {@code workshop.yaml}. */

@@ -124,6 +124,11 @@ public final class BenchLog {
         }
     }
 
+    /** A word that is another after anything was written, here or by another program; quick to ask. */
+    public String state() {
+        return database.state();
+    }
+
     /** Of all designs, by design and number. */
     public List<Revision> revisions() {
         return database.read(sql -> new Revisions(sql).list());

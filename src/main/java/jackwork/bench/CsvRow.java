@@ -96,14 +96,16 @@ final class CsvRow {
         return fields.stream().map(CsvReader.Field::text).collect(Collectors.joining("\u0001"));
     }
 
-    /** The row's own place, for what is wrong with it as a whole. */
+    /** The row's own place, for what is wrong with it as a whole; nothing where the row was in no file. */
     String place() {
-        return file + ":" + fields.get(0).line() + ":" + fields.get(0).column() + ": ";
+        return file.isEmpty()
+                ? ""
+                : file + ":" + fields.get(0).line() + ":" + fields.get(0).column() + ": ";
     }
 
     private String place(String column) {
         Integer index = head.get(column);
-        return index == null
+        return index == null || file.isEmpty()
                 ? place()
                 : file + ":" + fields.get(index).line() + ":"
                         + fields.get(index).column() + ": ";

@@ -1,17 +1,14 @@
 package jackwork.cli;
 
+import jackwork.app.HouseNetwork;
 import jackwork.app.PhoneHost;
 import jackwork.app.PhoneLog;
 import jackwork.drawing.QrCode;
 import java.io.IOException;
-import java.net.Inet4Address;
 import java.net.InetAddress;
-import java.net.NetworkInterface;
 import java.net.URI;
 import java.net.UnknownHostException;
 import java.time.Clock;
-import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
 import java.util.ServiceLoader;
 import java.util.concurrent.Callable;
@@ -33,7 +30,7 @@ final class BenchPhone implements Callable<Integer> {
             description = "of this machine, at which the phone reaches it; found when absent")
     private @Nullable String address;
 
-    @Option(names = "--port", paramLabel = "P", description = "any free one when absent")
+    @Option(names = "--port", paramLabel = "P", description = "8474 when absent, or any free one")
     private int port;
 
     @Option(names = "--plain", description = "only the link, no code to point a camera at")
@@ -49,7 +46,7 @@ final class BenchPhone implements Callable<Integer> {
         PhoneHost host = ServiceLoader.load(PhoneHost.class)
                 .findFirst()
                 .orElseThrow(() -> new IllegalStateException("this build of Jackwork has no phone's page in it"));
-        PhoneHost.Running server = host.serve(log, here, port);
+        PhoneHost.Running server = port == 0 ? host.serve(log, here) : host.serve(log, here, port);
         Runtime.getRuntime().addShutdownHook(new Thread(server::stop));
         System.err.println("Whoever listens in this network can read along; use it in your own. Only logging is"
                 + " possible from there. Stop with Ctrl-C.");
@@ -79,16 +76,7 @@ final class BenchPhone implements Callable<Integer> {
                 throw new BadInputException("--address reads \"" + address + "\", expected one as in 192.168.1.20");
             }
         }
-        List<InetAddress> found = new ArrayList<>();
-        for (NetworkInterface card : Collections.list(NetworkInterface.getNetworkInterfaces())) {
-            if (card.isUp() && !card.isLoopback() && !card.isPointToPoint()) {
-                for (InetAddress each : Collections.list(card.getInetAddresses())) {
-                    if (each instanceof Inet4Address && each.isSiteLocalAddress()) {
-                        found.add(each);
-                    }
-                }
-            }
-        }
+        List<InetAddress> found = HouseNetwork.addresses();
         if (found.size() != 1) {
             throw new BadInputException((found.isEmpty()
                             ? "this machine is in no house network"

@@ -30,7 +30,7 @@ final class OpenCommand implements Callable<Integer> {
             description = "a workshop's folder; a copy of the demo when absent")
     private @Nullable Path folder;
 
-    @Option(names = "--port", paramLabel = "P", description = "port on 127.0.0.1; any free one when absent")
+    @Option(names = "--port", paramLabel = "P", description = "port on 127.0.0.1; 8473 when absent, or any free one")
     private int port;
 
     @Option(names = "--no-browser", description = "only serve, and print the address")
@@ -55,7 +55,8 @@ final class OpenCommand implements Callable<Integer> {
         PageHost host = ServiceLoader.load(PageHost.class)
                 .findFirst()
                 .orElseThrow(() -> new IllegalStateException("this build of Jackwork has no page in it"));
-        PageHost.Running server = host.serve(new Workbench(workshop), port);
+        Workbench workbench = new Workbench(workshop);
+        PageHost.Running server = port == 0 ? host.serve(workbench) : host.serve(workbench, port);
         if (rehearse) {
             rehearse(server.address());
             server.stop();

@@ -11,6 +11,10 @@ public record Bounds(double minX, double minY, double maxX, double maxY) {
         return maxY - minY;
     }
 
+    public Point centre() {
+        return new Point((minX + maxX) / 2, (minY + maxY) / 2);
+    }
+
     public Bounds union(Bounds other) {
         return new Bounds(
                 Math.min(minX, other.minX),

@@ -4,6 +4,10 @@ import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import jackwork.app.BadRequestException;
 import jackwork.app.Refusal;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 
 /** How requests are answered: JSON that is ready, or a refusal in words. */
@@ -39,6 +43,19 @@ final class Answers {
             return Integer.parseInt(text);
         } catch (NumberFormatException e) {
             throw new BadRequestException("read \"" + text + "\", expected a whole number");
+        }
+    }
+
+    /** The body, larger than other requests' may be; no more than that is ever read. */
+    static byte[] body(Context context, int most, Supplier<RuntimeException> tooLarge) {
+        try (InputStream in = context.bodyInputStream()) {
+            byte[] bytes = in.readNBytes(most + 1);
+            if (bytes.length > most) {
+                throw tooLarge.get();
+            }
+            return bytes;
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
         }
     }
 

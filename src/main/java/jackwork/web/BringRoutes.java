@@ -8,9 +8,6 @@ import jackwork.app.BringException;
 import jackwork.app.Bringing;
 import jackwork.app.Editor;
 import jackwork.app.Workbench;
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 
 /** Drawings and pictures brought in, new designs, drawings redrawn. */
@@ -70,18 +67,12 @@ final class BringRoutes implements Routes {
         return new String(body(context, MOST_PLAN_BYTES), StandardCharsets.UTF_8);
     }
 
-    /** The body, larger than other requests' may be; no more than that is ever read. */
     private static byte[] body(Context context, int most) {
-        try (InputStream in = context.bodyInputStream()) {
-            byte[] bytes = in.readNBytes(most + 1);
-            if (bytes.length > most) {
-                throw new BringException(
+        return Answers.body(
+                context,
+                most,
+                () -> new BringException(
                         "the file has more than " + (most >> 20) + " MiB",
-                        "Leave pictures out of the drawing, or make the picture smaller.");
-            }
-            return bytes;
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
+                        "Leave pictures out of the drawing, or make the picture smaller."));
     }
 }

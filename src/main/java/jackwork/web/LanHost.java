@@ -5,6 +5,7 @@ import jackwork.app.PhoneLog;
 import java.net.InetAddress;
 import java.net.URI;
 import java.time.Clock;
+import java.util.List;
 
 /** Offers {@link PhoneServer} as a service. */
 public final class LanHost implements PhoneHost {
@@ -16,6 +17,16 @@ public final class LanHost implements PhoneHost {
             @Override
             public URI link() {
                 return server.link();
+            }
+
+            @Override
+            public boolean open() {
+                return server.open();
+            }
+
+            @Override
+            public List<Guest> guests() {
+                return server.guests();
             }
 
             @Override

@@ -5,9 +5,12 @@ import io.javalin.http.Context;
 import io.javalin.http.HandlerType;
 import io.javalin.http.HttpStatus;
 import io.javalin.util.JavalinBindException;
+import jackwork.app.BenchDesk;
 import jackwork.app.Editor;
+import jackwork.app.HouseNetwork;
 import jackwork.app.Jobs;
 import jackwork.app.Paying;
+import jackwork.app.PhoneDesk;
 import jackwork.app.UnknownDesignException;
 import jackwork.app.Workbench;
 import jackwork.design.DesignException;
@@ -16,24 +19,34 @@ import jackwork.motion.MechanismException;
 import jackwork.parts.PartException;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.net.InetAddress;
 import java.net.URI;
 import java.util.List;
 import java.util.Set;
+import java.util.function.Supplier;
 
 /** Serves the page and its data on 127.0.0.1 alone; other hosts' names and other sites' pages are refused. */
 public final class PageServer {
 
     private static final String LOOPBACK = "127.0.0.1";
     private final Javalin server;
+    private final PhoneDesk phone;
 
-    private PageServer(Javalin server) {
+    private PageServer(Javalin server, PhoneDesk phone) {
         this.server = server;
+        this.phone = phone;
     }
 
     /** @param port 0 for any that is free */
     public static PageServer start(Workbench workbench, int port) {
+        return start(workbench, port, HouseNetwork::addresses);
+    }
+
+    /** @param network addresses of this machine at which a phone may be let in */
+    static PageServer start(Workbench workbench, int port, Supplier<List<InetAddress>> network) {
         Editor editor = new Editor(workbench);
         Jobs jobs = new Jobs(workbench);
+        PhoneDesk phone = new PhoneDesk(workbench, new LanHost(), network);
         Javalin server = Javalin.create(config -> {
             config.startup.showJavalinBanner = false;
             config.startup.showOldJavalinVersionWarning = false;
@@ -47,6 +60,7 @@ public final class PageServer {
                             new WorkshopRoutes(workbench),
                             new PlayRoutes(workbench, jobs),
                             new PayRoutes(new Paying(workbench, jobs)),
+                            new BenchRoutes(new BenchDesk(workbench, jobs, phone), phone),
                             new BringRoutes(workbench, editor))
                     .forEach(room -> room.add(config.routes));
             config.routes.exception(
@@ -62,7 +76,7 @@ public final class PageServer {
             });
         });
         try {
-            return new PageServer(server.start());
+            return new PageServer(server.start(), phone);
         } catch (JavalinBindException e) {
             throw new UncheckedIOException(new IOException("port " + port + " is in use; choose another, or none", e));
         }
@@ -77,6 +91,7 @@ public final class PageServer {
     }
 
     public void stop() {
+        phone.close();
         server.stop();
     }
 

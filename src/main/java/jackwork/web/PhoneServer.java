@@ -4,6 +4,7 @@ import io.javalin.Javalin;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import io.javalin.util.JavalinBindException;
+import jackwork.app.PhoneHost;
 import jackwork.app.PhoneLog;
 import jackwork.app.Refusal;
 import jackwork.bench.BenchException;
@@ -14,6 +15,7 @@ import java.net.Inet6Address;
 import java.net.InetAddress;
 import java.net.URI;
 import java.time.Clock;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -91,6 +93,14 @@ public final class PhoneServer {
     /** An address that lets one phone in, once. What stands behind the # never leaves the phone's browser by itself. */
     public URI link() {
         return URI.create("http://" + host + ":" + port() + "/#" + sessions.invite());
+    }
+
+    boolean open() {
+        return sessions.open();
+    }
+
+    List<PhoneHost.Guest> guests() {
+        return sessions.guests();
     }
 
     public void stop() {

@@ -1,5 +1,6 @@
 package jackwork.web;
 
+import jackwork.app.PhoneHost;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.SecureRandom;
@@ -7,7 +8,9 @@ import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.Base64;
+import java.util.Comparator;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -21,7 +24,7 @@ final class Sessions {
 
     private final SecureRandom random = new SecureRandom();
     private final Clock clock;
-    private final Map<String, Instant> ends = new HashMap<>();
+    private final Map<String, PhoneHost.Guest> guests = new HashMap<>();
     private @Nullable String token;
     private Instant tokenEnds = Instant.MIN;
 
@@ -45,14 +48,32 @@ final class Sessions {
         }
         token = null;
         String session = secret();
-        ends.put(session, clock.instant().plus(SESSION));
+        Instant now = clock.instant();
+        guests.put(session, new PhoneHost.Guest(now, now.plus(SESSION)));
         return Optional.of(session);
     }
 
     synchronized boolean holds(@Nullable String session) {
+        forgetOld();
+        return session != null && guests.containsKey(session);
+    }
+
+    /** Whether the token still lets one in. */
+    synchronized boolean open() {
+        return token != null && !clock.instant().isAfter(tokenEnds);
+    }
+
+    /** Who is in, the longest first. */
+    synchronized List<PhoneHost.Guest> guests() {
+        forgetOld();
+        return guests.values().stream()
+                .sorted(Comparator.comparing(PhoneHost.Guest::since))
+                .toList();
+    }
+
+    private void forgetOld() {
         Instant now = clock.instant();
-        ends.values().removeIf(now::isAfter);
-        return session != null && ends.containsKey(session);
+        guests.values().removeIf(guest -> now.isAfter(guest.until()));
     }
 
     private String secret() {

@@ -151,9 +151,9 @@ class PhoneBrowserTest {
         Page page = page();
         press(page, "Time a job");
         press(page, "Start");
-        press(page, "Done: glue");
+        press(page, "Done: glue and put together");
         page.waitForCondition(() -> !bench.log().counting(Kinds.TIMINGS).isEmpty());
-        assertThat(bench.log().counting(Kinds.TIMINGS).get(0).operation()).isEqualTo("glue");
+        assertThat(bench.log().counting(Kinds.TIMINGS).get(0).operation()).isEqualTo("build");
         page.close();
     }
 

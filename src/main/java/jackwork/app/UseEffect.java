@@ -1,0 +1,10 @@
+package jackwork.app;
+
+import java.util.List;
+
+/**
+ * What measured values do to one design.
+ *
+ * @param trouble why it could not be checked; then there is nothing else
+ */
+record UseEffect(String design, String then, String now, List<MovedFinding> moved, String trouble) implements Payload {}
