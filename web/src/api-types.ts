@@ -505,6 +505,14 @@ export interface Spot {
   at: Pair;
 }
 
+export interface Stop {
+  path: string;
+  part: string;
+  pin: Pair;
+  from: number;
+  to: number;
+}
+
 export interface Entry {
   path: string;
   section: string;
@@ -522,6 +530,7 @@ export interface Choices {
 export interface Changeable {
   settings: Setting[];
   spots: Spot[];
+  stops: Stop[];
   entries: Entry[];
   outlines: string[];
   choices: Choices;

@@ -1,5 +1,5 @@
 import type { ReactiveController, ReactiveControllerHost } from "lit";
-import type { Pair, Spot } from "./api.js";
+import type { Pair, Spot, Step } from "./api.js";
 import type { Desk } from "./desk.js";
 import { set } from "./merge.js";
 import { placeName } from "./names.js";
@@ -17,10 +17,35 @@ const KEYS: Record<string, Pair> = {
   ArrowRight: [1, 0],
 };
 
-/** A pivot, string's end or weight under the hand: shown at once, saved when let go. */
+/** What can be dragged: where it stands, where it may go, and what of the design that changes. */
+export interface Grip {
+  /** The first path that it changes. */
+  path: string;
+  name: string;
+  at: Pair;
+  /** The nearest place where it may be. */
+  snap(at: Pair): Pair;
+  /** One press of an arrow key away. */
+  step(from: Pair, way: Pair, far: boolean): Pair;
+  steps(at: Pair): Step[];
+}
+
+/** A point that goes anywhere. */
+export function spotGrip(spot: Spot): Grip {
+  return {
+    path: spot.paths[0] ?? "",
+    name: spot.paths.map(placeName).join(" and "),
+    at: spot.at,
+    snap: ([x, y]) => [round(x), round(y)],
+    step: ([x, y], [right, up], far) => [x + right * (far ? LEAP : STEP), y + up * (far ? LEAP : STEP)],
+    steps: (at) => spot.paths.map((path) => set(path, `[${at[0]}, ${at[1]}]`)),
+  };
+}
+
+/** A pivot, string's end, weight or stop under the hand: shown at once, saved when let go. */
 export class Dragging implements ReactiveController {
-  /** The first path of what is held, and where it is now. */
-  held: { path: string; at: Pair } | null = null;
+  /** What is held, and where it is now. */
+  held: { path: string; name: string; at: Pair } | null = null;
   private from: { pointer: number; offset: Pair } | null = null;
   private timer = 0;
 
@@ -35,48 +60,47 @@ export class Dragging implements ReactiveController {
     clearTimeout(this.timer);
   }
 
-  /** Where a spot is drawn now. */
-  at(spot: Spot): Pair {
-    return this.held && spot.paths.includes(this.held.path) ? this.held.at : spot.at;
+  /** Where it is drawn now. */
+  at(grip: Grip): Pair {
+    return this.held?.path === grip.path ? this.held.at : grip.at;
   }
 
-  take(spot: Spot, event: PointerEvent): void {
+  take(grip: Grip, event: PointerEvent): void {
     const pointer = point(event);
     if (!pointer) return;
-    const [x, y] = this.at(spot);
+    const [x, y] = this.at(grip);
     this.from = { pointer: event.pointerId, offset: [x - pointer[0], y - pointer[1]] };
-    this.held = { path: spot.paths[0] ?? "", at: [x, y] };
+    this.held = { path: grip.path, name: grip.name, at: [x, y] };
     (event.currentTarget as SVGElement).setPointerCapture(event.pointerId);
     event.preventDefault();
     event.stopPropagation();
     (event.currentTarget as SVGElement).focus({ preventScroll: true });
   }
 
-  move(spot: Spot, event: PointerEvent): void {
+  move(grip: Grip, event: PointerEvent): void {
     const pointer = this.from?.pointer === event.pointerId ? point(event) : null;
     if (!pointer || !this.from) return;
-    this.moveTo(spot, [pointer[0] + this.from.offset[0], pointer[1] + this.from.offset[1]]);
+    this.moveTo(grip, [pointer[0] + this.from.offset[0], pointer[1] + this.from.offset[1]]);
   }
 
-  drop(spot: Spot, event: PointerEvent): void {
+  drop(grip: Grip, event: PointerEvent): void {
     if (this.from?.pointer !== event.pointerId) return;
     this.from = null;
-    this.save(spot);
+    this.save(grip);
   }
 
-  key(spot: Spot, event: KeyboardEvent): void {
+  key(grip: Grip, event: KeyboardEvent): void {
     if (event.key === "Escape" && this.held) {
       this.cancel();
       event.preventDefault();
     }
     const way = KEYS[event.key];
     if (!way || event.altKey || event.ctrlKey || event.metaKey) return;
-    const step = event.shiftKey ? LEAP : STEP;
-    const [x, y] = this.at(spot);
-    this.held = { path: spot.paths[0] ?? "", at: [x, y] };
-    this.moveTo(spot, [x + way[0] * step, y + way[1] * step]);
+    const [x, y] = this.at(grip);
+    this.held = { path: grip.path, name: grip.name, at: [x, y] };
+    this.moveTo(grip, grip.step([x, y], way, event.shiftKey));
     clearTimeout(this.timer);
-    this.timer = window.setTimeout(() => this.save(spot), PAUSE);
+    this.timer = window.setTimeout(() => this.save(grip), PAUSE);
     event.preventDefault();
   }
 
@@ -87,32 +111,29 @@ export class Dragging implements ReactiveController {
     this.host.requestUpdate();
   }
 
-  private moveTo(spot: Spot, [x, y]: Pair): void {
-    const at: Pair = [round(x), round(y)];
+  private moveTo(grip: Grip, to: Pair): void {
+    const at = grip.snap(to);
     if (this.held && at[0] === this.held.at[0] && at[1] === this.held.at[1]) return;
-    this.held = { path: spot.paths[0] ?? "", at };
-    this.desk()?.glimpse(steps(spot, at));
+    this.held = { path: grip.path, name: grip.name, at };
+    this.desk()?.glimpse(grip.steps(at));
     this.host.requestUpdate();
   }
 
-  private save(spot: Spot): void {
+  private save(grip: Grip): void {
     clearTimeout(this.timer);
     const at = this.held?.at;
-    const name = placeName(spot.paths[0] ?? "");
-    if (!at || (at[0] === spot.at[0] && at[1] === spot.at[1])) {
+    if (!at || (at[0] === grip.at[0] && at[1] === grip.at[1])) {
       this.cancel();
       return;
     }
     void this.desk()
-      ?.edit(`${name} moved`, steps(spot, at))
+      ?.edit(`${grip.name} moved`, grip.steps(at))
       .finally(() => {
         if (this.held?.at === at) this.held = null;
         this.host.requestUpdate();
       });
   }
 }
-
-const steps = (spot: Spot, at: Pair) => spot.paths.map((path) => set(path, `[${at[0]}, ${at[1]}]`));
 
 const round = (value: number): number => Math.round(value * 20) / 20;
 

@@ -1,11 +1,11 @@
 import { html, svg, type TemplateResult } from "lit";
-import type { Body, DesignView, Finding, Pair, Scene } from "./api.js";
-import type { Dragging } from "./dragging.js";
+import type { Body, DesignView, Finding, Pair, Scene, Stop } from "./api.js";
+import { type Dragging, spotGrip } from "./dragging.js";
 import type { Lever } from "./lever.js";
 import { carried, force, type Placed, placed } from "./motion.js";
-import { placeName } from "./names.js";
 import type { Playing } from "./playing.js";
 import { sceneDrawing } from "./scene.js";
+import { stopGrips } from "./stop-grip.js";
 import { rides, type Swept, sweptRoom } from "./swept.js";
 
 /** Bare paper around the figure, mm: the handle and its arrow need as much. */
@@ -92,17 +92,21 @@ function ring(view: DesignView, lever: Lever, finding: Finding): TemplateResult 
 
 /** Everything that can be dragged, as small rings in the colour of the lever's. */
 function spots({ view, dragging }: Look): TemplateResult {
-  return svg`${view.changeable.spots.map((spot) => {
-    const [x, y] = dragging.at(spot);
-    const name = spot.paths.map(placeName).join(" and ");
-    return svg`<g class="grip" data-grip=${spot.paths[0] ?? ""} role="button" tabindex="0"
+  const { spots: points, stops } = view.changeable;
+  return svg`${stops.map((stop) => arc(stop, view, dragging))}${[
+    ...points.map(spotGrip),
+    ...stops.flatMap((stop) => stopGrips(stop, view.scene)),
+  ].map((grip) => {
+    const [x, y] = dragging.at(grip);
+    const { name } = grip;
+    return svg`<g class="grip" data-grip=${grip.path} role="button" tabindex="0"
         aria-label=${`${name}, at ${x.toFixed(1)} right, ${y.toFixed(1)} up; arrow keys move it`}
         transform=${`translate(${x} ${y})`}
-        @pointerdown=${(e: PointerEvent) => dragging.take(spot, e)}
-        @pointermove=${(e: PointerEvent) => dragging.move(spot, e)}
-        @pointerup=${(e: PointerEvent) => dragging.drop(spot, e)}
+        @pointerdown=${(e: PointerEvent) => dragging.take(grip, e)}
+        @pointermove=${(e: PointerEvent) => dragging.move(grip, e)}
+        @pointerup=${(e: PointerEvent) => dragging.drop(grip, e)}
         @pointercancel=${() => dragging.cancel()}
-        @keydown=${(e: KeyboardEvent) => dragging.key(spot, e)}>
+        @keydown=${(e: KeyboardEvent) => dragging.key(grip, e)}>
       <title>${name}</title>
       <circle class="reach" r="5"></circle>
       <circle class="mark" r="2.1"></circle>
@@ -110,11 +114,21 @@ function spots({ view, dragging }: Look): TemplateResult {
   })}${named(dragging)}`;
 }
 
+/** The sector that a stop leaves, in pencil. */
+function arc(stop: Stop, view: DesignView, dragging: Dragging): TemplateResult {
+  const [from, to] = stopGrips(stop, view.scene).map((grip) => dragging.at(grip));
+  if (!from || !to) return svg``;
+  const [x, y] = stop.pin;
+  const radius = Math.hypot(from[0] - x, from[1] - y);
+  const wide = stop.to - stop.from > 180 ? 1 : 0;
+  return svg`<path class="stop-arc" d=${`M${x} ${y}L${from[0]} ${from[1]}A${radius} ${radius} 0 ${wide} 1 ${to[0]} ${to[1]}Z`}></path>`;
+}
+
 /** The name of what is held, beside it. */
 function named(dragging: Dragging): TemplateResult {
   const { held } = dragging;
   if (!held) return svg``;
-  return svg`<text class="held" transform=${`translate(${held.at[0] + 5} ${held.at[1] + 4}) scale(1 -1)`}>${placeName(held.path)}</text>`;
+  return svg`<text class="held" transform=${`translate(${held.at[0] + 5} ${held.at[1] + 4}) scale(1 -1)`}>${held.name}</text>`;
 }
 
 function handle(view: DesignView, lever: Lever): TemplateResult {

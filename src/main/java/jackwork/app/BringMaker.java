@@ -142,18 +142,23 @@ final class BringMaker {
         WholeFile.save(folder.resolve("design.yaml"), BringText.design(plan, "../" + plan.box(), coins(figure.box())));
     }
 
-    /** Those of another design on that box, else all that pass its slot and are of the workshop's currency. */
+    /**
+     * Those of another design on that box, here or in the demo whose box it is, else all that pass its slot and are of the
+     * workshop's currency.
+     */
     private List<String> coins(BoxDrawn box) {
-        Path file = workshop.resolve(box.id());
         try {
-            for (String id : DesignFolders.list(workshop)) {
-                Design other = readable(id);
-                if (other != null
-                        && other.folder()
-                                .resolve(other.file().box())
-                                .normalize()
-                                .equals(file)) {
-                    return other.file().coins();
+            Path demo = Demo.original();
+            for (Path folder : List.of(workshop, demo)) {
+                for (String id : DesignFolders.list(folder)) {
+                    Design other = readable(folder.resolve(id));
+                    if (other != null
+                            && other.folder()
+                                    .resolve(other.file().box())
+                                    .normalize()
+                                    .equals(folder.resolve(box.id()))) {
+                        return other.file().coins();
+                    }
                 }
             }
         } catch (IOException e) {
@@ -168,9 +173,9 @@ final class BringMaker {
                 .toList();
     }
 
-    private @Nullable Design readable(String id) {
+    private static @Nullable Design readable(Path folder) {
         try {
-            return DesignReader.read(workshop.resolve(id));
+            return DesignReader.read(folder);
         } catch (DesignException e) {
             return null;
         }

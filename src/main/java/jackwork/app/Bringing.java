@@ -137,10 +137,8 @@ public final class Bringing {
     public String beginJson(String body) {
         Starts.Begin begin = Requests.read(body, Starts.Begin.class);
         if (begin.from().startsWith(BARE)) {
-            BareStarts.Bare bare = BareStarts.ALL.stream()
-                    .filter(known -> begin.from().equals(BARE + known.id()))
-                    .findFirst()
-                    .orElseThrow(() -> unknown(begin.from()));
+            BareStarts.Bare bare =
+                    BareStarts.find(begin.from().substring(BARE.length())).orElseThrow(() -> unknown(begin.from()));
             WorkshopFile workshop = WorkshopReader.read(workbench.folder());
             return Json.compact(
                     new Starts.Made(maker.make(BareStarts.plan(bare, begin.name(), begin.box(), workshop))));

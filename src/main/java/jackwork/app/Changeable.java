@@ -12,6 +12,7 @@ import java.util.List;
 record Changeable(
         List<Setting> settings,
         List<Spot> spots,
+        List<Stop> stops,
         List<Entry> entries,
         List<String> outlines,
         Choices choices,
@@ -22,6 +23,16 @@ record Changeable(
 
     /** A point, with every place that stands on it. */
     record Spot(List<String> paths, Pair at) {}
+
+    /**
+     * A limit to how far a part turns.
+     *
+     * @param part that is limited
+     * @param pin that it turns about
+     * @param from least turning from as drawn, degrees
+     * @param to greatest
+     */
+    record Stop(String path, String part, Pair pin, double from, double to) {}
 
     /** @param about the parts it joins or stands on */
     record Entry(String path, String section, String name, String about) {}

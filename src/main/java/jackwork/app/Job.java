@@ -72,15 +72,10 @@ abstract class Job {
             state = JobView.State.DONE;
         } catch (InterruptedException e) {
             state = JobView.State.STOPPED;
-        } catch (DesignException
-                | MechanismException
-                | PartException
-                | PartTooLargeException
-                | BenchException
-                | IOException e) {
+        } catch (DesignException | MechanismException | PartException | PartTooLargeException | BenchException e) {
             fail(String.valueOf(e.getMessage()));
-        } catch (UncheckedIOException e) {
-            fail("a file could not be written: " + e.getCause());
+        } catch (UncheckedIOException | IOException e) {
+            fail("a file could not be written: " + (e instanceof UncheckedIOException ? e.getCause() : e));
         } catch (RuntimeException e) {
             fail("our own fault: " + e);
         }

@@ -3,6 +3,7 @@ package jackwork.app;
 import jackwork.design.Design;
 import jackwork.design.DesignFolders;
 import jackwork.design.DesignReader;
+import jackwork.design.WorkshopReader;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.FileAlreadyExistsException;
@@ -13,6 +14,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.UUID;
 import java.util.regex.Matcher;
+import java.util.stream.Stream;
 
 /**
  * Starts a design from an example: the example's folder under another name, its box beside it. The folder is made aside
@@ -20,11 +22,35 @@ import java.util.regex.Matcher;
  */
 final class NewDesign {
 
+    /** Of the demo: what bare boards stand on in a workshop that has no box. */
+    private static final String BOX = "boxes/marsh-box";
+
     private NewDesign() {}
 
-    /** A new design whose folder has its name. */
+    /** A new design whose folder has its name, from a design of the demo or from bare boards. */
     static Path make(Path demo, Path workshop, String name, String example) throws IOException {
-        return make(demo, workshop, name, name, example);
+        BareStarts.Bare bare = BareStarts.find(example).orElse(null);
+        return bare == null ? make(demo, workshop, name, name, example) : boards(demo, workshop, name, bare);
+    }
+
+    /** On the workshop's first box, or on the demo's where it has none. */
+    private static Path boards(Path demo, Path workshop, String name, BareStarts.Bare bare) throws IOException {
+        begin(demo, workshop);
+        BringMaker maker = new BringMaker(workshop.toAbsolutePath().normalize());
+        if (maker.boxes().isEmpty()) {
+            Path box = Path.of(BOX);
+            Demo.copyTree(demo.resolve(box), workshop.resolve(box));
+        }
+        String box = maker.boxes().get(0).id();
+        return workshop.resolve(maker.make(BareStarts.plan(bare, name, box, WorkshopReader.read(workshop))));
+    }
+
+    /** A folder that is no workshop yet becomes one like the demo's. */
+    private static void begin(Path demo, Path workshop) throws IOException {
+        if (!Files.exists(workshop.resolve("workshop.yaml"))) {
+            Files.createDirectories(workshop);
+            Files.copy(demo.resolve("workshop.yaml"), workshop.resolve("workshop.yaml"));
+        }
     }
 
     /**
@@ -34,17 +60,17 @@ final class NewDesign {
     static Path make(Path demo, Path workshop, String name, String title, String example) throws IOException {
         List<String> known = DesignFolders.list(demo);
         if (!known.contains(example)) {
-            throw new UnknownDesignException(example, known);
+            throw new UnknownDesignException(
+                    example,
+                    Stream.concat(known.stream(), BareStarts.ALL.stream().map(BareStarts.Bare::id))
+                            .toList());
         }
         Path folder = workshop.resolve(name);
         if (Files.exists(folder)) {
             throw new FileAlreadyExistsException(
                     folder.toString(), null, "there is something of that name already; nothing was changed");
         }
-        if (!Files.exists(workshop.resolve("workshop.yaml"))) {
-            Files.createDirectories(workshop);
-            Files.copy(demo.resolve("workshop.yaml"), workshop.resolve("workshop.yaml"));
-        }
+        begin(demo, workshop);
         Path aside = workshop.resolve(BringMaker.ASIDE + UUID.randomUUID());
         try {
             copy(demo, workshop, aside, title, example);

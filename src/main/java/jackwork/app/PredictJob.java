@@ -3,6 +3,7 @@ package jackwork.app;
 import jackwork.bench.RevisionName;
 import jackwork.builds.BuildReport;
 import jackwork.builds.BuildRun;
+import java.io.IOException;
 import java.time.Instant;
 import java.util.Optional;
 
@@ -21,7 +22,7 @@ final class PredictJob extends Job {
     }
 
     @Override
-    void work() throws InterruptedException {
+    void work() throws InterruptedException, IOException {
         BuildReport report = run.run(Runtime.getRuntime().availableProcessors(), this::reached);
         bench.keep(name, report, Instant.now());
     }

@@ -15,7 +15,11 @@ final class NewCommand implements Callable<Integer> {
     @Parameters(paramLabel = "NAME", description = "name of the new design and its folder")
     private String name = "";
 
-    @Option(names = "--from", paramLabel = "EXAMPLE", description = "a design of the demo; heron when absent")
+    @Option(
+            names = "--from",
+            paramLabel = "EXAMPLE",
+            description = "a design of the demo, or bare boards with a mechanism: nodding, bowing, lifting, flapping,"
+                    + " turning, hammering; heron when absent")
     private String example = "heron";
 
     @Option(names = "--in", paramLabel = "FOLDER", description = "the workshop; this folder when absent")

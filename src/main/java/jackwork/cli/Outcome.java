@@ -1,5 +1,6 @@
 package jackwork.cli;
 
+import jackwork.app.BringException;
 import jackwork.app.UnknownDesignException;
 import jackwork.bench.BenchException;
 import jackwork.design.DesignException;
@@ -33,6 +34,10 @@ final class Outcome implements IExecutionExceptionHandler {
                 || thrown instanceof BenchException
                 || thrown instanceof BadInputException) {
             System.err.println(thrown.getMessage());
+            return BAD_INPUT;
+        }
+        if (thrown instanceof BringException refused) {
+            System.err.println(refused.getMessage() + ". " + refused.remedy());
             return BAD_INPUT;
         }
         if (thrown instanceof UncheckedIOException unchecked) {

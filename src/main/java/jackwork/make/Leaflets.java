@@ -27,7 +27,7 @@ final class Leaflets {
                         "",
                         List.of(
                                 "Stand it level. Drop one coin in at the top: " + coins
-                                        + ". Press the lever once, gently, down to its end, and let go.",
+                                        + ". When you have heard it land, press the lever once, gently, down to its end, and let go.",
                                 "The lever stands fast until a coin frees it. Do not force it: without a coin it is not"
                                         + " broken, it is waiting."),
                         null),

@@ -59,8 +59,8 @@ public final class PageServer {
                             new DesignRoutes(workbench, editor),
                             new WorkshopRoutes(workbench),
                             new PlayRoutes(workbench, jobs),
-                            new PayRoutes(new Paying(workbench, jobs)),
                             new BenchRoutes(new BenchDesk(workbench, jobs, phone), phone),
+                            new PayRoutes(new Paying(workbench, jobs)),
                             new BringRoutes(workbench, editor))
                     .forEach(room -> room.add(config.routes));
             config.routes.exception(

@@ -8,6 +8,7 @@ import jackwork.DemoCopy;
 import jackwork.app.BringPlan.PlannedPart;
 import jackwork.app.BringPlan.PlannedPoint;
 import jackwork.app.BringPlan.PointRole;
+import jackwork.check.Status;
 import jackwork.design.Design;
 import jackwork.design.DesignReader;
 import jackwork.geometry.Point;
@@ -315,7 +316,12 @@ class BringTest {
             assertThat(made).isEqualTo("{\"id\":\"start-" + bare.id() + "\"}");
             DesignCheck check = DesignCheck.of(DesignReader.read(hut.resolve("start-" + bare.id())));
             assertThat(check.subject().stroke().reach()).as(bare.id()).isEqualTo(1);
-            assertThat(turned(ReportMaker.of(check), "board")).as(bare.id()).isGreaterThan(5);
+            for (BareStarts.Board board : bare.boards()) {
+                assertThat(turned(ReportMaker.of(check), board.name()))
+                        .as(bare.id() + " " + board.name())
+                        .isGreaterThan(5);
+            }
+            assertThat(check.findings()).as(bare.id()).noneMatch(finding -> finding.status() == Status.FAIL);
         }
         bringing.beginJson("{\"from\": \"own/spoiled/heron-hangs-up\", \"name\": \"My: heron\", \"box\": \"\"}"
                 .replace("My: heron", "My heron"));

@@ -47,6 +47,16 @@ class BuildRunTest {
         assertThat(report.words()).contains("under these spreads, of which 20 of 24 are guesses");
     }
 
+    /** The other designs, with every coin that they ask for. */
+    @ParameterizedTest
+    @CsvSource({"lamplighter", "windmill", "cobbler"})
+    void theOtherDesignsWork(String design) throws InterruptedException {
+        BuildReport report = run(design, 20, 11).run(2, done -> {});
+        assertThat(report.causes()).isEmpty();
+        assertThat(report.notComputed()).isZero();
+        assertThat(report.passes()).isEqualTo(20);
+    }
+
     /** Each spoiled copy fails in most of its builds, and mainly by what was spoiled. */
     @ParameterizedTest
     @CsvSource({"bucket-twists, TWIST", "counterweight-heavy, FREES", "kicker-short, THROWN"})

@@ -41,7 +41,7 @@ class SpoiledDesignsTest {
                 .toList();
     }
 
-    /** The bare designs, each with one number spoiled. */
+    /** The other designs, each with one number spoiled. */
     @ParameterizedTest
     @CsvSource(
             delimiter = '|',
@@ -66,7 +66,7 @@ class SpoiledDesignsTest {
 
     @ParameterizedTest
     @CsvSource({"lamplighter", "windmill", "cobbler"})
-    void theBareDesignsWork(String name) {
+    void theOtherDesignsWork(String name) {
         assertThat(Questions.ask(Subject.of(DesignReader.read(workshop.resolve(name)))))
                 .allMatch(finding -> finding.status() == Status.PASS);
     }

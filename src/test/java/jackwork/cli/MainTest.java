@@ -8,6 +8,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
@@ -196,6 +198,24 @@ class MainTest {
         assertThat(Ran.run("new", "second", "--in", folder.toString()).exit()).isEqualTo(2);
         assertThat(Ran.run("new", "../escape", "--in", folder.toString()).exit())
                 .isEqualTo(2);
+    }
+
+    /** Each moves by its own weight and the lever's, and the help names it. */
+    @ParameterizedTest
+    @ValueSource(strings = {"nodding", "bowing", "lifting", "flapping", "turning", "hammering"})
+    void startsFromBareBoards(String boards, @TempDir Path folder) {
+        Ran ran = Ran.run("new", "my-" + boards, "--from", boards, "--in", folder.toString());
+        assertThat(ran.exit()).isZero();
+        assertThat(ran.out().strip()).isEqualTo(folder.resolve("my-" + boards).toString());
+        assertThat(Ran.run("check", folder.resolve("my-" + boards).toString()).exit())
+                .isZero();
+        Ran again = Ran.run("new", "my-" + boards, "--from", boards, "--in", folder.toString());
+        assertThat(again.exit()).isEqualTo(2);
+        assertThat(again.err()).contains("already").contains("Choose another name");
+        assertThat(Ran.run("new", "--help").out()).contains(boards);
+        assertThat(Ran.run("new", "other", "--from", "no-such", "--in", folder.toString())
+                        .err())
+                .contains(boards);
     }
 
     @Test

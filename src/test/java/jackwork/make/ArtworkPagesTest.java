@@ -3,6 +3,7 @@ package jackwork.make;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import jackwork.DemoCopy;
 import jackwork.design.DesignReader;
 import jackwork.drawing.Paper;
 import jackwork.drawing.RenderedPages;
@@ -14,6 +15,7 @@ import jackwork.parts.Assembly;
 import jackwork.parts.Hole;
 import jackwork.parts.Part;
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -72,8 +74,11 @@ class ArtworkPagesTest {
     }
 
     @Test
-    void designsWithoutPicturesHaveNoArtwork() throws IOException {
-        Assembly bare = Assembler.assemble(DesignReader.read(Path.of("demo/cobbler")));
+    void designsWithoutPicturesHaveNoArtwork(@TempDir Path folder) throws IOException {
+        Path cobbler = DemoCopy.at(folder.resolve("workshop")).resolve("cobbler");
+        String figure = Files.readString(cobbler.resolve("figure.yaml"));
+        Files.writeString(cobbler.resolve("figure.yaml"), figure.substring(0, figure.indexOf("\npictures:")));
+        Assembly bare = Assembler.assemble(DesignReader.read(cobbler));
         assertThat(ArtworkPages.pdf(bare, Paper.A4)).isEmpty();
     }
 }

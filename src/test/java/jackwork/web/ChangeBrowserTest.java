@@ -3,6 +3,7 @@ package jackwork.web;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.microsoft.playwright.Locator;
+import com.microsoft.playwright.Mouse;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.BoundingBox;
 import jackwork.DemoCopy;
@@ -182,24 +183,51 @@ class ChangeBrowserTest {
     }
 
     @Test
+    void aStopIsDraggedAboutItsPin() throws IOException {
+        String before = text("lamplighter/design.yaml");
+        Page page = page("lamplighter");
+        Locator end = page.locator("[data-grip='figure.stops.shut.from'] .mark");
+        BoundingBox grip = end.boundingBox();
+        double x = grip.x + grip.width / 2;
+        double y = grip.y + grip.height / 2;
+        page.mouse().move(x, y);
+        page.mouse().down();
+        page.mouse().move(x + 2 * millimetre(page), y + millimetre(page), new Mouse.MoveOptions().setSteps(4));
+        Browser.keep(page, "lamplighter-stop-dragged");
+        page.mouse().up();
+        page.waitForSelector("[data-step=undo]:not([disabled])");
+        assertThat(text("lamplighter/design.yaml")).containsPattern("figure\\.stops\\.shut\\.from: -\\d+(\\.5)?\n");
+        takeBack(page);
+        page.waitForCondition(
+                () -> page.locator("[data-step=undo]:not([disabled])").count() == 0);
+        assertThat(text("lamplighter/design.yaml")).isEqualTo(before);
+        page.locator("[data-grip='figure.stops.shut.from']").focus();
+        page.keyboard().press("ArrowUp");
+        page.waitForSelector("[data-step=undo]:not([disabled])");
+        assertThat(text("lamplighter/design.yaml")).contains("figure.stops.shut.from: -59.5");
+        takeBack(page);
+        page.close();
+    }
+
+    @Test
     void aPivotMovesByKeysAWeightComesAndGoes() throws IOException {
         String figure = text("lamplighter/figure.yaml");
         Page page = page("lamplighter");
         page.locator("[data-add=weights]").click();
-        page.locator("input[name=name]").fill("hat");
+        page.locator("input[name=name]").fill("feather");
         page.locator("select[name=on]").selectOption("pole");
         page.locator("form.adding button[type=submit]").click();
-        page.waitForSelector("[data-entry='figure.weights.hat']");
-        assertThat(text("lamplighter/figure.yaml")).contains("  hat: {on: pole, at: [");
-        Locator grip = page.locator("[data-grip='figure.weights.hat.at']");
+        page.waitForSelector("[data-entry='figure.weights.feather']");
+        assertThat(text("lamplighter/figure.yaml")).contains("  feather: {on: pole, at: [");
+        Locator grip = page.locator("[data-grip='figure.weights.feather.at']");
         grip.focus();
         page.keyboard().press("ArrowUp");
         page.keyboard().press("Shift+ArrowUp");
-        page.waitForCondition(() -> saved("lamplighter/design.yaml", "figure.weights.hat.at: ["));
-        page.locator("[data-entry='figure.weights.hat'] .take-out").click();
-        page.waitForCondition(() -> !saved("lamplighter/figure.yaml", "hat"));
+        page.waitForCondition(() -> saved("lamplighter/design.yaml", "figure.weights.feather.at: ["));
+        page.locator("[data-entry='figure.weights.feather'] .take-out").click();
+        page.waitForCondition(() -> !saved("lamplighter/figure.yaml", "feather"));
         assertThat(text("lamplighter/figure.yaml")).isEqualTo(figure);
-        assertThat(text("lamplighter/design.yaml")).doesNotContain("hat");
+        assertThat(text("lamplighter/design.yaml")).doesNotContain("feather");
         page.close();
     }
 
