@@ -18,16 +18,15 @@ export function withUnit(value: number, unit: string, currency: string): string 
   return `${plain(value)} ${unit === "money" ? currency : unit}`;
 }
 
-const NAMES: Record<string, string> = { times: "minutes", prices: "price", ways: "", pay: "", channels: "" };
+/** Sections of workshop.yaml that say nothing by themselves. */
+const UNSAID = new Set(["prices", "ways"]);
 
 /** A number's path in a maker's words: `channels.web.post.postage` as "post, postage"; `times.pivot` as "minutes, pivot". */
 export function called(path: string): string {
   const [first = "", ...rest] = path.split(".");
-  const words = first === "channels" || (first === "ways" && rest.length > 1) ? rest.slice(first === "channels" ? 1 : 0) : [NAMES[first] ?? first, ...rest];
-  return words
-    .filter((word) => word !== "" && !(first === "prices" && word === "price" && rest.length > 1 && words.indexOf(word) > 0))
-    .map((word) => word.replaceAll("-", " "))
-    .join(", ");
+  const section = first === "times" ? ["minutes"] : UNSAID.has(first) ? [] : [first];
+  const words = first === "channels" ? rest.slice(1) : [...section, ...rest];
+  return words.map((word) => word.replaceAll("-", " ")).join(", ");
 }
 
 export const known = (report: PriceReport, path: string): KnownNumber | undefined =>
@@ -37,7 +36,7 @@ export const known = (report: PriceReport, path: string): KnownNumber | undefine
 export const SIGNS: Record<Basis, string> = { "measured here": "measured", published: "published", guess: "guess" };
 
 export const ends = ({ low, high, unit }: Uncertain, currency: string): string =>
-  `${plain(low)} to ${withUnit(high, unit, currency)}`;
+  low === high ? withUnit(high, unit, currency) : `${plain(low)} to ${withUnit(high, unit, currency)}`;
 
 export const KINDS: Record<string, string> = {
   outright: "bought outright",
