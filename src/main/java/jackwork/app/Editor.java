@@ -99,8 +99,8 @@ public final class Editor {
             Subject.asNumbered(DesignReader.read(design.folder(), after)); // must still be a design
             History history = history(id);
             history.see(before);
-            changed.forEach(WholeFile::save);
             history.did(label, old, changed);
+            changed.forEach(WholeFile::save);
         }
     }
 

@@ -3,6 +3,7 @@ package jackwork.app;
 import jackwork.design.DesignFiles;
 import jackwork.design.WholeFile;
 import java.io.IOException;
+import java.io.RandomAccessFile;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -72,9 +73,22 @@ final class History {
                 keep(name, text);
             }
         });
-        if (!after.isEmpty()) {
+        if (after.isEmpty()) {
+            return;
+        }
+        if (done > 0 && steps.get(done - 1).before().equals(after)) {
+            settle("undone", after);
+        } else if (done < steps.size() && steps.get(done).after().equals(after)) {
+            settle("redone", after);
+        } else {
             push(new Step(OUTSIDE, before, after));
         }
+    }
+
+    /** The files stand where a step would have brought them: it was noted, and the program was killed; or done by hand. */
+    private void settle(String what, Map<Path, String> names) {
+        write(line(what, Map.of(), names));
+        take(what, "", Map.of(), names);
     }
 
     /** Files besides the given ones that were changed from here before, drawings, as they are now. */
@@ -92,7 +106,7 @@ final class History {
         return all;
     }
 
-    /** Notes a change that was written to the files. */
+    /** Notes a change that is about to be written to the files: one that was not is found out by {@link #see}. */
     void did(String label, Map<Path, String> before, Map<Path, String> after) {
         push(new Step(label, keep(before), keep(after)));
     }
@@ -134,9 +148,7 @@ final class History {
 
     /** Notes a step back or forth that was written to the files. */
     void moved(Move move) {
-        Map<Path, String> names = keep(move.texts());
-        write(line(move.what(), Map.of(), names));
-        take(move.what(), "", Map.of(), names);
+        settle(move.what(), keep(move.texts()));
     }
 
     private Map<Path, String> keep(Map<Path, String> texts) {
@@ -192,7 +204,7 @@ final class History {
         try {
             Files.writeString(
                     list,
-                    Json.compact(line) + "\n",
+                    (isTorn() ? "\n" : "") + Json.compact(line) + "\n",
                     StandardCharsets.UTF_8,
                     StandardOpenOption.CREATE,
                     StandardOpenOption.APPEND,
@@ -204,6 +216,17 @@ final class History {
     }
 
     /** Reads the list when there is more of it than was read. */
+    /** Whether its last line was never finished: what follows must not be written onto it. */
+    private boolean isTorn() throws IOException {
+        if (!Files.isRegularFile(list) || Files.size(list) == 0) {
+            return false;
+        }
+        try (RandomAccessFile file = new RandomAccessFile(list.toFile(), "r")) {
+            file.seek(file.length() - 1);
+            return file.read() != '\n';
+        }
+    }
+
     private void load() {
         try {
             long size = Files.isRegularFile(list) ? Files.size(list) : 0;
@@ -213,7 +236,9 @@ final class History {
             steps.clear();
             known.clear();
             done = 0;
-            for (String line : size == 0 ? List.<String>of() : Files.readAllLines(list)) {
+            // Not as strict text: a line may end within a letter.
+            String text = size == 0 ? "" : new String(Files.readAllBytes(list), StandardCharsets.UTF_8);
+            for (String line : text.lines().toList()) {
                 try {
                     JsonNode node = Json.mapper().readTree(line);
                     take(

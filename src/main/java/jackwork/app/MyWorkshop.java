@@ -6,6 +6,7 @@ import jackwork.design.DesignFiles;
 import jackwork.design.DesignReader;
 import jackwork.design.WholeFile;
 import jackwork.design.WorkshopReader;
+import jackwork.make.MakeException;
 import jackwork.motion.MechanismException;
 import jackwork.parts.PartException;
 import java.io.UncheckedIOException;
@@ -56,7 +57,7 @@ public final class MyWorkshop {
             Report report = ReportMaker.of(
                     workbench.check(design, DesignFiles.of(design).version()));
             return Json.compact(new VerdictView(id, design.name(), report.verdict(), report.hangsOn(), ""));
-        } catch (DesignException | MechanismException | PartException e) {
+        } catch (DesignException | MechanismException | PartException | MakeException e) {
             return Json.compact(new VerdictView(id, workbench.name(id), null, null, String.valueOf(e.getMessage())));
         }
     }
@@ -76,8 +77,8 @@ public final class MyWorkshop {
         if (!after.equals(before)) {
             requireDesigns(before, after);
             history.see(Map.of(file, before));
-            WholeFile.save(file, after);
             history.did(step.label(), Map.of(file, before), Map.of(file, after));
+            WholeFile.save(file, after);
         }
         return view(after);
     }

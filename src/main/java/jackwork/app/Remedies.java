@@ -9,6 +9,7 @@ import jackwork.design.Design;
 import jackwork.design.DesignEdit;
 import jackwork.design.DesignException;
 import jackwork.design.DesignReader;
+import jackwork.make.MakeException;
 import jackwork.motion.MechanismException;
 import jackwork.parts.PartException;
 import java.util.ArrayList;
@@ -115,7 +116,7 @@ public final class Remedies {
             boolean quickly = Questions.askQuickly(Subject.asNumbered(other)).stream()
                     .noneMatch(f -> f.id().equals(finding) && f.status() != Status.PASS);
             return quickly && spoilsNothing(DesignCheck.of(other).findings(), finding, before);
-        } catch (DesignException | MechanismException | PartException e) {
+        } catch (DesignException | MechanismException | PartException | MakeException e) {
             return false;
         }
     }

@@ -2,6 +2,7 @@ package jackwork.app;
 
 import jackwork.design.Design;
 import jackwork.design.DesignException;
+import jackwork.make.MakeException;
 import jackwork.motion.MechanismException;
 import jackwork.parts.Assembler;
 import jackwork.parts.Part;
@@ -44,7 +45,7 @@ record RevisionPair(
             DesignCheck fresh = DesignCheck.of(now);
             List<MovedFinding> findings = MovedFinding.of(UseMeasured.moved(old, fresh));
             return new RevisionPair(id, before, after, old.verdict(), fresh.verdict(), parts, files, findings, "");
-        } catch (DesignException | MechanismException | PartException e) {
+        } catch (DesignException | MechanismException | PartException | MakeException e) {
             return new RevisionPair(
                     id, before, after, "", "", List.of(), files, List.of(), String.valueOf(e.getMessage()));
         }

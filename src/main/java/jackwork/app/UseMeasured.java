@@ -14,6 +14,7 @@ import jackwork.design.WholeFile;
 import jackwork.design.WorkshopFile;
 import jackwork.design.WorkshopReader;
 import jackwork.design.YamlDifference;
+import jackwork.make.MakeException;
 import jackwork.motion.MechanismException;
 import jackwork.parts.PartException;
 import jackwork.stock.Uncertain;
@@ -127,7 +128,7 @@ public record UseMeasured(
             DesignCheck old = DesignCheck.of(read.withWorkshop(then));
             DesignCheck fresh = DesignCheck.of(read.withWorkshop(now));
             return new Effect(design, old.verdict(), fresh.verdict(), moved(old, fresh), "");
-        } catch (DesignException | MechanismException | PartException e) {
+        } catch (DesignException | MechanismException | PartException | MakeException e) {
             return new Effect(design, "", "", List.of(), String.valueOf(e.getMessage()));
         }
     }

@@ -11,10 +11,10 @@ public final class CaseException extends MakeException {
     CaseException(String stock, double thickness, InvalidOutlineException why) {
         super(String.format(
                 Locale.ROOT,
-                "no case can be cut from %s, %.2f mm thick: in one of its panels a %s; use a thinner sheet for the case, or"
+                "no case can be cut from %s, %.2f mm thick: one of its panels is no whole outline any more (%s); use a thinner sheet for the case, or"
                         + " make it larger",
                 stock,
                 thickness,
-                why.getMessage()));
+                String.valueOf(why.getMessage()).toLowerCase(Locale.ROOT)));
     }
 }

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import jackwork.DemoCopy;
 import jackwork.design.DesignException;
 import jackwork.design.DesignReader;
+import jackwork.make.MakeException;
 import jackwork.motion.MechanismException;
 import jackwork.parts.PartException;
 import java.io.IOException;
@@ -96,7 +97,7 @@ class DamagedFilesTest {
             Files.writeString(file, damaged, StandardCharsets.UTF_8);
             try {
                 DesignCheck.of(DesignReader.read(workshop.resolve("heron"))).json();
-            } catch (DesignException | MechanismException | PartException e) {
+            } catch (DesignException | MechanismException | PartException | MakeException e) {
                 complaints++;
                 assertThat(e.getMessage()).isNotBlank();
             } catch (RuntimeException e) {

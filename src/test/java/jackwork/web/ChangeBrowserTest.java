@@ -195,17 +195,17 @@ class ChangeBrowserTest {
         page.mouse().move(x + 2 * millimetre(page), y + millimetre(page), new Mouse.MoveOptions().setSteps(4));
         Browser.keep(page, "lamplighter-stop-dragged");
         page.mouse().up();
-        page.waitForSelector("[data-step=undo]:not([disabled])");
+        page.waitForSelector("[data-step=undo][aria-label*='stop shut']");
         assertThat(text("lamplighter/design.yaml")).containsPattern("figure\\.stops\\.shut\\.from: -\\d+(\\.5)?\n");
         takeBack(page);
-        page.waitForCondition(
-                () -> page.locator("[data-step=undo]:not([disabled])").count() == 0);
+        page.waitForSelector("[data-step=undo]:not([aria-label*='stop shut'])");
         assertThat(text("lamplighter/design.yaml")).isEqualTo(before);
         page.locator("[data-grip='figure.stops.shut.from']").focus();
         page.keyboard().press("ArrowUp");
-        page.waitForSelector("[data-step=undo]:not([disabled])");
-        assertThat(text("lamplighter/design.yaml")).contains("figure.stops.shut.from: -59.5");
+        page.waitForCondition(() -> saved("lamplighter/design.yaml", "figure.stops.shut.from: -59.5"));
+        page.waitForSelector("[data-step=undo][aria-label*='stop shut']");
         takeBack(page);
+        page.waitForCondition(() -> !saved("lamplighter/design.yaml", "stops.shut.from"));
         page.close();
     }
 

@@ -9,8 +9,11 @@ import java.net.URI;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
+import java.util.Arrays;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -148,6 +151,34 @@ class EditingTest {
         assertThat(text("heron/design.yaml")).contains("mass: 25  # weighed");
     }
 
+    /** Killed while it noted a step, within a letter; and after it noted one that never reached the file. */
+    @Test
+    void whatAKilledProgramLeftOfItsNotesSpoilsNoTakingBack() throws Exception {
+        String before = text("heron/design.yaml");
+        JsonNode view = edited(version(view("heron")), "set", TAIL, "20");
+        Path list = demo.resolve(".jackwork/history/heron/steps.jsonl");
+        byte[] torn = "{\"what\":\"did\",\"label\":\"größer".getBytes(StandardCharsets.UTF_8);
+        Files.write(list, Arrays.copyOf(torn, torn.length - 4), StandardOpenOption.APPEND);
+        restart();
+        view = edited(version(view("heron")), "set", TAIL, "21");
+        String one = text("heron/design.yaml");
+        view = edited(version(view), "set", TAIL, "22");
+        Files.writeString(demo.resolve("heron/design.yaml"), one); // as if the last had been noted alone
+        restart();
+        view = view("heron");
+        assertThat(view.path("undo").asString()).isEqualTo("set " + TAIL);
+        assertThat(view.path("redo").asString()).isEqualTo("set " + TAIL);
+        view = step("undo", view);
+        view = step("undo", view);
+        assertThat(text("heron/design.yaml")).isEqualTo(before);
+        assertThat(view.path("undo").isNull()).isTrue();
+    }
+
+    private void restart() {
+        server.stop();
+        server = PageServer.start(new Workbench(demo), 0);
+    }
+
     @Test
     void everythingCanBeTakenBackAfterTheServerWasAway() throws Exception {
         String before = text("heron/design.yaml");
@@ -155,8 +186,7 @@ class EditingTest {
         for (int mass = 20; mass < 24; mass++) {
             view = edited(version(view), "set", TAIL, String.valueOf(mass));
         }
-        server.stop();
-        server = PageServer.start(new Workbench(demo), 0);
+        restart();
         view = view("heron");
         for (int i = 0; i < 4; i++) {
             view = step("undo", view);
