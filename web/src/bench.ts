@@ -131,7 +131,7 @@ class BenchRoom extends LitElement {
       </div>
       ${refused
         ? html`<p class="told away" role="alert">
-            Not taken: ${refused} <button type="button" class="plain" @click=${this.heard}>Good</button>
+            Not taken: ${refused} <button type="button" class="plain" @click=${this.heard}>Close</button>
           </p>`
         : ""}
     `;

@@ -92,7 +92,7 @@ export class Desk implements ReactiveController {
     this.room = room;
     const id = decoded(design) || this.workshop?.designs[0]?.id;
     if (id === undefined) {
-      this.fail("This workshop has no design yet.\nMake one with: jackwork new NAME --from heron");
+      this.fail("This workshop has no design yet.\nBegin one with “New design or drawing”, above.");
       return;
     }
     if (id === this.chosen && this.view && !this.problem) {

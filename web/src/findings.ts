@@ -143,7 +143,7 @@ const sentence = (text: string): string => inUnits(text.charAt(0).toUpperCase() 
 
 function workings(finding: Finding): TemplateResult {
   return html`
-    <p class="formula">${inUnits(finding.formula)}</p>
+    <p class="formula">${finding.formula}</p>
     ${range(finding)}
     ${finding.restsOn.length === 0
       ? ""

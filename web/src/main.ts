@@ -126,14 +126,14 @@ class JackworkPage extends LitElement {
       ${choice
         ? html`<div class="told choice" role="alertdialog" aria-label="Changed elsewhere">
             <p>${choice.text}</p>
-            <button type="button" class="mine" @click=${() => choice.decide(true)}>Take mine</button>
+            <button type="button" class="mine" @click=${() => choice.decide(true)}>Keep my change</button>
             <button type="button" class="theirs" @click=${() => choice.decide(false)}>Keep the other</button>
           </div>`
         : ""}
       ${note
         ? html`<p class="told" role="status">
             ${inUnits(note)}
-            <button type="button" class="plain" @click=${this.heard}>Good</button>
+            <button type="button" class="plain" @click=${this.heard}>Close</button>
           </p>`
         : ""}
     `;

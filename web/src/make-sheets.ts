@@ -195,6 +195,7 @@ function legend(): TemplateResult {
     </li>`;
   return html`<ul class="legend" aria-label="Lines">
     ${line("engrave", "engraved first")} ${line("inside-cuts", "then cut inside")} ${line("outside-cuts", "then cut out")}
+    <li class="about">Colours here are the page's; the file has those of My workshop.</li>
   </ul>`;
 }
 

@@ -34,7 +34,7 @@ class PayLadder extends LitElement {
         <div class="ladders">${report.ladders.map((ladder) => table(ladder, report))}</div>
       </details>
       <p class="small">
-        ${report.bands.guessed ? "The bands are ours, guessed: put your own into workshop.yaml. " : ""}${registered(report)
+        ${report.bands.guessed ? "The bands are ours, guessed: put your own into My workshop. " : ""}${registered(report)
           ? "Were you not registered for VAT: "
           : "Were you registered for VAT: "}${report.laddersOtherVat
           .map(({ channel, shelf }) => `${channel} ${money(shelf)}`)

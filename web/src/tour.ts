@@ -27,7 +27,7 @@ class Tour extends LitElement {
       <p class="buttons">
         <span class="clock">${this.step + 1} of ${STEPS.length}</span>
         ${last ? "" : html`<button type="button" @click=${() => this.step++}>Next</button>`}
-        <button type="button" class="${last ? "" : "plain"} enough" @click=${this.enough}>${last ? "Begin" : "Enough"}</button>
+        <button type="button" class="${last ? "" : "plain"} enough" @click=${this.enough}>${last ? "Begin" : "Skip"}</button>
       </p>
     </aside>`;
   }

@@ -16,7 +16,7 @@ export function showIn(next: Lengths): void {
 /** A sentence of the server's with its lengths as they are to be shown. */
 export function inUnits(text: string): string {
   if (lengths === "mm") return text;
-  return text.replace(/(-?\d+(?:\.\d+)?)(\s?)mm\b(?![²³/])/g, (_, number: string, space: string) => {
+  return text.replace(/(?<![\d.eE])(-?\d+(?:\.\d+)?)(\s?)mm\b(?![²³/])/g, (_, number: string, space: string) => {
     return `${inches(Number(number))}${space}in`;
   });
 }

@@ -140,7 +140,7 @@ const FORMS: Record<string, (view: WorkshopView) => Form> = {
       { name: "colour", words: "colour", example: "#204080" },
       { name: "width", words: "width", unit: "mm" },
     ],
-    path: (word) => `laser.pens.${word("name")}`,
+    path: (word) => `laser.lines.${word("name")}`,
     value: (word) => `{colour: ${JSON.stringify(word("colour"))}, width: ${word("width")}}`,
   }),
   prices: () => ({

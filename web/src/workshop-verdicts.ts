@@ -19,7 +19,7 @@ export function verdictsList(designs: DesignName[], now: ByDesign, before: ByDes
         </li>`;
       })}
     </ul>
-    <p class="about">To first order, every guess off at once. Virtual builds, under “Will it work?”, draw them all.</p>
+    <p class="about">To first order, every guess off at once. “Sample pieces”, under “Will it work?”, varies them all.</p>
   `;
 }
 

@@ -39,7 +39,7 @@ final class BringPoints {
         switch (point.role()) {
             case PIN -> {
                 if (on.size() < 2) {
-                    figure.complain(point.name(), "A pin joins two figure.parts(): choose the second.");
+                    figure.complain(point.name(), "A pin joins two parts: choose the second.");
                 }
                 pin(point.name(), at, on);
             }
@@ -147,7 +147,7 @@ final class BringPoints {
             figure.complain(
                     point.name(),
                     figure.workshop().cords().isEmpty()
-                            ? "The workshop has no cord; add one to workshop.yaml."
+                            ? "The workshop has no cord; add one in My workshop."
                             : "No cord reaches the lever from here.");
             return;
         }

@@ -15,7 +15,7 @@ import java.util.regex.Pattern;
 final class WorkshopSteps {
 
     /** Where the maker may add entries under names of his own. */
-    private static final Pattern ADDABLE = Pattern.compile("(sheets|rods|cords|have|laser\\.pens|pay\\.prices"
+    private static final Pattern ADDABLE = Pattern.compile("(sheets|rods|cords|have|laser\\.lines|pay\\.prices"
             + "|pay\\.channels\\.(outright|commission|web|fair))\\.[^.\\p{Cntrl}]{1,60}|pay\\.bands\\.\\d{1,3}"
             + "|friction\\.[a-z-]{1,40},[a-z-]{1,40}");
 

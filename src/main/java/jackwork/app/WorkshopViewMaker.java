@@ -88,7 +88,7 @@ final class WorkshopViewMaker {
 
     /** Entries that the maker names and can take out whole; what follows in the path is within one. */
     private static final Pattern OWN = Pattern.compile(
-            "(sheets|rods|cords|laser\\.pens|pay\\.prices|pay\\.channels\\.[a-z]+|pay\\.bands)\\.([^.]+)(?:\\..*)?");
+            "(sheets|rods|cords|laser\\.lines|pay\\.prices|pay\\.channels\\.[a-z]+|pay\\.bands)\\.([^.]+)(?:\\..*)?");
     /** Values that stand alone and the workshop can be without. */
     private static final Pattern LOOSE = Pattern.compile("(paper|maker|contact)|(fits\\.push|laser\\.speeds|printer"
             + "|handling|have|times|friction|pay\\.(?!prices|channels|bands))(\\..*)?");

@@ -53,7 +53,7 @@ public final class Archive {
     }
 
     /** A frozen design's files into a folder that is new or empty: a workshop of its own. */
-    public static void thaw(BenchLog log, RevisionName name, Path folder) throws IOException {
+    public static void restore(BenchLog log, RevisionName name, Path folder) throws IOException {
         requireEmpty(folder);
         writeFiles(log.files(name), folder);
     }

@@ -12,7 +12,7 @@ import picocli.CommandLine.Spec;
         subcommands = {
             BenchFreeze.class,
             BenchRevisions.class,
-            BenchThaw.class,
+            BenchRestore.class,
             BenchTrial.class,
             BenchTiming.class,
             BenchMeasured.class,

@@ -96,7 +96,9 @@ final class BenchPiece {
         return happened(workshop.bench(), serial, Happening.What.REPAIRED, by, null, entry);
     }
 
-    @Command(name = "spare", description = "a part made again, from the piece's own revision: see bench thaw --piece")
+    @Command(
+            name = "spare",
+            description = "a part made again, from the piece's own revision: see bench restore --piece")
     int spare(
             @Parameters(paramLabel = "SERIAL") String serial,
             @Option(names = "--part", paramLabel = "PART", required = true) String part,

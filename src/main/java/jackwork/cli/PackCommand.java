@@ -16,7 +16,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** {@code jackwork pack DESIGN -o DIR}. */
-@Command(name = "pack", mixinStandardHelpOptions = true, description = "Can I make it? Every file needed to cut it.")
+@Command(name = "pack", mixinStandardHelpOptions = true, description = "Can I make it? Every file needed to make it.")
 final class PackCommand implements Callable<Integer> {
 
     @Parameters(paramLabel = "DESIGN", description = "the design's folder")

@@ -63,7 +63,7 @@ public record WorkshopFile(
 
             @About(
                     "How lines are drawn, by engrave, inside, outside and marks: for a machine that goes by colour or width.")
-            Map<String, PenEntry> pens) {
+            Map<String, PenEntry> lines) {
 
         /** How each kind of line is drawn in the files: the workshop's choice, ours for the rest. */
         public Pens pensOrStandard() {
@@ -76,7 +76,7 @@ public record WorkshopFile(
         }
 
         private Pens.Pen pen(String kind, Pens.Pen usual) {
-            PenEntry entry = pens.get(kind);
+            PenEntry entry = lines.get(kind);
             return entry == null
                     ? usual
                     : new Pens.Pen(Integer.parseInt(entry.colour().substring(1), 16), entry.width());

@@ -65,8 +65,8 @@ public final class WorkshopReader {
         PayReferences.check(workshop, file);
         checkSize("laser.bed", workshop.laser().bed(), file);
         positive("laser.kerf", workshop.laser().kerf().low() >= 0, file);
-        workshop.laser().pens().forEach((name, pen) -> {
-            String path = "laser.pens." + name;
+        workshop.laser().lines().forEach((name, pen) -> {
+            String path = "laser.lines." + name;
             References.known(path, name, PENS, "engrave, inside, outside or marks", file);
             if (!pen.colour().matches("#[0-9A-Fa-f]{6}")) {
                 file.problem(path + ".colour", "read \"" + pen.colour() + "\", expected a colour as \"#rrggbb\"");

@@ -11,7 +11,7 @@ import jackwork.geometry.Point;
  */
 public record Label(CutKind kind, Point at, double height, String text) {
 
-    /** Height of a capital over type size, Helvetica (Adobe Core 14 font metrics: CapHeight 718 of 1000). */
+    /** Height of a capital over type size, Helvetica (standard 14 fonts of PDF: CapHeight 718 of 1000). */
     private static final double CAPITAL = 0.718;
 
     public Label {

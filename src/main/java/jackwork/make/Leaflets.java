@@ -2,6 +2,7 @@ package jackwork.make;
 
 import jackwork.check.Subject;
 import jackwork.design.Design;
+import jackwork.design.Works;
 import jackwork.design.WorkshopFile;
 import jackwork.drawing.BookletWriter;
 import jackwork.drawing.BookletWriter.Section;
@@ -10,6 +11,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** What goes with a piece: the buyer's card, the service sheet, and what the shop needs to send and to show it. */
@@ -160,8 +162,9 @@ final class Leaflets {
                                                 Math.ceil(parcel.depth() / 10),
                                                 Math.ceil(parcel.height() / 10))
                                         + ". Drop in a coin (" + coins
-                                        + "), press the lever, and it comes to life; its own weight brings it back. No"
-                                        + " battery, no spring to wind. Cut, glued and painted by hand in small numbers.",
+                                        + "), press the lever, and it comes to life"
+                                        + (byWeight(design) ? "; its own weight brings it back" : "")
+                                        + ". No battery. Made in small numbers.",
                                 "Each was tried with every coin it takes before it left the bench.",
                                 Cautions.FOR_THE_PIECE),
                         null));
@@ -170,5 +173,11 @@ final class Leaflets {
                 design.name() + ": to send and to show",
                 "The words \"not a toy\" do not decide the law; play value does.",
                 sections);
+    }
+
+    /** Whether nothing but weight brings it back. */
+    private static boolean byWeight(Design design) {
+        return Stream.<Works>of(design.box(), design.figure())
+                .allMatch(works -> works.springs().isEmpty() && works.torques().isEmpty());
     }
 }

@@ -67,7 +67,7 @@ final class PackWriter {
         Pens pens = workshop.laser().pensOrStandard();
         PrintSetup setup = new PrintSetup(Optional.empty(), Cautions.FOR_THE_WORKSHOP, pens);
         StringBuilder plans =
-                new StringBuilder("sheet,used width mm,used height mm,engraved mm,cut mm,head's way mm,minutes\r\n");
+                new StringBuilder("sheet,used width mm,used height mm,engraved mm,cut mm,travel mm,minutes\r\n");
         for (PlannedSheet planned : pack.sheets()) {
             String what = "sheet " + planned.number() + " of " + planned.stock()
                     + String.format(

@@ -72,20 +72,21 @@ class BenchTest {
     }
 
     @Test
-    void frozenThawedAndPackedAgain() throws IOException {
+    void frozenRestoredAndPackedAgain() throws IOException {
         var files = DesignFiles.bytes(DesignReader.read(heron));
         Revision first = bench.freeze(heron, "first", DAY);
         Files.delete(heron.resolve("heron-body.png"));
         Files.writeString(workshop.resolve("boxes/marsh-box/box.yaml"), "gone: true\n");
         Path out = folder.resolve("again");
-        Archive.thaw(bench.log(), first.name(), out);
+        Archive.restore(bench.log(), first.name(), out);
         files.forEach((name, bytes) -> assertThat(out.resolve(name)).hasBinaryContent(bytes));
         assertThat(files).hasSize(8);
         Design again = DesignReader.read(out.resolve("heron"));
         assertThat(Pack.write(again, folder.resolve("pack"), new Pack.Wish(1, Paper.A4), name -> {}))
                 .allSatisfy(file -> assertThat(file).isNotEmptyFile())
                 .hasSizeGreaterThan(10);
-        assertThatThrownBy(() -> Archive.thaw(bench.log(), first.name(), out)).hasMessageContaining("already");
+        assertThatThrownBy(() -> Archive.restore(bench.log(), first.name(), out))
+                .hasMessageContaining("already");
     }
 
     @Test

@@ -152,7 +152,7 @@ class ArchiveTest {
     @Test
     void aFrozenDesignCannotEscapeItsFolder() {
         log.freeze("evil", "Evil", Instant.EPOCH.plusSeconds(1), "", new TreeMap<>(Map.of("../../evil", new byte[1])));
-        assertThatThrownBy(() -> Archive.thaw(log, new RevisionName("evil", 1), folder.resolve("a/b")))
+        assertThatThrownBy(() -> Archive.restore(log, new RevisionName("evil", 1), folder.resolve("a/b")))
                 .hasMessageContaining("outside");
         assertThat(folder.resolve("evil")).doesNotExist();
     }

@@ -124,7 +124,7 @@ class BenchCommandTest {
                 .isEqualTo(2);
         assertThat(json.at("/pieces/0/takings/EUR").asString()).isEqualTo("41.20");
         assertThat(fine(here(
-                                "thaw",
+                                "restore",
                                 "--piece",
                                 "R-001",
                                 "-o",

@@ -231,6 +231,13 @@ class ChangeBrowserTest {
         page.close();
     }
 
+    /** Moves what is held to and fro until it was answered so often. */
+    private static void wobble(Page page, double x, double y, int answers) {
+        for (int i = 0; answers(page) < answers; i++) {
+            page.mouse().move(x + 2 * Math.sin(i / 5.0), y + 2 * Math.cos(i / 7.0));
+        }
+    }
+
     @Test
     void aDraggedPivotIsAnsweredAtOnce() {
         Page page = page("heron");
@@ -240,10 +247,10 @@ class ChangeBrowserTest {
         double y = grip.y + grip.height / 2;
         page.mouse().move(x, y);
         page.mouse().down();
-        for (int i = 0; i < 120; i++) {
-            page.mouse().move(x + 2 * Math.sin(i / 5.0), y + 2 * Math.cos(i / 7.0));
-        }
-        page.waitForCondition(() -> answers(page) >= 10);
+        // A server that has run for a while: the first answers wait for the compiler.
+        wobble(page, x, y, 200);
+        page.evaluate("performance.clearMeasures('glimpse')");
+        wobble(page, x, y, 60);
         page.keyboard().press("Escape");
         page.mouse().up();
         @SuppressWarnings("unchecked")

@@ -12,12 +12,12 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
-/** {@code jackwork bench thaw DESIGN [--revision N] -o DIR}. */
+/** {@code jackwork bench restore DESIGN [--revision N] -o DIR}. */
 @Command(
-        name = "thaw",
+        name = "restore",
         mixinStandardHelpOptions = true,
         description = "Writes a frozen design back into a folder, a small workshop of its own, to be packed again.")
-final class BenchThaw implements Callable<Integer> {
+final class BenchRestore implements Callable<Integer> {
 
     @Parameters(paramLabel = "DESIGN", arity = "0..1", description = "the design's folder; or say --piece")
     private @Nullable Path design;
@@ -44,7 +44,7 @@ final class BenchThaw implements Callable<Integer> {
                 ? bench.piece(serial).revision()
                 : bench.revision(bench.id(design == null ? out : design), number)
                         .name();
-        Archive.thaw(bench.log(), name, out);
+        Archive.restore(bench.log(), name, out);
         System.out.println(out.resolve(name.design()));
         System.err.println(name + " as it was frozen; make its files with: jackwork pack " + out.resolve(name.design())
                 + " -o DIR");
