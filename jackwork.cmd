@@ -6,7 +6,7 @@ set "JAVA=java"
 if defined JAVA_HOME set "JAVA=%JAVA_HOME%\bin\java"
 "%JAVA%" -version >nul 2>&1
 if errorlevel 1 (
-  echo Jackwork needs a Java development kit, 17 or later. Get one at https://adoptium.net 1>&2
+  echo Jackwork needs a Java development kit, 17 or later. Install any, and try again. 1>&2
   pause
   exit /b 3
 )

@@ -1,6 +1,7 @@
 import { html, type TemplateResult } from "lit";
 import type { DesignView, Pair, Part } from "./api.js";
 import { deepest, partsOf } from "./inside.js";
+import { fieldUnit, fieldValue, typed } from "./units.js";
 
 export interface AddingActions {
   /** @param value of the new entry, as the figure's file writes it */
@@ -54,7 +55,7 @@ const FIELDS: Record<string, (view: DesignView) => TemplateResult> = {
     ${choose("second", "through", figureFirst(view))} ${choose("rod", "rod", view.changeable.choices.rods)}`,
   strings: (view) => html`${named("lift")} ${choose("from", "from", figureFirst(view))}
     ${choose("to", "to", names(view))} ${choose("cord", "cord", view.changeable.choices.cords)}
-    <label>slack, mm <input name="slack" inputmode="decimal" required value="5" /></label>`,
+    <label>slack, ${fieldUnit("mm")} <input name="slack" inputmode="decimal" required value=${fieldValue(5, "mm")} /></label>`,
   parts: (view) =>
     view.changeable.outlines.length === 0
       ? html`<p>Every outline of the drawing is a part already. Draw another one in your editor and save it; it shows here.</p>`
@@ -84,7 +85,7 @@ const VALUES: Record<string, (view: DesignView, word: Words) => string | Error> 
         [word("to")],
         (to) =>
           `{cord: ${word("cord")}, from: {part: ${word("from")}, at: ${from}}, ` +
-          `to: {part: ${word("to")}, at: ${to}}, slack: ${word("slack")}}`,
+          `to: {part: ${word("to")}, at: ${to}}, slack: ${typed(word("slack"), "mm")}}`,
       ),
     ),
   parts: (_, word) => `{stock: ${word("stock")}, layer: ${word("layer")}}`,

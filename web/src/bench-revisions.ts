@@ -40,7 +40,6 @@ class BenchRevisions extends BenchPart {
           : `${many(all.tries, "try", "tries")}, ${percent(all.rate, 1)} passed, ${between(all.interval95)}`}
       </span>
       <a href=${files} download>Its files</a>
-      <span class="small fingerprint" title="SHA-256 of its files">${revision.fingerprint.slice(0, 12)}</span>
     </li>`;
   }
 }

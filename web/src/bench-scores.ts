@@ -8,7 +8,7 @@ import { Following } from "./jobs.js";
 const BUILDS = 1000;
 const SEED = 1;
 
-/** How tries of a revision went, beside what its builds say, and what is still to be tried. */
+/** How tries of a revision went, beside what its sample pieces, virtual builds, say, and what is still to be tried. */
 class BenchScores extends BenchPart {
   static override properties = { ...BenchPart.properties, revision: { attribute: false }, titled: { attribute: false } };
 
@@ -33,10 +33,10 @@ class BenchScores extends BenchPart {
       <p class="all-coins">
         ${all.rate === null
           ? "Not tried yet."
-          : html`With all coins: <strong>${all.passes} of ${all.tries}</strong> passed, ${percent(all.rate, 1)}; 95 times in 100 the
-              true share is <span class="interval" data-low=${all.interval95.low} data-high=${all.interval95.high}
+          : html`With all coins: <strong>${all.passes} of ${all.tries}</strong> passed, ${percent(all.rate, 1)}; the true share
+              lies <span class="interval" data-low=${all.interval95.low} data-high=${all.interval95.high}
                 >${between(all.interval95)}</span
-              >.`}
+              >, as such a range does 95 times in 100.`}
       </p>
       ${this.needed(revision)} ${revision.scores.map((score) => this.coin(score))}
       ${revision.scores.length > 0
@@ -88,7 +88,7 @@ class BenchScores extends BenchPart {
       ${successPicture(score, this.bench.wish.rate)}
       <p class="interval" data-low=${measured.interval95.low} data-high=${measured.interval95.high}>
         ${measured.rate === null ? "Not tried yet" : `Tried: ${scoreWords(measured)}`}.
-        ${predicted === null ? "" : `Predicted: ${predicted} of ${builds} builds, ${percent(predicted / builds, 1)}.`}
+        ${predicted === null ? "" : `Predicted: ${predicted} of ${builds} sample pieces, ${percent(predicted / builds, 1)}.`}
       </p>
       ${score.gapWords ? html`<p class="gap">${score.gapWords}</p>` : ""}
     </div>`;
@@ -113,7 +113,7 @@ class BenchScores extends BenchPart {
             ${twoBars(share(cause), revision.prediction ? predicted(cause) : null, most)}
             <span class="small"
               >${many(count, "try", "tries")}${revision.prediction
-                ? `, ${many(built.find((b) => b.cause === cause)?.tries ?? 0, "build")} of ${builds}`
+                ? `, ${many(built.find((b) => b.cause === cause)?.tries ?? 0, "sample piece")} of ${builds}`
                 : ""}</span
             >
           </li>`;
@@ -127,19 +127,19 @@ class BenchScores extends BenchPart {
     return html`<div class="predicting">
       <p>
         ${prediction
-          ? `Predicted on ${day(prediction.at)}: ${prediction.passes} of ${prediction.builds} builds work with every coin, under ` +
+          ? `Predicted on ${day(prediction.at)}: ${prediction.passes} of ${prediction.builds} sample pieces work with every coin, under ` +
             `${prediction.numbersDrawn} spreads, of which ${prediction.guesses} are guesses.`
           : "Not predicted yet: make this revision on paper, and lay that beside the tries."}
       </p>
       ${this.work.running && job
         ? html`<p class="progress">
-            <progress max=${job.size} value=${job.done} aria-label="Builds made"></progress>
+            <progress max=${job.size} value=${job.done} aria-label="Sample pieces made"></progress>
             <span>${job.done} of ${job.size} made</span>
             <button type="button" class="stop" @click=${() => void this.work.stop()}>Stop</button>
           </p>`
         : html`<p class="buttons">
             <button type="button" class="predict" @click=${() => this.begin(revision)}>
-              ${prediction ? "Predict it again" : "Predict it"}: ${BUILDS} builds
+              ${prediction ? "Predict it again" : "Predict it"}: ${BUILDS} sample pieces
             </button>
             ${job?.state === "stopped" ? html`<span class="small">Stopped; nothing was kept.</span>` : ""}
           </p>`}

@@ -95,8 +95,8 @@ class BenchUse extends BenchPart {
     return html`
       ${use.skipped.map(({ name, why }) => html`<p>${this.called(name)}: not used, ${why}</p>`)}
       ${use.changes.length === 0
-        ? html`<p>workshop.yaml says all this already.</p>`
-        : html`<h3>In workshop.yaml</h3>
+        ? html`<p>My workshop says all this already.</p>`
+        : html`<h3>In My workshop</h3>
             <ul class="changed-values">
               ${use.values.map(({ name, value }) => html`<li>${this.called(name)}: ${valueWords(value)}</li>`)}
             </ul>
@@ -116,7 +116,7 @@ class BenchUse extends BenchPart {
             <div class="effects">${this.effects.map((effect) => this.effect(effect))}</div>
             <p class="buttons">
               <button type="button" class="apply write-use" ?disabled=${this.asking} @click=${() => this.write(use)}>
-                Write them into workshop.yaml
+                Write them into My workshop
               </button>
             </p>`}
     `;
@@ -138,7 +138,7 @@ class BenchUse extends BenchPart {
     try {
       await this.bench.post("/api/bench/use", { wanted: this.wanted, text: use.text });
       this.use = null;
-      this.done = "Written into workshop.yaml; nothing else of it changed.";
+      this.done = "Written into My workshop; nothing else of it changed.";
       this.desk.show(await get<DesignView>(designPath(this.desk.chosen)));
     } catch (e) {
       this.problem = words(e);

@@ -1,5 +1,5 @@
 import type { Interval, MoneySum, ScoreView, ValueView } from "./api.js";
-import { fieldUnit, fieldValue, shownIn } from "./units.js";
+import { fieldUnit, fieldValue, lengthTyped } from "./units.js";
 
 /** The bench's numbers in words. */
 
@@ -16,7 +16,7 @@ export function between({ low, high }: Interval): string {
 
 export function scoreWords(score: ScoreView): string {
   if (score.rate === null) return "not tried yet";
-  return `${score.passes} of ${score.tries} passed, ${percent(score.rate, 1)}; 95 times in 100 the true share is ${between(score.interval95)}`;
+  return `${score.passes} of ${score.tries} passed, ${percent(score.rate, 1)}; the true share lies ${between(score.interval95)}, as such a range does 95 times in 100`;
 }
 
 /** A moment as this place's day. */
@@ -64,8 +64,8 @@ export const list = (text: string): string[] =>
     .filter((word) => word !== "")
     .map(plain);
 
-/** A length as typed, in mm for the log. */
+/** A length as typed, in mm for the log; what is none as it stands, to be told so. */
 export function millimetres(text: string): string {
-  const bare = plain(text);
-  return shownIn() === "in" && /^[\d.]+$/.test(bare) ? trimmed(25.4 * Number(bare), 4) : bare;
+  const mm = lengthTyped(text);
+  return mm === null ? plain(text) : trimmed(mm, 4);
 }

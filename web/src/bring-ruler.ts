@@ -1,6 +1,7 @@
 import { html, type TemplateResult } from "lit";
 import type { Pair } from "./api.js";
 import type { Figure } from "./bring-model.js";
+import { fieldUnit, fieldValue, lengthTyped, shownIn } from "./units.js";
 
 /** A length across a drawing whose true size is asked for. */
 export class Ruler {
@@ -40,18 +41,14 @@ export function sizePanel(figure: Figure, ruler: Ruler, resize: (wanted: number)
       ><input
         class="length"
         inputmode="decimal"
-        aria-label="True length in millimetres"
-        .value=${ruler.length.toFixed(1)}
-        @change=${(e: Event) => resize(millimetres((e.target as HTMLInputElement).value))}
+        aria-label=${`True length in ${shownIn() === "mm" ? "millimetres" : "inches"}`}
+        .value=${lengthShown(ruler.length)}
+        @change=${(e: Event) => resize(lengthTyped((e.target as HTMLInputElement).value) ?? Number.NaN)}
       />
-      mm</label
+      ${fieldUnit("mm")}</label
     >
     <p class="quiet">Click a part to measure its width, or drag the two ends to a length that you know.</p>
     ${flaws.map((flaw) => html`<p class="complaint">${flaw.words} It is left out.</p>`)}`;
 }
 
-/** A typed length in mm; inches as such. */
-function millimetres(text: string): number {
-  const number = Number.parseFloat(text.replace(",", "."));
-  return /in|"/.test(text) ? number * 25.4 : number;
-}
+const lengthShown = (mm: number): string => (shownIn() === "mm" ? mm.toFixed(1) : fieldValue(mm, "mm"));

@@ -1,6 +1,7 @@
 import { html, type TemplateResult } from "lit";
 import type { Grounds } from "./api.js";
 import { type Figure, plain, type PartEntry, type PointEntry, type Role } from "./bring-model.js";
+import { lengthsShown } from "./units.js";
 
 /** Tells the dialogue that something was said. */
 export type Said = () => void;
@@ -48,7 +49,7 @@ export function partPanel(figure: Figure, part: PartEntry, grounds: Grounds, sai
       >Made of
       <select class="stock" @change=${(e: Event) => set({ stock: value(e) })}>
         ${grounds.sheets.map(
-          (s) => html`<option value=${s.name} .selected=${s.name === part.stock}>${s.name} (${s.thickness} mm)</option>`,
+          (s) => html`<option value=${s.name} .selected=${s.name === part.stock}>${s.name} (${lengthsShown([s.thickness], 2)})</option>`,
         )}
       </select></label
     >
@@ -76,11 +77,11 @@ export function partPanel(figure: Figure, part: PartEntry, grounds: Grounds, sai
       ? html`<p class="layer">
           Move it
           <button type="button" @click=${nudge(-1, 0)}>left</button> <button type="button" @click=${nudge(1, 0)}>right</button>
-          <button type="button" @click=${nudge(0, 1)}>up</button> <button type="button" @click=${nudge(0, -1)}>down</button> by 1 mm
+          <button type="button" @click=${nudge(0, 1)}>up</button> <button type="button" @click=${nudge(0, -1)}>down</button> by ${lengthsShown([1])}
         </p>`
       : ""}
     <p class="quiet">
-      ${part.shape.width.toFixed(1)} × ${part.shape.height.toFixed(1)} mm${part.shape.twins > 0
+      ${lengthsShown([part.shape.width, part.shape.height], 1)}${part.shape.twins > 0
         ? `; drawn ${part.shape.twins + 1} times, taken as one`
         : ""}
     </p>

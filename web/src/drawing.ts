@@ -7,6 +7,7 @@ import type { Playing } from "./playing.js";
 import { sceneDrawing } from "./scene.js";
 import { stopGrips } from "./stop-grip.js";
 import { rides, type Swept, sweptRoom } from "./swept.js";
+import { lengthsShown } from "./units.js";
 
 /** Bare paper around the figure, mm: the handle and its arrow need as much. */
 const MARGIN = 12;
@@ -100,7 +101,7 @@ function spots({ view, dragging }: Look): TemplateResult {
     const [x, y] = dragging.at(grip);
     const { name } = grip;
     return svg`<g class="grip" data-grip=${grip.path} role="button" tabindex="0"
-        aria-label=${`${name}, at ${x.toFixed(1)} right, ${y.toFixed(1)} up; arrow keys move it`}
+        aria-label=${`${name}, at ${lengthsShown([x], 1)} right, ${lengthsShown([y], 1)} up; arrow keys move it`}
         transform=${`translate(${x} ${y})`}
         @pointerdown=${(e: PointerEvent) => dragging.take(grip, e)}
         @pointermove=${(e: PointerEvent) => dragging.move(grip, e)}

@@ -33,7 +33,7 @@ export function hand(making: Making, view: MakeView): TemplateResult {
       <legend>The sheet in hand</legend>
       <p class="quiet">
         Bought ply is never its label. Measure the very sheet you will cut: every slot and tab follows. This holds for this
-        sheet alone; workshop.yaml stays as it is.
+        sheet alone; My workshop stays as it is.
       </p>
       ${view.stocks.map((stock) => stockField(making, stock))}
     </fieldset>
@@ -44,7 +44,7 @@ function stockField(making: Making, stock: StockInHand): TemplateResult {
   const { measured } = making.wanted;
   const known = measured[stock.stock];
   const id = `in-hand-${stock.stock}`;
-  const says = `workshop.yaml says ${lengthsShown([stock.thickness], 2)}, ${
+  const says = `My workshop says ${lengthsShown([stock.thickness], 2)}, ${
     stock.basis === "guess" ? "a guess" : stock.basis
   }: ${stock.source}`;
   return html`<div class="hand-row">

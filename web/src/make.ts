@@ -97,7 +97,7 @@ class MakeRoom extends LitElement {
   }
 
   private forget(): TemplateResult {
-    return html`<button type="button" @click=${() => this.making.forgetMeasured()}>Go by workshop.yaml again</button>`;
+    return html`<button type="button" @click=${() => this.making.forgetMeasured()}>Go by My workshop again</button>`;
   }
 
   private readonly actions: FindingActions = {

@@ -1,38 +1,15 @@
-import { html, LitElement, type PropertyValues, type TemplateResult } from "lit";
-import { designPath, type PayView } from "./api.js";
-import { Following } from "./jobs.js";
+import { html, type TemplateResult } from "lit";
+import type { PayView } from "./api.js";
 import { standing } from "./pay-wish.js";
 import { number } from "./pay-words.js";
+import { PayWork } from "./pay-work.js";
 
 const FEW = 200;
 const MANY = 1000;
 const SEED = 1;
 
-/** The share of pieces that pass at once: a guess until virtual builds are drawn. Tells of new ones as an event `settled`. */
-class PayDraw extends LitElement {
-  static override properties = { pay: { attribute: false }, design: {} };
-
-  pay: PayView | null = null;
-  design = "";
-  private readonly work = new Following(this);
-  private told = 0;
-
-  protected override createRenderRoot(): HTMLElement {
-    return this;
-  }
-
-  protected override willUpdate(changed: PropertyValues): void {
-    if (changed.has("design") && changed.get("design") !== undefined) this.work.forget();
-  }
-
-  protected override updated(): void {
-    const { job } = this.work;
-    if (job?.state === "done" && job.number !== this.told) {
-      this.told = job.number;
-      this.dispatchEvent(new CustomEvent("settled", { bubbles: true }));
-    }
-  }
-
+/** The share of pieces that pass at once: a guess until sample pieces, virtual builds, are made. */
+class PayDraw extends PayWork {
   protected override render(): TemplateResult {
     const { pay } = this;
     if (!pay) return html``;
@@ -42,17 +19,10 @@ class PayDraw extends LitElement {
         ${this.work.running
           ? html`<button type="button" class="stop" @click=${() => void this.work.stop()}>Stop</button>`
           : [FEW, MANY].map(
-              (builds) => html`<button type="button" class="draw" @click=${() => this.begin(builds)}>Draw ${builds}</button>`,
+              (builds) => html`<button type="button" class="draw" @click=${() => this.begin("pay-draw", pay, { builds, seed: SEED })}>Make ${builds}</button>`,
             )}
       </p>
       ${this.progress()} ${this.work.problem ? html`<p class="problem">${this.work.problem}</p>` : ""}`;
-  }
-
-  private begin(builds: number): void {
-    const { pay } = this;
-    if (!pay) return;
-    const request = { version: pay.version, laidOut: pay.laidOut, builds, seed: SEED };
-    void this.work.begin(designPath(this.design, "pay-draw"), request);
   }
 
   private progress(): TemplateResult {
@@ -60,7 +30,7 @@ class PayDraw extends LitElement {
     if (!job || job.state === "done") return html``;
     const words = { running: "tried", done: "", stopped: "tried, then stopped; nothing was changed", failed: "tried, then it failed" };
     return html`<p class="progress" role="status">
-      <progress max=${job.size} value=${job.done} aria-label="Virtual builds"></progress>
+      <progress max=${job.size} value=${job.done} aria-label="Sample pieces"></progress>
       <span>${job.done} of ${job.size} ${words[job.state]}</span>
     </p>`;
   }
@@ -69,10 +39,10 @@ class PayDraw extends LitElement {
 function share(pay: PayView): string {
   const now = number(standing(pay, "yields.first-time"));
   if (!pay.drawn) {
-    return `That ${now} of 100 pass their trial at once is a guess. Virtual builds tell better, put together by you and by a beginner.`;
+    return `That ${now} of 100 pass their trial at once is a guess. Sample pieces tell better, put together by you and by a beginner.`;
   }
   const { builds, passes, beginners, words } = pay.drawn;
-  return `${passes} of ${builds} virtual builds pass with every coin; put together by beginners ${number(100 * beginners)} of 100. ${words}.`;
+  return `${passes} of ${builds} sample pieces pass with every coin; put together by beginners ${number(100 * beginners)} of 100. ${words}.`;
 }
 
 customElements.define("jackwork-pay-draw", PayDraw);

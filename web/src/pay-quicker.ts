@@ -1,34 +1,11 @@
-import { html, LitElement, type PropertyValues, type TemplateResult } from "lit";
-import { designPath, type Offer, type PayView } from "./api.js";
-import { Following } from "./jobs.js";
+import { html, type TemplateResult } from "lit";
+import type { Offer, PayView } from "./api.js";
 import { bar } from "./pay-bars.js";
 import { money, number, size } from "./pay-words.js";
+import { PayWork } from "./pay-work.js";
 
-/** Quicker ways of making; findings run again where they are edits of the design. Tells of it as an event `settled`. */
-class PayQuicker extends LitElement {
-  static override properties = { pay: { attribute: false }, design: {} };
-
-  pay: PayView | null = null;
-  design = "";
-  private readonly work = new Following(this);
-  private told = 0;
-
-  protected override createRenderRoot(): HTMLElement {
-    return this;
-  }
-
-  protected override willUpdate(changed: PropertyValues): void {
-    if (changed.has("design") && changed.get("design") !== undefined) this.work.forget();
-  }
-
-  protected override updated(): void {
-    const { job } = this.work;
-    if (job?.state === "done" && job.number !== this.told) {
-      this.told = job.number;
-      this.dispatchEvent(new CustomEvent("settled", { bubbles: true }));
-    }
-  }
-
+/** Quicker ways of making; findings run again where they are edits of the design. */
+class PayQuicker extends PayWork {
   protected override render(): TemplateResult {
     const { pay } = this;
     if (!pay) return html``;
@@ -66,7 +43,7 @@ class PayQuicker extends LitElement {
     return html`<p class="buttons">
         ${this.work.running
           ? html`<button type="button" class="stop" @click=${() => void this.work.stop()}>Stop</button>`
-          : html`<button type="button" class="ask-again" @click=${() => this.begin(pay)}>Ask every question again</button>`}
+          : html`<button type="button" class="ask-again" @click=${() => this.begin("pay-again", pay)}>Ask every question again</button>`}
       </p>
       ${job && job.state !== "done"
         ? html`<p class="progress" role="status">
@@ -74,11 +51,6 @@ class PayQuicker extends LitElement {
           </p>`
         : ""}
       ${this.work.problem ? html`<p class="problem">${this.work.problem}</p>` : ""}`;
-  }
-
-  private begin(pay: PayView): void {
-    const request = { version: pay.version, laidOut: pay.laidOut };
-    void this.work.begin(designPath(this.design, "pay-again"), request);
   }
 }
 

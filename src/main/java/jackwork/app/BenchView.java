@@ -41,7 +41,6 @@ record BenchView(
             String title,
             String at,
             String note,
-            String fingerprint,
             List<String> coins,
             ScoreView all,
             List<CoinScore> scores,

@@ -102,7 +102,6 @@ final class BenchViewMaker {
                 revision.title(),
                 revision.at().toString(),
                 revision.note(),
-                revision.fingerprint(),
                 bench.coins(revision.name()),
                 score(of.all(), prediction),
                 of.coins().stream().map(this::coin).toList(),

@@ -62,7 +62,7 @@ final class RevisionPicture {
         svg.append(String.format(
                 Locale.ROOT,
                 "<circle cx=\"%.1f\" cy=\"%.1f\" r=\"%.1f\" fill=\"#fdfaf3\" stroke=\"%s\" stroke-width=\"%.2f\"/>"
-                        + "<text x=\"%.1f\" y=\"%.1f\" font-size=\"%.1f\" font-family=\"Georgia, serif\""
+                        + "<text x=\"%.1f\" y=\"%.1f\" font-size=\"%.1f\" font-family=\"serif\""
                         + " text-anchor=\"middle\" fill=\"#2c2620\">%d</text>",
                 x,
                 y,

@@ -36,7 +36,7 @@ public final class Archive {
         List<Path> written = new ArrayList<>();
         List<Revision> revisions = log.revisions();
         for (Revision revision : revisions) {
-            Path place = folder.resolve(REVISIONS).resolve(revision.name().toString());
+            Path place = folder.resolve(REVISIONS).resolve(revision.name().folder());
             writeFiles(log.files(revision.name()), place);
             written.add(place);
         }
@@ -107,8 +107,7 @@ public final class Archive {
     private static Map<Revision, SortedMap<String, byte[]>> revisions(Path from, Path table) throws IOException {
         Map<Revision, SortedMap<String, byte[]>> revisions = new java.util.LinkedHashMap<>();
         for (RevisionTable.Line line : RevisionTable.read(REVISIONS + ".csv", text(table))) {
-            Path folder =
-                    from.resolve(REVISIONS).resolve(line.name().toString()).normalize();
+            Path folder = from.resolve(REVISIONS).resolve(line.name().folder()).normalize();
             if (!folder.startsWith(from.resolve(REVISIONS).normalize()) || !Files.isDirectory(folder)) {
                 throw new BenchException(line.place() + "expected the frozen files in " + folder);
             }

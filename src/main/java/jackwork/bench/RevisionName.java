@@ -11,8 +11,14 @@ public record RevisionName(String design, int number) {
         Texts.require("revision", number, 1, 1_000_000);
     }
 
+    /** Where an archive keeps its files, below those of revisions. */
+    String folder() {
+        return design + "/revision-" + number;
+    }
+
+    /** As people say it. */
     @Override
     public String toString() {
-        return design + "@" + number;
+        return design + ", revision " + number;
     }
 }

@@ -115,7 +115,10 @@ final class BenchReportCommand implements Callable<Integer> {
 
     static String words(ObjectNode piece) {
         StringBuilder words = new StringBuilder(piece.get("serial").asString());
-        words.append("  ").append(piece.get("design").asString()).append('@').append(piece.get("revision"));
+        words.append("  ")
+                .append(piece.get("design").asString())
+                .append(", revision ")
+                .append(piece.get("revision"));
         words.append("  ").append(piece.get("where").asString());
         if (!piece.get("who").asString().isEmpty()) {
             words.append(", ").append(piece.get("who").asString());

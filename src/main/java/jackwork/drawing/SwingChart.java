@@ -41,7 +41,7 @@ public final class SwingChart {
         svg.append(String.format(
                 Locale.ROOT,
                 "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 %.0f %.0f\" role=\"img\""
-                        + " font-family=\"Liberation Sans, Arial, sans-serif\" font-size=\"13\" fill=\"#2b2b2b\">\n",
+                        + " font-family=\"sans-serif\" font-size=\"13\" fill=\"#2b2b2b\">\n",
                 WIDE,
                 high));
         svg.append("<title>").append(escaped(title)).append("</title>\n");

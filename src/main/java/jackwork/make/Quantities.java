@@ -72,7 +72,7 @@ public record Quantities(
         work.put("load-sheet", (double) sheets.size());
         if (!printed.isEmpty()) {
             work.put("set-up-printer", 1.0);
-            work.put("print-plate", plates(printed, workshop, quantity));
+            work.put("print-bed", bedfuls(printed, workshop, quantity));
             work.put(
                     "clean-print",
                     quantity * printed.stream().mapToDouble(PrintedPiece::each).sum());
@@ -137,7 +137,7 @@ public record Quantities(
         return quantity * volume * workshop.printerOrGuess().density().value() / 1000;
     }
 
-    private static double plates(List<PrintedPiece> printed, WorkshopFile workshop, int quantity) {
+    private static double bedfuls(List<PrintedPiece> printed, WorkshopFile workshop, int quantity) {
         List<Double> bed = workshop.printerOrGuess().bed();
         double area = 0;
         for (PrintedPiece piece : printed) {

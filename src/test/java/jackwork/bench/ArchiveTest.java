@@ -143,7 +143,7 @@ class ArchiveTest {
                 .hasMessageContaining("trials.csv");
         Path out = folder.resolve("out");
         Archive.write(log, out);
-        Files.writeString(out.resolve("revisions/heron@1/heron/design.yaml"), "other");
+        Files.writeString(out.resolve("revisions/heron/revision-1/heron/design.yaml"), "other");
         BenchLog other = BenchLog.in(Files.createDirectory(folder.resolve("other")));
         assertThatThrownBy(() -> Archive.read(other, out)).hasMessageContaining("not those that were frozen");
         assertThat(folder.resolve("other")).isEmptyDirectory();

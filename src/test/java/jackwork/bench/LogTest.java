@@ -131,7 +131,7 @@ class LogTest {
         log.add(Kinds.PIECES, new Piece(stamp("p"), "R-1", HERON, ""));
         assertThatThrownBy(() -> log.add(
                         Kinds.TRIALS, new Trial(stamp("t"), new RevisionName("heron", 2), "R-1", "EUR-1", 1, Map.of())))
-                .hasMessageContaining("not of heron@2");
+                .hasMessageContaining("not of heron, revision 2");
         assertThatThrownBy(() -> log.add(Kinds.PIECES, new Piece(stamp("q"), "R-1", HERON, "")))
                 .hasMessageContaining("another serial");
     }

@@ -74,9 +74,9 @@ class BenchCommandTest {
 
     @Test
     void aPiecesLife() throws IOException {
-        assertThat(fine(run("freeze", heron, "--note", "first cut"))).startsWith("heron@1: ");
+        assertThat(fine(run("freeze", heron, "--note", "first cut"))).startsWith("heron, revision 1: ");
         assertThat(fine(run("piece", "add", heron, "--serial", "R-001", "--batch", "March")))
-                .contains("R-001 of heron@1");
+                .contains("R-001 of heron, revision 1");
         assertThat(fine(run(
                         "trial",
                         heron,
@@ -111,7 +111,7 @@ class BenchCommandTest {
                 .contains("41.20 EUR");
         assertThat(fine(here("piece", "spare", "R-001", "--part", "lever"))).contains("lever");
         assertThat(fine(here("piece", "list")))
-                .contains("R-001  heron@1  placed, Marsh hut")
+                .contains("R-001  heron, revision 1  placed, Marsh hut")
                 .contains("took in 41.20 EUR")
                 .contains("repaired 1 times");
         String report = fine(here("report"));
@@ -142,8 +142,10 @@ class BenchCommandTest {
         Path design = Path.of(heron, "design.yaml");
         Files.writeString(design, Files.readString(design).replaceFirst("distance: 60", "distance: 55"));
         Ran trial = run("trial", heron, "--coin", "EUR-1", "--tries", "5");
-        assertThat(trial.err()).contains("Taken for heron@1").contains("have changed since");
-        assertThat(fine(run("freeze", heron))).contains("heron@2").contains("gestures.beak.distance: 60 -> 55");
+        assertThat(trial.err()).contains("Taken for heron, revision 1").contains("have changed since");
+        assertThat(fine(run("freeze", heron)))
+                .contains("heron, revision 2")
+                .contains("gestures.beak.distance: 60 -> 55");
         assertThat(fine(run("revisions", heron, "--compare", "1,2"))).contains("distance: 60 -> 55");
         assertThat(fine(run("revisions", heron))).hasLineCount(2);
         assertThat(complaint(run("revisions", heron, "--compare", "1,9"))).contains("it has 1 to 2");

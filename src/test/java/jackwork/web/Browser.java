@@ -1,5 +1,6 @@
 package jackwork.web;
 
+import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.BrowserType;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.Playwright;
@@ -63,6 +64,12 @@ final class Browser implements AutoCloseable {
     /** Errors and warnings of every page so far. */
     List<String> complaints() {
         return complaints;
+    }
+
+    /** For the next test: no page is left open, and nothing was complained of. */
+    void closePages() {
+        List.copyOf(browser.contexts()).forEach(BrowserContext::close);
+        complaints.clear();
     }
 
     static void keep(Page page, String name) {

@@ -291,9 +291,9 @@ class PayBrowserTest {
         assertThat(page.locator(".good-share").textContent()).contains("is a guess");
         String floor = page.locator(".floor-row .amount").textContent();
         page.locator(".draw").first().click();
-        page.waitForSelector(".good-share:has-text('virtual builds pass')");
+        page.waitForSelector(".good-share:has-text('sample pieces pass')");
         answered(page);
-        assertThat(page.locator(".good-share").textContent()).contains("of 200 virtual builds");
+        assertThat(page.locator(".good-share").textContent()).contains("of 200 sample pieces");
         assertThat(page.locator(".floor-row .amount").textContent()).isNotEqualTo(floor);
         page.close();
     }
