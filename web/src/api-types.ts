@@ -191,7 +191,6 @@ export interface Frozen {
   title: string;
   at: string;
   note: string;
-  fingerprint: string;
   coins: string[];
   all: ScoreView;
   scores: CoinScore[];

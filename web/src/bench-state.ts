@@ -1,6 +1,6 @@
-import type { ReactiveController, ReactiveControllerHost } from "lit";
 import { type BenchPulse, type BenchView, get, type PhoneView, post, type Typed } from "./api.js";
 import { now, Queue, type Sent, uuid } from "./unsent.js";
+import { Watched } from "./watched.js";
 
 const LOOK_EVERY = 1500;
 const WISH = "jackwork-bench-wish";
@@ -12,7 +12,7 @@ export interface Wish {
 }
 
 /** The log as it was last seen, and what is on its way into it. */
-export class BenchState implements ReactiveController {
+export class BenchState extends Watched {
   view: BenchView | null = null;
   phone: PhoneView | null = null;
   /** That its entries are shown of; empty for all. */
@@ -23,26 +23,9 @@ export class BenchState implements ReactiveController {
   away = false;
   wish: Wish = kept();
 
-  private readonly watching = new Set<ReactiveControllerHost>();
   private queue: Queue<Typed> | null = null;
   private timer = 0;
   private fetching: Promise<void> | null = null;
-
-  watch(host: ReactiveControllerHost): this {
-    if (!this.watching.has(host)) {
-      this.watching.add(host);
-      host.addController(this);
-    }
-    return this;
-  }
-
-  hostConnected(): void {
-    // Nothing: begun and ended by the room.
-  }
-
-  changed(): void {
-    for (const host of this.watching) host.requestUpdate();
-  }
 
   /** What waits is kept by workshop: another's page may have the same address. */
   begin(workshop: string): void {

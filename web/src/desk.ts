@@ -1,7 +1,7 @@
-import type { ReactiveController, ReactiveControllerHost } from "lit";
 import { type DesignView, designPath, get, type Glimpse, post, Refused, type Step, type VersionView, type Workshop } from "./api.js";
 import { merged, sameValue, valueAt } from "./merge.js";
 import { placeName } from "./names.js";
+import { Watched } from "./watched.js";
 
 /** How often the files are looked at for what was changed elsewhere, ms. */
 const LOOK_EVERY = 1500;
@@ -22,7 +22,7 @@ export interface Choice {
 }
 
 /** What lies on the desk: the workshop, and the design that the address names. Every room reads and changes it here. */
-export class Desk implements ReactiveController {
+export class Desk extends Watched {
   workshop: Workshop | null = null;
   /** The chosen design's id. */
   chosen = "";
@@ -38,29 +38,12 @@ export class Desk implements ReactiveController {
   away = false;
   choice: Choice | null = null;
 
-  private readonly watching = new Set<ReactiveControllerHost>();
   private readonly pending: Pending[] = [];
   private saving = false;
   private sending: AbortController | null = null;
   private glimpsed: DesignView | null = null;
   private wanted: Step[] | null = null;
   private looking = false;
-
-  /** Every element that shows something of the desk watches it. */
-  watch(host: ReactiveControllerHost): this {
-    this.watching.add(host);
-    host.addController(this);
-    return this;
-  }
-
-  hostConnected(): void {
-    // Nothing: the desk outlives what shows it.
-  }
-
-  /** Tells all who watch that something has changed. */
-  changed(): void {
-    for (const host of this.watching) host.requestUpdate();
-  }
 
   /** As it is to be shown: as saved, or as it would be with what is being dragged. */
   get shown(): DesignView | null {

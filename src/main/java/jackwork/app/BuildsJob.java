@@ -8,13 +8,13 @@ import jackwork.design.DesignFiles;
 import java.util.Optional;
 
 /** Virtual builds. */
-final class BuildsJob extends Job {
+class BuildsJob extends Job {
 
     private static final int MOST_BUILDS = 20_000;
 
     private final BuildRun run;
 
-    private BuildsJob(String id, String version, BuildRun run) {
+    BuildsJob(String id, String version, BuildRun run) {
         super(id, version, run.size());
         this.run = run;
     }
@@ -31,7 +31,12 @@ final class BuildsJob extends Job {
 
     @Override
     void work() throws InterruptedException {
-        run.run(Runtime.getRuntime().availableProcessors(), this::reached);
+        made(run.run(Runtime.getRuntime().availableProcessors(), this::reached));
+    }
+
+    /** All are made: what becomes of them. */
+    void made(BuildReport report) {
+        // They are looked at as they are.
     }
 
     @Override

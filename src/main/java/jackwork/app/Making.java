@@ -164,7 +164,8 @@ public final class Making implements AutoCloseable {
 
     private static void check(ForMaking wanted) {
         if (wanted.quantity() < 1 || wanted.quantity() > MOST_PIECES) {
-            throw new BadRequestException("read " + wanted.quantity() + " pieces, expected 1 to " + MOST_PIECES);
+            throw new BadRequestException("read " + wanted.quantity() + " pieces, expected 1 to " + MOST_PIECES
+                    + "; more with: jackwork pack DESIGN --quantity N");
         }
     }
 

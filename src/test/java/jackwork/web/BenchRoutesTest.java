@@ -54,12 +54,7 @@ class BenchRoutesTest {
     }
 
     private HttpResponse<String> send(String method, String path, String body, String... headers) throws Exception {
-        HttpRequest.Builder request = HttpRequest.newBuilder(URI.create(server.address() + path))
-                .method(method, HttpRequest.BodyPublishers.ofString(body));
-        if (headers.length > 0) {
-            request.headers(headers);
-        }
-        return HttpClient.newHttpClient().send(request.build(), HttpResponse.BodyHandlers.ofString());
+        return new Asking(server.address()).send(method, path, body, headers);
     }
 
     private JsonNode get(String path) throws Exception {

@@ -314,7 +314,7 @@ class BringBrowserTest {
         page.locator(".next").press("Enter");
         page.locator(".sheet .outline").nth(1).press("Enter");
         assertThat(page.locator(".panel .quiet").textContent())
-                .contains("120.0 ×")
+                .contains("120 ×")
                 .contains("drawn 2 times");
         page.locator(".next").press("Enter");
         page.locator("[data-point=point-2]").press("Enter");

@@ -5,9 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import jackwork.DemoCopy;
 import jackwork.app.Workbench;
 import java.io.IOException;
-import java.net.URI;
-import java.net.http.HttpClient;
-import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -45,12 +42,7 @@ class EditingTest {
     }
 
     private HttpResponse<String> ask(String path, String body) throws Exception {
-        HttpRequest.Builder request = HttpRequest.newBuilder(URI.create(server.address() + path));
-        return HttpClient.newHttpClient()
-                .send(
-                        (body.isEmpty() ? request.GET() : request.POST(HttpRequest.BodyPublishers.ofString(body)))
-                                .build(),
-                        HttpResponse.BodyHandlers.ofString());
+        return new Asking(server.address()).send(body.isEmpty() ? "GET" : "POST", path, body);
     }
 
     private JsonNode view(String id) throws Exception {

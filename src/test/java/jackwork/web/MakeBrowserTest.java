@@ -177,7 +177,7 @@ class MakeBrowserTest {
         page.waitForSelector(".says:has-text('Cut for 3.2 mm')");
         laid(page);
         assertThat(slot(page)).isCloseTo(3.2 + fit, within(0.001));
-        assertThat(page.locator("#in-hand-birch-3-says").textContent()).contains("workshop.yaml says 2.95 mm");
+        assertThat(page.locator("#in-hand-birch-3-says").textContent()).contains("My workshop says 2.95 mm");
         Browser.keep(page, "make-heron-measured");
 
         page.locator(".lengths").click();

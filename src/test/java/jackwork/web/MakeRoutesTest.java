@@ -63,12 +63,7 @@ class MakeRoutesTest {
     }
 
     private static HttpResponse<byte[]> ask(String method, String path, String body) throws Exception {
-        return HttpClient.newHttpClient()
-                .send(
-                        HttpRequest.newBuilder(URI.create(server.address() + path))
-                                .method(method, HttpRequest.BodyPublishers.ofString(body))
-                                .build(),
-                        HttpResponse.BodyHandlers.ofByteArray());
+        return new Asking(server.address()).bytes(method, path, body);
     }
 
     private static HttpResponse<byte[]> asked(String what, String making, String more) throws Exception {
@@ -81,13 +76,7 @@ class MakeRoutesTest {
 
     private static JsonNode finished(HttpResponse<byte[]> begun) throws Exception {
         assertThat(begun.statusCode()).isEqualTo(200);
-        JsonNode now = JSON.readTree(begun.body());
-        String address = "api/jobs/" + now.path("number").asInt();
-        while (now.path("state").asString().equals("running")) {
-            Thread.sleep(50);
-            now = JSON.readTree(ask("GET", address, "").body());
-        }
-        return now;
+        return new Asking(server.address()).finished(JSON.readTree(begun.body()));
     }
 
     private static Map<String, byte[]> written(String into, int quantity, Paper paper, Map<String, Double> measured)

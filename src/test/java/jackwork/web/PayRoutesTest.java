@@ -8,9 +8,6 @@ import jackwork.app.Workbench;
 import java.lang.management.ManagementFactory;
 import java.lang.management.ThreadMXBean;
 import java.math.BigDecimal;
-import java.net.URI;
-import java.net.http.HttpClient;
-import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -51,12 +48,7 @@ class PayRoutesTest {
     }
 
     private static HttpResponse<String> ask(String method, String path, String body) throws Exception {
-        return HttpClient.newHttpClient()
-                .send(
-                        HttpRequest.newBuilder(URI.create(server.address() + path))
-                                .method(method, HttpRequest.BodyPublishers.ofString(body))
-                                .build(),
-                        HttpResponse.BodyHandlers.ofString());
+        return new Asking(server.address()).send(method, path, body);
     }
 
     private static JsonNode pay(String body) throws Exception {
@@ -66,13 +58,8 @@ class PayRoutesTest {
     }
 
     private static JsonNode finished(String path, String body) throws Exception {
-        JsonNode job = JSON.readTree(ask("POST", path, body).body());
-        while (job.path("state").asString().equals("running")) {
-            Thread.sleep(50);
-            job = JSON.readTree(
-                    ask("GET", "api/jobs/" + job.path("number").asInt(), "").body());
-        }
-        return job;
+        return new Asking(server.address())
+                .finished(JSON.readTree(ask("POST", path, body).body()));
     }
 
     @Test

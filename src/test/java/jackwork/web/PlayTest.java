@@ -3,9 +3,6 @@ package jackwork.web;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import jackwork.app.Workbench;
-import java.net.URI;
-import java.net.http.HttpClient;
-import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.nio.file.Path;
 import org.junit.jupiter.api.AfterAll;
@@ -33,25 +30,15 @@ class PlayTest {
     }
 
     private static HttpResponse<String> ask(String method, String path, String body) throws Exception {
-        return HttpClient.newHttpClient()
-                .send(
-                        HttpRequest.newBuilder(URI.create(server.address() + path))
-                                .method(method, HttpRequest.BodyPublishers.ofString(body))
-                                .build(),
-                        HttpResponse.BodyHandlers.ofString());
+        return new Asking(server.address()).send(method, path, body);
     }
 
     private static JsonNode get(String path) throws Exception {
-        return JSON.readTree(ask("GET", path, "").body());
+        return new Asking(server.address()).json(path);
     }
 
     private static JsonNode finished(JsonNode job) throws Exception {
-        JsonNode now = job;
-        while (now.path("state").asString().equals("running")) {
-            Thread.sleep(50);
-            now = get("api/jobs/" + job.path("number").asInt());
-        }
-        return now;
+        return new Asking(server.address()).finished(job);
     }
 
     @Test
