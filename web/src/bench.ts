@@ -131,7 +131,7 @@ class BenchRoom extends LitElement {
       </div>
       ${refused
         ? html`<p class="told away" role="alert">
-            Not taken: ${refused} <button type="button" class="plain" @click=${this.heard}>Close</button>
+            <span class="as-told">Not taken: ${refused}</span> <button type="button" class="plain" @click=${this.heard}>Close</button>
           </p>`
         : ""}
     `;

@@ -132,7 +132,7 @@ class JackworkPage extends LitElement {
         : ""}
       ${note
         ? html`<p class="told" role="status">
-            ${inUnits(note)}
+            <span class="as-told">${inUnits(note)}</span>
             <button type="button" class="plain" @click=${this.heard}>Close</button>
           </p>`
         : ""}

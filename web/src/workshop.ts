@@ -63,7 +63,7 @@ class WorkshopRoom extends LitElement {
   protected override render(): TemplateResult {
     const { view } = this;
     return html`<main class="workshop" ?data-ready=${view !== null}>
-      <section class="verdicts" aria-label="What the designs hang on">${verdictsList(this.designs, this.verdicts, this.earlier)}</section>
+      <section class="verdicts" tabindex="0" aria-label="What the designs hang on">${verdictsList(this.designs, this.verdicts, this.earlier)}</section>
       <section class="values" aria-label="The workshop's numbers">
         ${this.problem ? html`<p class="problem" role="alert">${inUnits(this.problem)}</p>` : ""}
         ${view ? this.all(view) : html`<p class="waiting" role="status">Reading your workshop …</p>`}
