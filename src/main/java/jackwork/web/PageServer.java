@@ -63,6 +63,7 @@ public final class PageServer {
             config.http.maxRequestSize = 64 * 1024L;
             config.routes.before(PageServer::guard);
             rooms.forEach(room -> room.add(config.routes));
+            Faults.add(config.routes);
             config.routes.exception(
                     UnknownDesignException.class,
                     (e, context) -> Answers.refuse(

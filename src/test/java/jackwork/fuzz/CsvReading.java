@@ -23,7 +23,7 @@ import org.jspecify.annotations.Nullable;
 public final class CsvReading extends Reading {
 
     private static final CsvReading READING = new CsvReading();
-    private static final Pattern NAMES = Pattern.compile("\\.csv|revision");
+    private static final Pattern NAMES = Pattern.compile("\\.csv\\b");
     private static final List<String> TABLES =
             List.of("trials", "timings", "measured", "pieces", "takings", "happenings", "predictions");
 
@@ -37,6 +37,10 @@ public final class CsvReading extends Reading {
         log.freeze(
                 "heron", "Heron", Instant.parse("2026-03-01T09:30:00Z"), "", new TreeMap<>(Map.of("a", new byte[9])));
         try {
+            Path pieces = Files.writeString(
+                    files.resolve("pieces.csv"),
+                    "at,serial,design,revision,batch\n2026-03-01T09:30:00Z,H-1,heron,1,1\n");
+            Archive.read(log, pieces);
             Files.copy(workshop.resolve(BenchLog.FILE), fresh);
         } catch (IOException e) {
             throw new IllegalStateException(e);

@@ -36,7 +36,7 @@ public final class YamlReading extends Reading {
     private final Map<Path, byte[]> whole = new HashMap<>();
 
     private YamlReading() {
-        super(768);
+        super(2048);
         try {
             DemoCopy.at(workshop);
         } catch (IOException e) {
