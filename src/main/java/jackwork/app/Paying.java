@@ -31,6 +31,7 @@ public final class Paying {
     /** @param body a {@link ForPay} */
     public String answerJson(String id, String body) {
         ForPay request = Requests.read(body, ForPay.class);
+        checkPieces(request.quantity());
         Key key = key(id, request.version(), request.laidOut());
         Pricing pricing = pricing(key);
         return Json.withAmountsAsText(PayView.of(key.version(), key.laidOut(), pricing, ask(pricing, request)));
@@ -89,7 +90,6 @@ public final class Paying {
     }
 
     private static Pricing.Ask ask(Pricing pricing, ForPay request) {
-        checkPieces(request.quantity());
         double minutes = request.minutes();
         if (!(minutes >= 0 && minutes <= MOST_MINUTES)) {
             throw new BadRequestException("read " + minutes + " minutes, expected more than 0, or 0 for as they are");

@@ -33,7 +33,6 @@ public final class CsvReading extends Reading {
     private final BenchLog log = BenchLog.in(workshop);
 
     private CsvReading() {
-        super(512);
         log.freeze(
                 "heron", "Heron", Instant.parse("2026-03-01T09:30:00Z"), "", new TreeMap<>(Map.of("a", new byte[9])));
         try {

@@ -10,23 +10,25 @@ import java.util.stream.Stream;
 
 /** The readers that are fuzzed, and the inputs kept for each. */
 enum Kept {
-    YAML(YamlReading.class, 10),
-    SVG(SvgReading.class, 10),
-    PICTURE(PictureReading.class, 10),
-    CSV(CsvReading.class, 10),
-    HTTP(HttpReading.class, 30);
+    YAML(YamlReading.class, 10, 2048),
+    SVG(SvgReading.class, 10, 1024),
+    PICTURE(PictureReading.class, 10, 1024),
+    CSV(CsvReading.class, 10, 512),
+    HTTP(HttpReading.class, 30, 256);
 
     static final Path FOLDER = Path.of("src", "test", "resources", "jackwork", "fuzz");
 
-    /** What the program itself may take (`docs/architecture.md`), and as much again for the fuzzer. */
+    /** What the program itself may take, 512 MiB, and as much again for the fuzzer. */
     private static final int HEAP_MEGABYTES = 1024;
 
     private final Class<?> target;
     private final int timeout;
+    private final int megabytes;
 
-    Kept(Class<?> target, int timeout) {
+    Kept(Class<?> target, int timeout, int megabytes) {
         this.target = target;
         this.timeout = timeout;
+        this.megabytes = megabytes;
     }
 
     String word() {
@@ -42,6 +44,12 @@ enum Kept {
         return timeout;
     }
 
+    /** What reading one input may take from the heap, given back or not, MiB. */
+    int megabytes() {
+        return megabytes;
+    }
+
+    /** The whole heap that the fuzzer gives it, MiB. */
     int heap() {
         return HEAP_MEGABYTES;
     }

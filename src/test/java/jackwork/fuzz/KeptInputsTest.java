@@ -3,7 +3,9 @@ package jackwork.fuzz;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
 
+import com.sun.management.ThreadMXBean;
 import java.io.IOException;
+import java.lang.management.ManagementFactory;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
@@ -35,8 +37,18 @@ class KeptInputsTest {
     private static DynamicTest test(Kept reader, String name, Large.Input input) {
         return DynamicTest.dynamicTest(reader.word() + " " + name, () -> {
             byte[] bytes = input.bytes();
-            assertTimeoutPreemptively(Duration.ofSeconds(reader.timeout()), () -> reader.once(bytes));
+            long taken = assertTimeoutPreemptively(Duration.ofSeconds(reader.timeout()), () -> {
+                long before = allocated();
+                reader.once(bytes);
+                return allocated() - before;
+            });
+            assertThat(taken >> 20).as("MiB taken from the heap").isLessThanOrEqualTo(reader.megabytes());
         });
+    }
+
+    private static long allocated() {
+        return ((ThreadMXBean) ManagementFactory.getThreadMXBean())
+                .getThreadAllocatedBytes(Thread.currentThread().getId());
     }
 
     private static String name(Path file) {

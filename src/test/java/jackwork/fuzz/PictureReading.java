@@ -26,10 +26,6 @@ public final class PictureReading extends Reading {
 
     private final Dropped dropped = new Dropped("picture");
 
-    private PictureReading() {
-        super(1024);
-    }
-
     /** Asked by the fuzzer. */
     public static void fuzzerTestOneInput(byte[] input) {
         READING.once(input);

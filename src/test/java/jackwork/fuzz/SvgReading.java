@@ -16,10 +16,6 @@ public final class SvgReading extends Reading {
 
     private final Dropped dropped = new Dropped("svg");
 
-    private SvgReading() {
-        super(1024);
-    }
-
     /** Asked by the fuzzer. */
     public static void fuzzerTestOneInput(byte[] input) {
         READING.once(input);

@@ -36,7 +36,6 @@ public final class YamlReading extends Reading {
     private final Map<Path, byte[]> whole = new HashMap<>();
 
     private YamlReading() {
-        super(2048);
         try {
             DemoCopy.at(workshop);
         } catch (IOException e) {

@@ -42,7 +42,6 @@ public final class HttpReading extends Reading {
     private String version = "";
 
     private HttpReading() {
-        super(512);
         try {
             Files.writeString(root.resolve("secret.txt"), SECRET);
             Files.writeString(root.resolve("secret.svg"), SECRET);
