@@ -27,7 +27,7 @@ public final class Demo {
     /** A copy to play with, made when it is not there yet. */
     public static Path copy(Path folder) throws IOException {
         if (!Files.exists(folder)) {
-            copyTree(original(), folder);
+            Aside.copy(original(), folder);
         }
         return folder;
     }
