@@ -6,6 +6,7 @@ import io.javalin.http.HandlerType;
 import io.javalin.http.HttpStatus;
 import io.javalin.util.JavalinBindException;
 import jackwork.app.BenchDesk;
+import jackwork.app.Bringing;
 import jackwork.app.Editor;
 import jackwork.app.HouseNetwork;
 import jackwork.app.Jobs;
@@ -120,6 +121,14 @@ public final class PageServer {
                     HttpStatus.FORBIDDEN,
                     "this page answers only to its own machine",
                     "Open the address that Jackwork printed.");
+            context.skipRemainingHandlers();
+        } else if (context.req().getContentLengthLong() > Bringing.mostBytes()) {
+            // Nobody waits for what is refused in any case.
+            Answers.refuse(
+                    context,
+                    HttpStatus.CONTENT_TOO_LARGE,
+                    "what is to be sent is larger than is read here",
+                    "Nothing was changed.");
             context.skipRemainingHandlers();
         }
     }

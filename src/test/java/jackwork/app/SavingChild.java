@@ -29,6 +29,7 @@ final class SavingChild {
                 System.out.println("! somebody else was first");
             } catch (UncheckedIOException e) {
                 System.out.println("! " + e.getCause());
+                return;
             }
         }
     }

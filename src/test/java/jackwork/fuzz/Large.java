@@ -26,7 +26,7 @@ final class Large {
                         "nested-20000-deep", () -> text("# design of heron\nformat: " + "[".repeat(20_000)),
                         "flow-mappings-5000-deep", () -> text("# figure of heron\nparts: " + "{a: ".repeat(5_000)),
                         "a-key-of-900-kb", () -> text("# figure of heron\n" + "k".repeat(900_000) + ": 1"),
-                        "forty-thousand-parts", () -> text("# figure of heron\nformat: 1\nparts:\n" + parts(40_000)));
+                        "twenty-thousand-parts", () -> text("# figure of heron\nformat: 1\nparts:\n" + parts(20_000)));
             case SVG ->
                 Map.of(
                         "a-path-of-a-million-points",
@@ -35,13 +35,13 @@ final class Large {
                         "arcs-a-hundred-thousand",
                                 () -> text(svg("<path id='a' d='M0 0" + "a9e9 9e9 0 1 1 1 1".repeat(100_000) + "'/>")),
                         "uses-of-uses", () -> text(svg(uses(24))),
-                        "a-comb-of-ten-thousand-teeth",
-                                () -> text(svg("<path id='a' d='M0 0" + " v90 h.004 v-90 h.004".repeat(10_000)
-                                        + "V-9H0z'/>")));
+                        "a-comb-of-six-thousand-teeth",
+                                () -> text(svg(
+                                        "<path id='a' d='M0 0" + " v90 h.004 v-90 h.004".repeat(6_000) + "V-9H0z'/>")));
             case PICTURE ->
                 Map.of(
-                        "a-page-of-nothing", () -> png(5990, 6000, 1, 0, 1),
-                        "deep-colours", () -> png(5990, 6000, 16, 6, 0),
+                        "a-page-of-nothing", () -> png(3990, 4000, 1, 0, 1),
+                        "deep-colours", () -> png(2990, 3000, 16, 6, 0),
                         "a-profile-that-unpacks-to-a-gigabyte", Large::profileBomb);
             case CSV ->
                 Map.of(
