@@ -69,9 +69,12 @@ class FaultsTest {
         try (Stream<Path> files = Files.walk(TESTS)) {
             for (Path file :
                     files.filter(path -> path.toString().endsWith("Test.java")).toList()) {
-                String name = TESTS.relativize(file).toString().replace(".java", "").replaceAll("[/\\\\]", ".");
+                String name =
+                        TESTS.relativize(file).toString().replace(".java", "").replaceAll("[/\\\\]", ".");
                 try {
-                    classes.put(name.substring(name.lastIndexOf('.') + 1), Class.forName(name, false, FaultsTest.class.getClassLoader()));
+                    classes.put(
+                            name.substring(name.lastIndexOf('.') + 1),
+                            Class.forName(name, false, FaultsTest.class.getClassLoader()));
                 } catch (ClassNotFoundException e) {
                     throw new AssertionError(file + " is not compiled", e);
                 }

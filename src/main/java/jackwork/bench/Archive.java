@@ -148,7 +148,8 @@ public final class Archive {
                     .decode(ByteBuffer.wrap(Files.readAllBytes(file)))
                     .toString();
         } catch (CharacterCodingException e) {
-            throw new BenchException(file.getFileName() + ": is not UTF-8 text; save it as such", e);
+            // Refused for good, so without a cause: the same bytes will be no text later either.
+            throw new BenchException(file.getFileName() + ": is not UTF-8 text; save it as such");
         }
     }
 

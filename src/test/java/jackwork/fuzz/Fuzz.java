@@ -44,13 +44,15 @@ public final class Fuzz {
         boolean broken = false;
         for (Kept reader : readers) {
             System.err.println(reader.word() + ": " + seconds + " s; the whole log is in " + log(reader));
+            long start = System.nanoTime();
             Told told = run(reader, seconds);
+            long took = (System.nanoTime() - start) / 1_000_000_000;
             System.out.printf(
                     Locale.ROOT,
                     "%-8s %,9d executions in %d s, %,6d edges reached, %s%n",
                     reader.word(),
                     told.runs(),
-                    seconds,
+                    took,
                     told.edges(),
                     told.exit() == 0 ? "nothing found" : "BROKEN: see " + log(reader));
             broken |= told.exit() != 0;
