@@ -53,7 +53,8 @@ public abstract class Reading {
         }
     }
 
-    private static boolean said(byte[] input, String word) {
+    /** Whether the input itself holds that word. */
+    protected static boolean said(byte[] input, String word) {
         return new String(input, StandardCharsets.ISO_8859_1).contains(word.strip());
     }
 
