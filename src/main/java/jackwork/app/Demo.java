@@ -6,6 +6,7 @@ import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.SimpleFileVisitor;
+import java.nio.file.StandardCopyOption;
 import java.nio.file.attribute.BasicFileAttributes;
 
 /** The demo workshop that comes with Jackwork, and copies of it. */
@@ -24,10 +25,12 @@ public final class Demo {
         return demo;
     }
 
-    /** A copy to play with, made when it is not there yet. */
+    /** A copy to play with, made when it is not there yet: whole or not at all. */
     public static Path copy(Path folder) throws IOException {
         if (!Files.exists(folder)) {
-            copyTree(original(), folder);
+            Path draft = Files.createTempDirectory(folder.toAbsolutePath().getParent(), ".jackwork-demo-");
+            copyTree(original(), draft);
+            Files.move(draft, folder, StandardCopyOption.ATOMIC_MOVE);
         }
         return folder;
     }
