@@ -1,0 +1,5 @@
+/**
+ * The guide, docs/guide, walked as it is read: from the top of its first page to the end of its last, each picture is made
+ * and each command run where it stands, in one workshop, with the real program, server and browser.
+ */
+package jackwork.guide;
