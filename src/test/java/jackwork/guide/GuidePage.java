@@ -5,28 +5,29 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.regex.Matcher;
+import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 
 /**
- * A page of the guide as far as a program can hold it to its word.
+ * A page of the documents, as far as a program can hold it to its word.
  *
  * @param name its file's
- * @param steps pictures and commands, in order
+ * @param steps what is shown and run, in order
  * @param prose what is left without code and links
  */
-record GuidePage(String name, List<Step> steps, List<Block> blocks, String prose, int lines) {
+record GuidePage(String name, List<Step> steps, String prose, int lines) {
 
-    private static final Pattern FENCE = Pattern.compile("(?m)^```(\\w*)[^\\n]*\\n(.*?)^```$", Pattern.DOTALL);
+    private static final String FENCED = "^```(\\w*)(?: ([^\\n]+))?\\n(.*?)^```$";
+    private static final Pattern FENCE = Pattern.compile(FENCED, Pattern.DOTALL | Pattern.MULTILINE);
     private static final Pattern STEP =
-            Pattern.compile("!\\[[^\\]]*]\\(pictures/([^)]+)\\)|^```console\\n(.*?)^```$", Pattern.DOTALL | Pattern.MULTILINE);
+            Pattern.compile("!\\[[^\\]]*]\\(([^)]+)\\)|" + FENCED, Pattern.DOTALL | Pattern.MULTILINE);
     private static final Pattern LINK = Pattern.compile("]\\([^)]*\\)");
     private static final Pattern CODE = Pattern.compile("`[^`\\n]*`");
 
-    /** What is done there. */
-    sealed interface Step permits Picture, Command {}
+    /** What stands there. */
+    sealed interface Step permits Picture, Command, Block {}
 
-    /** @param file in docs/guide/pictures */
+    /** @param file from the guide's folder */
     record Picture(String file) implements Step {}
 
     /**
@@ -35,27 +36,40 @@ record GuidePage(String name, List<Step> steps, List<Block> blocks, String prose
      */
     record Command(String words, List<String> quoted) implements Step {}
 
-    /** A block of code, with the word after its fence. */
-    record Block(String kind, String text) {}
+    /**
+     * Any other block of code.
+     *
+     * @param kind the word after its fence
+     * @param about what comes after that word: the file that it is of; may be empty
+     */
+    record Block(String kind, String about, List<String> quoted) implements Step {
+
+        String text() {
+            return String.join("\n", quoted) + "\n";
+        }
+    }
 
     static GuidePage read(Path file) throws IOException {
         String text = Files.readString(file).replace("\r\n", "\n");
         List<Step> steps = new ArrayList<>();
-        Matcher step = STEP.matcher(text);
-        while (step.find()) {
-            if (step.group(1) != null) {
-                steps.add(new Picture(step.group(1)));
+        for (MatchResult found : STEP.matcher(text).results().toList()) {
+            if (found.group(1) != null) {
+                steps.add(new Picture(found.group(1)));
+            } else if (found.group(2).equals("console")) {
+                steps.addAll(commands(file, found.group(4)));
             } else {
-                steps.addAll(commands(file, step.group(2)));
+                String about = found.group(3);
+                steps.add(new Block(
+                        found.group(2),
+                        about == null ? "" : about,
+                        found.group(4).lines().toList()));
             }
         }
-        List<Block> blocks = FENCE.matcher(text)
-                .results()
-                .map(block -> new Block(block.group(1), block.group(2)))
-                .toList();
-        String prose = CODE.matcher(LINK.matcher(FENCE.matcher(text).replaceAll("")).replaceAll("]"))
+        String prose = CODE.matcher(
+                        LINK.matcher(FENCE.matcher(text).replaceAll("")).replaceAll("]"))
                 .replaceAll("");
-        return new GuidePage(file.getFileName().toString(), steps, blocks, prose, (int) text.lines().count());
+        return new GuidePage(
+                file.getFileName().toString(), steps, prose, (int) text.lines().count());
     }
 
     private static List<Command> commands(Path file, String block) {

@@ -2,7 +2,6 @@ package jackwork.guide;
 
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
-import com.microsoft.playwright.options.Clip;
 import com.microsoft.playwright.options.BoundingBox;
 import com.microsoft.playwright.options.FilePayload;
 import com.microsoft.playwright.options.ReducedMotion;
@@ -25,6 +24,8 @@ final class GuidePictures implements AutoCloseable {
 
     private static final int WIDTH = 1180;
     private static final int HEIGHT = 860;
+
+    private static final int MARGIN = 12;
 
     private interface Maker {
         /** Writes the picture; returns what the page says in it, empty for a drawing. */
@@ -53,17 +54,19 @@ final class GuidePictures implements AutoCloseable {
         makers.put("settled.png", this::settled);
         makers.put("moves.png", this::moves);
         makers.put("coin.png", this::coin);
-        makers.put("sheet.svg", file -> copied("out/birch-3-sheet-1.svg", file));
+        makers.put("sheet.svg", this::sheet);
         makers.put("layers.png", this::layers);
-        makers.put("glue-hen.svg", file -> gluing("hen", file));
-        makers.put("glue-works.svg", file -> gluing("lever", file));
+        makers.put("glue-hen.svg", file -> gluing("Glue up hen", file));
+        makers.put("put-on-hen.svg", file -> gluing("Put on hen", file));
         makers.put("ladder.png", this::ladder);
         makers.put("swings.svg", file -> copied("swings.svg", file));
         makers.put("replay.svg", file -> copied("replay.svg", file));
         makers.put("tries.png", this::tries);
     }
 
-    String make(String name, Path file) throws IOException {
+    /** Makes the picture of that name; returns what the page says in it, empty for a drawing. */
+    String make(Path file) throws IOException {
+        String name = file.getFileName().toString();
         Maker maker = makers.get(name);
         if (maker == null) {
             throw new IllegalStateException("the guide shows pictures/" + name + ", and nothing here makes it; known: "
@@ -72,7 +75,8 @@ final class GuidePictures implements AutoCloseable {
         return maker.make(file);
     }
 
-    void nothingComplained() {
+    /** Chromium may note that it draws solids by software; nothing else may be said. */
+    void requireQuiet() {
         if (!browser.complaints().stream().allMatch(said -> said.contains("WebGL"))) {
             throw new IllegalStateException("the page complained: " + browser.complaints());
         }
@@ -83,25 +87,59 @@ final class GuidePictures implements AutoCloseable {
         return "";
     }
 
-    /** A picture of a place of the page, from its top, and what is written there. */
-    private String shot(String place, int height, Path file) {
-        Locator shown = page.locator(place).first();
-        shown.scrollIntoViewIfNeeded();
-        page.mouse().move(1, 1);
-        shown.evaluate("place => window.scrollBy(0, place.getBoundingClientRect().top - 8)");
-        page.evaluate("new Promise(done => requestAnimationFrame(() => requestAnimationFrame(done)))");
+    /** The pack's own file, on paper and with lines that are seen at a fifth of their size. */
+    private String sheet(Path file) throws IOException {
+        String svg = Files.readString(hut.resolve("out/birch-3-sheet-1.svg"));
+        Files.writeString(
+                file,
+                svg.replaceAll("stroke-width=\"[0-9.]+\"", "stroke-width=\"0.7\"")
+                        .replace("</title>", "</title>\n<rect width=\"100%\" height=\"100%\" fill=\"#fbfaf6\"/>"));
+        return "";
+    }
+
+    /** The whole page from its top; and what is written in its main part, below what is to be seen as well. */
+    private String place(Path file) {
+        page.evaluate("window.scrollTo(0, 0)");
+        still();
+        page.screenshot(new Page.ScreenshotOptions().setPath(file));
+        return words(page.locator("main, .bench").first());
+    }
+
+    /** A part of the page, as high as the window at most. */
+    private String part(String selector, Path file) {
+        Locator shown = page.locator(selector).first();
+        shown.evaluate("place => window.scrollBy(0, place.getBoundingClientRect().top - " + MARGIN + ")");
+        still();
         BoundingBox box = shown.boundingBox();
+        double left = Math.max(0, box.x - MARGIN);
+        double top = Math.max(0, box.y - MARGIN);
         page.screenshot(new Page.ScreenshotOptions()
                 .setPath(file)
-                .setClip(new Clip(
-                        box.x, Math.max(0, box.y), box.width, Math.min(height, Math.min(box.height, HEIGHT - box.y)))));
+                .setClip(
+                        left,
+                        top,
+                        Math.min(page.viewportSize().width, box.x + box.width + MARGIN) - left,
+                        Math.min(HEIGHT, box.y + box.height + MARGIN) - top));
+        return words(shown);
+    }
+
+    /** Nothing pointed at, and drawn to the end. */
+    private void still() {
+        page.mouse().move(1, 1);
+        page.evaluate("new Promise(done => requestAnimationFrame(() => requestAnimationFrame(done)))");
+    }
+
+    /** What is to be read there, line by line, then what stands in its fields. */
+    private static String words(Locator shown) {
         return (String) shown.evaluate("""
                 place => {
-                  const fields = [...place.querySelectorAll("input, select")].filter(field => field.checkVisibility())
-                      .map(field => [field.type === "checkbox" || field.type === "radio" ? field.checked
-                          : field.selectedOptions?.[0]?.textContent.trim() ?? field.value,
-                          field.ariaLabel ?? field.labels?.[0]?.innerText.trim().split("\\n")[0] ?? ""]);
-                  return [...place.innerText.split("\\n"), ...fields.map(([value, label]) => `[${label}: ${value}]`)]
+                  const fields = [...place.querySelectorAll("input:not([type=file]), select")]
+                      .filter(field => field.checkVisibility())
+                      .map(field => [
+                          field.ariaLabel ?? field.labels?.[0]?.innerText.trim().split("\\n")[0] ?? "",
+                          field.type === "checkbox" || field.type === "radio" ? (field.checked ? "yes" : "no")
+                              : field.selectedOptions?.[0]?.textContent.trim() ?? field.value]);
+                  return [...place.innerText.split("\\n"), ...fields.map(([label, value]) => `[${label}: ${value}]`)]
                       .map(line => line.replace(/\\s+/g, " ").trim()).filter(line => line !== "").join("\\n") + "\\n";
                 }""");
     }
@@ -112,7 +150,7 @@ final class GuidePictures implements AutoCloseable {
         field.press("Tab");
     }
 
-    private void part(int number, String name) {
+    private void describe(int number, String name) {
         page.locator("[aria-label=Parts] button").nth(number).click();
         rename(name);
     }
@@ -131,12 +169,12 @@ final class GuidePictures implements AutoCloseable {
         page.locator(".is-new-design").click();
         page.waitForSelector(".next:not([disabled])");
         page.locator(".next").click();
-        part(0, "post");
+        describe(0, "post");
         page.locator(".glued").selectOption("box");
-        part(1, "hen");
-        part(2, "wing");
+        describe(1, "hen");
+        describe(2, "wing");
         page.locator(".glued").selectOption(new SelectOption().setLabel("is glued to hen"));
-        return shot("dialog.bring", HEIGHT, file);
+        return part("dialog.bring", file);
     }
 
     private String points(Path file) {
@@ -144,11 +182,11 @@ final class GuidePictures implements AutoCloseable {
         point(2, "wing-dowel-1", "pin");
         point(3, "wing-dowel-2", "pin");
         point(4, "tail", "weight");
-        page.locator(".panel .grams").fill("12");
+        page.locator(".panel .grams").fill("3");
         page.locator(".panel .grams").press("Tab");
         point(0, "hip", "pin");
         point(1, "crank", "lift");
-        return shot("dialog.bring", HEIGHT, file);
+        return part("dialog.bring", file);
     }
 
     private String onItsBox(Path file) {
@@ -158,7 +196,7 @@ final class GuidePictures implements AutoCloseable {
         page.locator("input.title").press("Tab");
         page.waitForSelector(".make:not([disabled])");
         page.locator(".press input").fill("50");
-        String said = shot("dialog.bring", HEIGHT, file);
+        String said = part("dialog.bring", file);
         page.locator(".make").click();
         page.waitForSelector("jackwork-page[data-ready=moorhen]");
         page.waitForSelector("[data-handle=lever]");
@@ -176,27 +214,31 @@ final class GuidePictures implements AutoCloseable {
 
     private String hangs(Path file) {
         press(1);
-        return shot("main", HEIGHT, file);
+        return place(file);
     }
 
     private String settled(Path file) {
         page.locator("[data-finding=comes-back] .look").click();
         page.waitForSelector("[data-finding=comes-back] .apply");
-        return shot("[data-finding=comes-back]", HEIGHT, file);
+        return part("[data-finding=comes-back]", file);
     }
 
     private String moves(Path file) {
-        page.locator("[data-finding=comes-back] .apply").click();
+        page.locator(".change-switch").click();
+        Locator mass = page.locator("[data-setting='figure.weights.tail.mass']");
+        page.locator("jackwork-change details:has([data-setting='figure.weights.tail.mass']) summary").first().click();
+        mass.fill("8");
+        mass.press("Tab");
         page.waitForSelector(".verdict.works");
+        page.locator(".change-switch").click();
         press(0.5);
-        return shot("main", HEIGHT, file);
+        return place(file);
     }
 
     private String coin(Path file) {
         page.locator("[data-coin='EUR-1']").click();
-        page.waitForSelector(".play:has-text('Play')");
-        page.locator(".stages button").nth(2).click();
-        String said = shot("main", HEIGHT, file);
+        page.locator(".stages button").nth(3).click();
+        String said = place(file);
         page.locator(".away").click();
         return said;
     }
@@ -212,12 +254,12 @@ final class GuidePictures implements AutoCloseable {
         slider.focus();
         page.keyboard().press("End");
         page.waitForTimeout(200);
-        return shot("section.stack", HEIGHT, file);
+        return part("section.stack", file);
     }
 
-    /** The picture of the step whose stack has that name, as the server gives it to the page. */
-    private String gluing(String stack, Path file) throws IOException {
-        String source = page.locator(".glue-step:has-text('" + stack + "') img").first().getAttribute("src");
+    /** The picture of a step, as the server gives it to the page. */
+    private String gluing(String step, Path file) throws IOException {
+        String source = page.locator(".glue-step:has-text('" + step + "') img").first().getAttribute("src");
         Files.write(file, page.request().get(server.address().resolve(source).toString()).body());
         return "";
     }
@@ -225,14 +267,14 @@ final class GuidePictures implements AutoCloseable {
     private String ladder(Path file) {
         go("pay");
         page.waitForSelector("jackwork-pay[data-answered]");
-        return shot("main", HEIGHT, file);
+        return place(file);
     }
 
     private String tries(Path file) {
         page.setViewportSize(420, HEIGHT);
         go("bench&tries");
         page.waitForSelector(".bench[data-state=ready][data-part=tries]");
-        return shot("main", HEIGHT, file);
+        return place(file);
     }
 
     @Override

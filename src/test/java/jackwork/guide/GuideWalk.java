@@ -1,5 +1,7 @@
 package jackwork.guide;
 
+import jackwork.DemoCopy;
+import jackwork.cli.Ran;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -8,8 +10,9 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import jackwork.DemoCopy;
-import jackwork.cli.Ran;
+import java.util.Set;
+import java.util.regex.MatchResult;
+import java.util.regex.Pattern;
 
 /** Walks the guide and keeps what came of it. */
 final class GuideWalk {
@@ -17,39 +20,14 @@ final class GuideWalk {
     static final Path GUIDE = Path.of("docs/guide");
     static final Path PICTURES = GUIDE.resolve("pictures");
 
-    /**
-     * @param page its file
-     * @param quoted what the guide says that it prints
-     * @param printed what it printed
-     */
-    record Said(String page, String command, List<String> quoted, List<String> printed) {
-
-        /** The first quoted line that was not printed, or not in that place; empty when all were. */
-        String missing() {
-            int at = 0;
-            boolean leap = true;
-            for (String line : quoted) {
-                if (line.equals("...")) {
-                    leap = true;
-                    continue;
-                }
-                int found = at;
-                while (found < printed.size() && !printed.get(found).equals(line.stripTrailing())) {
-                    found++;
-                }
-                if (found == printed.size() || !leap && found != at) {
-                    return line.isEmpty() ? "an empty line after " + (at == 0 ? "nothing" : printed.get(at - 1)) : line;
-                }
-                at = found + 1;
-                leap = false;
-            }
-            return "";
-        }
-    }
+    private static final String MADE = "pictures/";
+    private static final Pattern WORD = Pattern.compile("\"([^\"]*)\"|(\\S+)");
+    /** Options whose word is a path in the workshop's folder. */
+    private static final Set<String> TO_FILES = Set.of("-o", "--chart");
 
     private final Path hut;
     private final Path out;
-    private final List<Said> said = new ArrayList<>();
+    private final List<Quote> quotes = new ArrayList<>();
     /** By page: what its pictures say. */
     private final Map<String, List<String>> shown = new LinkedHashMap<>();
 
@@ -62,7 +40,9 @@ final class GuideWalk {
     static List<GuidePage> pages() throws IOException {
         List<GuidePage> pages = new ArrayList<>();
         try (var files = Files.list(GUIDE)) {
-            for (Path file : files.filter(f -> f.getFileName().toString().matches("\\d-.*\\.md")).sorted().toList()) {
+            for (Path file : files.filter(f -> f.getFileName().toString().matches("\\d-.*\\.md"))
+                    .sorted()
+                    .toList()) {
                 pages.add(GuidePage.read(file));
             }
         }
@@ -79,24 +59,26 @@ final class GuideWalk {
         try (GuidePictures pictures = new GuidePictures(walk.hut)) {
             for (GuidePage page : pages()) {
                 for (GuidePage.Step step : page.steps()) {
-                    walk.take(page, step, pictures);
+                    walk.take(page.name(), step, pictures);
                 }
             }
-            pictures.nothingComplained();
+            pictures.requireQuiet();
         }
         return walk;
     }
 
-    private void take(GuidePage page, GuidePage.Step step, GuidePictures pictures) throws IOException {
-        if (step instanceof GuidePage.Picture picture) {
-            Path file = out.resolve(picture.file());
-            String words = pictures.make(picture.file(), file);
+    private void take(String page, GuidePage.Step step, GuidePictures pictures) throws IOException {
+        if (step instanceof GuidePage.Picture picture && picture.file().startsWith(MADE)) {
+            Path file = out.resolve(picture.file().substring(MADE.length()));
+            String words = pictures.make(file);
             if (!words.isEmpty()) {
                 Files.writeString(words(file), words, StandardCharsets.UTF_8);
             }
-            shown.computeIfAbsent(page.name(), name -> new ArrayList<>()).add(words);
+            shown.computeIfAbsent(page, name -> new ArrayList<>()).add(words);
         } else if (step instanceof GuidePage.Command command) {
-            said.add(new Said(page.name(), command.words(), command.quoted(), run(command.words())));
+            quotes.add(new Quote(page, "jackwork " + command.words(), command.quoted(), run(command.words())));
+        } else if (step instanceof GuidePage.Block block && !block.about().isEmpty()) {
+            quotes.add(new Quote(page, block.about(), block.quoted(), Files.readAllLines(hut.resolve(block.about()))));
         }
     }
 
@@ -109,37 +91,28 @@ final class GuideWalk {
     private List<String> run(String words) {
         List<String> arguments = new ArrayList<>();
         String before = "";
-        for (String word : split(words)) {
-            boolean path = before.equals("-o") || before.equals("--chart") || before.equals("--workshop");
-            arguments.add(path || !word.startsWith("-") && Files.exists(hut.resolve(word)) ? hut.resolve(word).toString() : word);
+        for (MatchResult found : WORD.matcher(words).results().toList()) {
+            String word = found.group(1) == null ? found.group(2) : found.group(1);
+            boolean path = TO_FILES.contains(before) || !word.startsWith("-") && Files.exists(hut.resolve(word));
+            arguments.add(path ? hut.resolve(word).toString() : word);
             before = word;
         }
-        Ran ran = Ran.run(arguments.toArray(String[]::new));
-        return (ran.out() + ran.err())
-                .replace(hut + "/", "")
-                .lines()
-                .map(String::stripTrailing)
-                .toList();
-    }
-
-    private static List<String> split(String words) {
-        List<String> all = new ArrayList<>();
-        var matcher = java.util.regex.Pattern.compile("\"([^\"]*)\"|(\\S+)").matcher(words);
-        while (matcher.find()) {
-            all.add(matcher.group(1) == null ? matcher.group(2) : matcher.group(1));
+        if (arguments.get(0).equals("new")) {
+            arguments.addAll(List.of("--in", hut.toString()));
         }
-        return all;
+        Ran ran = Ran.run(arguments.toArray(String[]::new));
+        return (ran.out() + ran.err()).replace(hut + "/", "").lines().toList();
     }
 
-    List<Said> said() {
-        return said;
+    List<Quote> quotes() {
+        return quotes;
     }
 
-    /** All that is printed or shown on a page, as far as the guide quotes or pictures it. */
+    /** All that a page quotes, and what is to be read in its pictures. */
     String evidence(String page) {
         StringBuilder all = new StringBuilder();
         shown.getOrDefault(page, List.of()).forEach(words -> all.append(words).append('\n'));
-        said.stream().filter(one -> one.page().equals(page)).forEach(one -> one.quoted()
+        quotes.stream().filter(quote -> quote.page().equals(page)).forEach(quote -> quote.found()
                 .forEach(line -> all.append(line).append('\n')));
         return all.toString();
     }
