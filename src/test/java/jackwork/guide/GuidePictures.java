@@ -226,7 +226,8 @@ final class GuidePictures implements AutoCloseable {
     private String moves(Path file) {
         page.locator(".change-switch").click();
         Locator mass = page.locator("[data-setting='figure.weights.tail.mass']");
-        page.locator("jackwork-change details:has([data-setting='figure.weights.tail.mass']) summary").first().click();
+        page.waitForSelector("jackwork-change details");
+        page.evaluate("document.querySelectorAll('jackwork-change details').forEach(fold => fold.open = true)");
         mass.fill("8");
         mass.press("Tab");
         page.waitForSelector(".verdict.works");
