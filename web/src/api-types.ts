@@ -169,13 +169,6 @@ export interface CoinScore {
   gapWords: string;
 }
 
-export interface TimedOperation {
-  operation: string;
-  minutes: number;
-  pieces: number;
-  times: number;
-}
-
 export interface Predicted {
   at: string;
   builds: number;
@@ -194,8 +187,17 @@ export interface Frozen {
   coins: string[];
   all: ScoreView;
   scores: CoinScore[];
-  operations: TimedOperation[];
   prediction: Predicted | null;
+}
+
+export interface TimedWork {
+  operation: string;
+  minutes: number;
+  low: number;
+  high: number;
+  pieces: number;
+  times: number;
+  revision: number;
 }
 
 export interface Since {
@@ -270,6 +272,7 @@ export interface BenchView {
   design: string;
   designs: KnownDesign[];
   revisions: Frozen[];
+  timed: TimedWork[];
   since: Since | null;
   pieces: MadePiece[];
   takings: MoneySum[];
@@ -617,6 +620,7 @@ export interface ForPay {
   quantity: number;
   shelf: string;
   minutes: number;
+  supposed: boolean;
   numbers: Record<string, number>;
 }
 
@@ -1113,6 +1117,7 @@ export interface PayView {
   version: string;
   laidOut: number;
   edits: number;
+  timed: TimedWork[];
   drawn: DrawnBuilds | null;
   report: PriceReport;
 }

@@ -1,5 +1,5 @@
 import { html, type PropertyValues, type TemplateResult } from "lit";
-import { type Frozen, get, type TimedOperation, type UsualTime, type UsualTimes } from "./api.js";
+import { type Frozen, get, type TimedWork, type UsualTime, type UsualTimes } from "./api.js";
 import { BenchPart } from "./bench-part.js";
 import { pictureKey, twoBars } from "./bench-picture.js";
 import { words } from "./bench-state.js";
@@ -49,7 +49,7 @@ class BenchTimes extends BenchPart {
       <h2>For one piece</h2>
       ${this.problem ? html`<pre class="problem" role="alert">${this.problem}</pre>` : ""}
       ${this.usual || this.problem || this.of === "" ? "" : html`<p class="waiting" role="status">Working out the usual times …</p>`}
-      ${this.usual?.trouble ? html`<p class="problem">${this.usual.trouble}</p>` : ""} ${this.table(view.revisions)}
+      ${this.usual?.trouble ? html`<p class="problem">${this.usual.trouble}</p>` : ""} ${this.table(view.timed)}
     </section>`;
   }
 
@@ -93,12 +93,8 @@ class BenchTimes extends BenchPart {
     this.empty(".timing-minutes");
   }
 
-  /** The last revision that has an operation timed counts: hands learn, and designs change. */
-  private table(revisions: Frozen[]): TemplateResult {
-    const timed = new Map<string, TimedOperation & { number: number }>();
-    for (const { operations, number } of revisions) {
-      for (const operation of operations) timed.set(operation.operation, { ...operation, number });
-    }
+  private table(work: TimedWork[]): TemplateResult {
+    const timed = new Map(work.map((one) => [one.operation, one]));
     const stages = this.usual?.stages ?? [];
     const usual = new Map([...(this.usual?.operations ?? []), ...stages].map((time) => [time.name, time]));
     const names = [...new Set([...stages.map(({ name }) => name), ...timed.keys()])];
@@ -111,7 +107,7 @@ class BenchTimes extends BenchPart {
 
   private row(
     name: string,
-    timed: (TimedOperation & { number: number }) | undefined,
+    timed: TimedWork | undefined,
     usual: UsualTime | undefined,
     most: number,
   ): TemplateResult {
@@ -120,7 +116,7 @@ class BenchTimes extends BenchPart {
       ${twoBars(timed?.minutes ?? null, usual?.minutes ?? null, most)}
       <span class="small">
         ${timed
-          ? `${minutes(timed.minutes)} timed, on ${many(timed.pieces, "piece")} of revision ${timed.number}`
+          ? `${minutes(timed.minutes)} timed, on ${many(timed.pieces, "piece")} of revision ${timed.revision}`
           : "not timed yet"}${usual
           ? `; ${minutes(usual.minutes)} supposed, ${usual.low.toFixed(0)} to ${usual.high.toFixed(0)}${usual.guess ? ", a guess" : ""}`
           : "; nothing is supposed for it"}

@@ -1,7 +1,9 @@
 import { html, type TemplateResult } from "lit";
 import type { PayView, Task } from "./api.js";
+import { many } from "./bench-words.js";
 import { isPlain, noWish, standing, type Wish, withNumber } from "./pay-wish.js";
 import { plain, size } from "./pay-words.js";
+import { stageWords } from "./stages.js";
 
 const MOST_STEPS = 6;
 
@@ -89,6 +91,7 @@ export function sliders(pay: PayView, usual: PayView, wish: Wish, take: (wish: W
       />
       registered for VAT</label
     >
+    ${timed(pay, wish, take)}
     <details>
       <summary>Minutes of the slowest steps</summary>
       ${steps(usual).map((task) => stepSlider(task, wish, take))}
@@ -97,6 +100,30 @@ export function sliders(pay: PayView, usual: PayView, wish: Wish, take: (wish: W
       ? ""
       : html`<p><button type="button" class="plain all-back" @click=${() => take(noWish())}>Put all back</button></p>`}
   </section>`;
+}
+
+/** What the bench's log has timed stands for what is supposed, unless that is asked for. */
+function timed(pay: PayView, wish: Wish, take: (wish: Wish) => void): TemplateResult {
+  if (pay.timed.length === 0) return html``;
+  const { unused } = pay.report;
+  return html`<label class="front"
+      ><input
+        type="checkbox"
+        class="as-timed"
+        .checked=${!wish.supposed}
+        @change=${(e: Event) => take({ ...wish, supposed: !(e.target as HTMLInputElement).checked })}
+      />
+      minutes as timed at the bench</label
+    >
+    <ul class="small timed-work">
+      ${pay.timed.map(
+        ({ operation, minutes, pieces, revision }) =>
+          html`<li>
+            ${stageWords(operation)}: ${plain(Math.round(10 * minutes) / 10)} min, on ${many(pieces, "piece")} of revision
+            ${revision}${unused.includes(operation) ? "; no step of this piece is called so" : ""}
+          </li>`,
+      )}
+    </ul>`;
 }
 
 /** The steps that take most when nothing is asked: their order stays while they are slid. */

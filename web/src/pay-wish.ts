@@ -7,13 +7,14 @@ export type Wish = Omit<ForPay, "version">;
 /** Pieces that sheets are laid out for at first, and a batch has. */
 export const USUAL_PIECES = 10;
 
-export const noWish = (): Wish => ({ laidOut: USUAL_PIECES, quantity: USUAL_PIECES, shelf: "", minutes: 0, numbers: {} });
+export const noWish = (): Wish => ({ laidOut: USUAL_PIECES, quantity: USUAL_PIECES, shelf: "", minutes: 0, supposed: false, numbers: {} });
 
 export const isPlain = (wish: Wish): boolean =>
   wish.laidOut === USUAL_PIECES &&
   wish.quantity === USUAL_PIECES &&
   wish.shelf === "" &&
   wish.minutes === 0 &&
+  !wish.supposed &&
   Object.keys(wish.numbers).length === 0;
 
 /** The same with one number put otherwise; null puts it back. */

@@ -9,6 +9,7 @@ import org.jspecify.annotations.Nullable;
  * @param state another word once anything was logged ({@link BenchPulse})
  * @param design that revisions and entries are of; empty for all
  * @param since what of that design stands otherwise than in its last revision; null for all, or where it cannot be read
+ * @param timed work on that design; none for all
  * @param older entries that are not among these
  */
 record BenchView(
@@ -17,6 +18,7 @@ record BenchView(
         String design,
         List<KnownDesign> designs,
         List<Frozen> revisions,
+        List<TimedWork> timed,
         @Nullable Since since,
         List<MadePiece> pieces,
         List<MoneySum> takings,
@@ -44,7 +46,6 @@ record BenchView(
             List<String> coins,
             ScoreView all,
             List<CoinScore> scores,
-            List<TimedOperation> operations,
             @Nullable Predicted prediction) {}
 
     /**
@@ -78,8 +79,6 @@ record BenchView(
             Report.@Nullable Interval predicted95,
             @Nullable Double gapChance,
             String gapWords) {}
-
-    record TimedOperation(String operation, @Places(3) double minutes, int pieces, int times) {}
 
     record Predicted(String at, int builds, int passes, int numbersDrawn, int guesses, List<CauseTries> causes) {}
 

@@ -60,6 +60,7 @@ final class BenchViewMaker {
                 design,
                 designs(log.revisions(), there),
                 report.revisions().stream().map(this::frozen).toList(),
+                TimedWork.of(log, design),
                 since(design, report.revisions()),
                 log.counting(Kinds.PIECES).stream()
                         .filter(piece ->
@@ -105,10 +106,6 @@ final class BenchViewMaker {
                 bench.coins(revision.name()),
                 score(of.all(), prediction),
                 of.coins().stream().map(this::coin).toList(),
-                of.operations().stream()
-                        .map(done -> new BenchView.TimedOperation(
-                                done.operation(), done.minutes(), done.pieces(), done.times()))
-                        .toList(),
                 prediction == null ? null : predicted(prediction));
     }
 

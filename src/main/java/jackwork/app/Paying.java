@@ -4,6 +4,7 @@ import jackwork.design.Design;
 import jackwork.design.DesignFiles;
 import java.math.BigDecimal;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
@@ -33,7 +34,9 @@ public final class Paying {
         ForPay request = Requests.read(body, ForPay.class);
         Key key = key(id, request.version(), request.laidOut());
         Pricing pricing = pricing(key);
-        return Json.withAmountsAsText(PayView.of(key.version(), key.laidOut(), pricing, ask(pricing, request)));
+        List<TimedWork> timed = pricing.timed();
+        Pricing.Ask ask = ask(pricing, request, request.supposed() ? List.of() : timed);
+        return Json.withAmountsAsText(PayView.of(key.version(), key.laidOut(), pricing, timed, ask));
     }
 
     /**
@@ -88,7 +91,7 @@ public final class Paying {
         }
     }
 
-    private static Pricing.Ask ask(Pricing pricing, ForPay request) {
+    private static Pricing.Ask ask(Pricing pricing, ForPay request, List<TimedWork> timed) {
         checkPieces(request.quantity());
         double minutes = request.minutes();
         if (!(minutes >= 0 && minutes <= MOST_MINUTES)) {
@@ -105,7 +108,11 @@ public final class Paying {
             }
         });
         return new Pricing.Ask(
-                request.quantity(), shelf(request.shelf()), minutes == 0 ? null : minutes, request.numbers(), Map.of());
+                request.quantity(),
+                shelf(request.shelf()),
+                minutes == 0 ? null : minutes,
+                request.numbers(),
+                TimedWork.forPrice(timed));
     }
 
     private static @Nullable BigDecimal shelf(String word) {

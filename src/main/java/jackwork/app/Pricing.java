@@ -1,13 +1,16 @@
 package jackwork.app;
 
+import jackwork.bench.BenchLog;
 import jackwork.builds.BuildReport;
 import jackwork.builds.BuildRun;
 import jackwork.check.Finding;
 import jackwork.check.Questions;
 import jackwork.check.Subject;
 import jackwork.design.Design;
+import jackwork.design.DesignFiles;
 import jackwork.design.DesignReader;
 import jackwork.design.WorkshopFile;
+import jackwork.design.WorkshopReader;
 import jackwork.make.Quantities;
 import jackwork.price.Bands;
 import jackwork.price.Batch;
@@ -19,12 +22,13 @@ import jackwork.price.Money;
 import jackwork.price.PriceQuestion;
 import jackwork.price.PriceReport;
 import jackwork.price.Rates;
+import jackwork.price.Timed;
+import jackwork.price.Timings;
 import jackwork.price.WayFacts;
 import jackwork.stock.Basis;
 import jackwork.stock.Uncertain;
 import java.math.BigDecimal;
 import java.nio.file.Path;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.CompletableFuture;
@@ -44,14 +48,14 @@ public final class Pricing {
      * @param minutes of hands that a good piece may be taken to need: every operation is then as much shorter or longer;
      *     null for as long as they take
      * @param numbers put otherwise for this question, by their paths in workshop.yaml
-     * @param measured minutes from the bench, by operation or stage
+     * @param timed at the bench, by operation or stage
      */
     public record Ask(
             int quantity,
             @Nullable BigDecimal shelf,
             @Nullable Double minutes,
             Map<String, Double> numbers,
-            Map<String, Double> measured) {}
+            Map<String, Timed> timed) {}
 
     /** Virtual builds to draw, for the share of pieces that pass. */
     public record Draw(int builds, long seed, int threads) {}
@@ -117,6 +121,13 @@ public final class Pricing {
         return edits.size();
     }
 
+    /** What the bench's log has timed of this design's work, as it stands now. */
+    public List<TimedWork> timed() {
+        return WorkshopReader.folderOf(design.folder())
+                .map(folder -> TimedWork.of(BenchLog.in(folder), DesignFiles.id(design)))
+                .orElse(List.of());
+    }
+
     /** What builds came to, once they were drawn. */
     @Nullable
     Drawn drawn() {
@@ -166,15 +177,12 @@ public final class Pricing {
         if (builds != null) {
             rates = rates.with("yields.first-time", builds.passes());
         }
-        rates = rates.asked(ask.numbers());
-        Map<String, Double> measured = ask.measured();
+        // What is asked by hand stands above what was timed.
+        rates = Timings.in(rates, batch, ask.timed()).asked(ask.numbers());
         Double minutes = ask.minutes();
-        double now = Costing.of(batch, rates, ask.quantity(), measured).minutes();
+        double now = Costing.of(batch, rates, ask.quantity()).minutes();
         if (minutes != null && now > 0) {
-            double times = minutes / now;
-            rates = rates.taking(times);
-            measured = new LinkedHashMap<>(measured);
-            measured.replaceAll((operation, timed) -> timed * times);
+            rates = rates.taking(minutes / now);
         }
         return PriceReport.of(new PriceQuestion(
                 design.name(),
@@ -182,7 +190,7 @@ public final class Pricing {
                 batch,
                 rates,
                 ask.quantity(),
-                measured,
+                Timings.unused(ask.timed().keySet()),
                 ask.shelf(),
                 Bands.of(workshop.payOrNothing().bands()),
                 new WayFacts(heap, builds == null ? null : builds.beginners(), Money.places(workshop.currency())),

@@ -38,7 +38,7 @@ public final class CoinTrips implements OfWeight {
         return worst;
     }
 
-    private static Balance balance(Assembly assembly, Coin coin, double share) {
+    static Balance balance(Assembly assembly, Coin coin, double share) {
         double need = CoinSeat.closingMoment(assembly, share) + CoinSeat.frictionMoment(assembly, coin.mass());
         return new Balance(share, CoinSeat.coinMoment(assembly.coinWorks(), coin, share), need);
     }

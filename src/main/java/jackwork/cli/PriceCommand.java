@@ -2,11 +2,13 @@ package jackwork.cli;
 
 import jackwork.app.Pricing;
 import jackwork.price.PriceReport;
+import jackwork.price.Timed;
 import java.io.IOException;
 import java.math.BigDecimal;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
@@ -39,8 +41,11 @@ final class PriceCommand implements Callable<Integer> {
     @Option(
             names = "--time",
             paramLabel = "OPERATION=MINUTES",
-            description = "as timed at the bench, for one piece: build=95 or pivot=22; may be given again")
+            description = "as timed, for one piece: build=95 or pivot=22; may be given again; before what the log has")
     private Map<String, Double> times = Map.of();
+
+    @Option(names = "--supposed", description = "minutes as supposed, though the bench's log has some timed")
+    private boolean supposed;
 
     @Option(
             names = "--builds",
@@ -76,8 +81,9 @@ final class PriceCommand implements Callable<Integer> {
         });
         BigDecimal paid = amount("--wage", wage, false);
         Map<String, Double> numbers = paid == null ? Map.of() : Map.of("wage", paid.doubleValue());
-        Pricing.Ask ask = new Pricing.Ask(quantity, amount("--shelf", shelf, true), null, numbers, times);
+        BigDecimal onShelf = amount("--shelf", shelf, true);
         Pricing pricing = Pricing.of(design, quantity, PriceCommand::tell);
+        Pricing.Ask ask = new Pricing.Ask(quantity, onShelf, null, numbers, timed(pricing));
         if (again) {
             pricing.again(PriceCommand::tell);
         }
@@ -93,14 +99,27 @@ final class PriceCommand implements Callable<Integer> {
         }
         PriceReport report = pricing.answer(ask);
         report.unused()
-                .forEach(name -> System.err.println(
-                        "  --time " + name + ": no operation is called so, nor a stage; `jackwork stock` lists them"));
+                .forEach(name -> System.err.println("  " + name
+                        + ": timed, but no operation is called so, nor a stage; `jackwork stock` lists them"));
         Path to = chart;
         if (to != null) {
             save(to, report.sensitivity().get(0).picture());
         }
         System.out.print(json ? Pricing.json(report) : PriceWords.of(report));
         return report.verdict().equals("fails") ? Outcome.FAILS : Outcome.FINE;
+    }
+
+    /** What the log has timed, unless it is not wanted, and above it what is said here. */
+    private Map<String, Timed> timed(Pricing pricing) {
+        Map<String, Timed> timed = new LinkedHashMap<>();
+        if (!supposed) {
+            pricing.timed().forEach(work -> {
+                timed.put(work.operation(), work.forPrice());
+                tell(work.operation() + " as timed at the bench: " + work.words());
+            });
+        }
+        times.forEach((operation, minutes) -> timed.put(operation, Timed.said(minutes, "as timed")));
+        return timed;
     }
 
     private static void tell(String line) {

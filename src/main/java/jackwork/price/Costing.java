@@ -6,7 +6,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
@@ -23,7 +22,6 @@ public final class Costing {
     private final Batch batch;
     private final Rates rates;
     private final int pieces;
-    private final Map<String, Double> measured;
     private final Yields yields;
     private final Prices prices;
     private final List<Task> tasks;
@@ -35,15 +33,14 @@ public final class Costing {
 
     private @Nullable List<Channel> channels;
 
-    private Costing(Batch batch, Rates rates, int pieces, Map<String, Double> measured) {
+    private Costing(Batch batch, Rates rates, int pieces) {
         this.batch = batch;
         this.rates = rates;
         this.pieces = pieces;
-        this.measured = measured;
         this.yields = Yields.of(rates);
         this.prices = new Prices(rates, batch);
         this.hour = rates.hourCost();
-        this.tasks = new Times(rates, measured, pieces).of(batch);
+        this.tasks = new Times(rates, pieces).of(batch);
         stock();
         machines();
         hands();
@@ -52,24 +49,21 @@ public final class Costing {
         this.floor = lines.stream().map(CostLine::amount).reduce(BigDecimal.ZERO, BigDecimal::add);
     }
 
-    /**
-     * @param pieces good ones wanted; stock and machines are those of one piece of the batch as laid out
-     * @param measured minutes by operation or stage, from the bench
-     */
-    public static Costing of(Batch batch, Rates rates, int pieces, Map<String, Double> measured) {
-        return new Costing(batch, rates, pieces, measured);
+    /** @param pieces good ones wanted; stock and machines are those of one piece of the batch as laid out */
+    public static Costing of(Batch batch, Rates rates, int pieces) {
+        return new Costing(batch, rates, pieces);
     }
 
     Costing with(Rates other) {
-        return new Costing(batch, other, pieces, measured);
+        return new Costing(batch, other, pieces);
     }
 
     Costing with(Batch other) {
-        return new Costing(other, rates, pieces, measured);
+        return new Costing(other, rates, pieces);
     }
 
     Costing with(int otherPieces) {
-        return new Costing(batch, rates, otherPieces, measured);
+        return new Costing(batch, rates, otherPieces);
     }
 
     private void stock() {

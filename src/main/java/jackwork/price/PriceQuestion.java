@@ -2,14 +2,13 @@ package jackwork.price;
 
 import java.math.BigDecimal;
 import java.util.List;
-import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /**
  * All that a price is asked of.
  *
  * @param pieces good ones in a batch
- * @param measured minutes from the bench, by operation or stage
+ * @param unused timings whose names are no operation
  * @param asked price on a shelf; what the dearest of the bands takes when absent
  * @param edits alternatives that are edits of the design
  */
@@ -19,7 +18,7 @@ public record PriceQuestion(
         Batch batch,
         Rates rates,
         int pieces,
-        Map<String, Double> measured,
+        List<String> unused,
         @Nullable BigDecimal asked,
         Bands bands,
         WayFacts facts,

@@ -3,13 +3,10 @@ package jackwork.price;
 import jackwork.check.Finding;
 import jackwork.check.Status;
 import jackwork.stock.Basis;
-import jackwork.stock.Operations;
 import java.math.BigDecimal;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
 
 /**
  * Will it pay? Everything that a page or a reader needs; amounts in the workshop's currency, rounded once.
@@ -76,7 +73,7 @@ public record PriceReport(
         Rates rates = question.rates();
         String currency = question.currency();
         int places = Money.places(currency);
-        Costing costing = Costing.of(question.batch(), rates, question.pieces(), question.measured());
+        Costing costing = Costing.of(question.batch(), rates, question.pieces());
         BigDecimal given = question.asked();
         BigDecimal asked = given == null ? question.bands().most() : given;
         List<Ends> numbers = Ends.ofPiece(costing);
@@ -128,7 +125,7 @@ public record PriceReport(
                 (int) rates.all().values().stream()
                         .filter(number -> number.basis() == Basis.GUESS)
                         .count(),
-                unused(question.measured()),
+                question.unused(),
                 CAUTIONS);
     }
 
@@ -179,15 +176,6 @@ public record PriceReport(
                     places));
         }
         return all;
-    }
-
-    private static List<String> unused(Map<String, Double> measured) {
-        List<String> stages = Arrays.stream(Stage.values()).map(Stage::word).toList();
-        return measured.keySet().stream()
-                .filter(name -> !stages.contains(name)
-                        && Operations.catalogue().find(name).isEmpty())
-                .sorted()
-                .toList();
     }
 
     /** Of the price by the channel that leaves most: whether a dearer channel fails decides nothing. */

@@ -13,9 +13,11 @@ import jackwork.stock.Uncertain;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.regex.Matcher;
 import org.jspecify.annotations.Nullable;
 
@@ -35,9 +37,12 @@ public final class Rates {
             Map.of("outright", "shop", "commission", "gallery", "web", "post", "fair", "stall");
 
     private final Map<String, Uncertain> numbers;
+    /** Paths of minutes that were timed at the bench. */
+    private final Set<String> timed;
 
-    private Rates(Map<String, Uncertain> numbers) {
+    private Rates(Map<String, Uncertain> numbers, Set<String> timed) {
         this.numbers = numbers;
+        this.timed = timed;
     }
 
     public static Rates of(WorkshopFile workshop) {
@@ -60,7 +65,7 @@ public final class Rates {
             }
         }
         own.forEach(numbers::putIfAbsent);
-        return new Rates(numbers);
+        return new Rates(numbers, Set.of());
     }
 
     private static Collection<String> channels(@Nullable ChannelsEntry channels, String kind) {
@@ -143,7 +148,7 @@ public final class Rates {
         known(path);
         Map<String, Uncertain> other = new LinkedHashMap<>(numbers);
         other.put(path, number);
-        return new Rates(other);
+        return new Rates(other, timed);
     }
 
     /** The same with one number put to a value. */
@@ -162,6 +167,23 @@ public final class Rates {
             rates = rates.with(path, new Uncertain(value, value, value, unit, Basis.MEASURED, "as asked"));
         }
         return rates;
+    }
+
+    /** The same with minutes as timed at the bench, by operation. */
+    Rates timed(Map<String, Uncertain> minutes) {
+        Map<String, Uncertain> other = new LinkedHashMap<>(numbers);
+        Set<String> paths = new HashSet<>(timed);
+        minutes.forEach((operation, each) -> {
+            String path = "times." + operation;
+            other.put(path, each);
+            paths.add(path);
+        });
+        return new Rates(other, paths);
+    }
+
+    /** Whether minutes were timed at the bench: what hands learn is in them. */
+    boolean isTimed(String path) {
+        return timed.contains(path);
     }
 
     /** Why a number cannot be put to a value, in words; null where it can. */
@@ -198,7 +220,7 @@ public final class Rates {
                         number.basis(),
                         number.source())
                 : number);
-        return new Rates(other);
+        return new Rates(other, timed);
     }
 
     /** VAT that the maker charges: none when not registered. */

@@ -111,6 +111,37 @@ class PriceCommandTest {
     }
 
     @Test
+    void whatTheLogHasTimedIsTaken() throws IOException {
+        String heron = DemoCopy.at(folder.resolve("demo")).resolve("heron").toString();
+        String[] plain = {"price", heron, "--quantity", "1", "--json"};
+        Ran before = Ran.run(plain);
+        assertThat(Ran.run("bench", "freeze", heron, "--note", "as drawn").exit())
+                .isZero();
+        assertThat(Ran.run("bench", "timing", heron, "--operation", "pivot", "--minutes", "37", "--pieces", "2")
+                        .exit())
+                .isZero();
+        Ran timed = Ran.run(plain);
+        assertThat(timed.err()).contains("pivot as timed at the bench: 2 pieces of revision 1");
+        assertThat(minutesOnce(json(timed), "pivot")).isBetween(18.4999, 18.5001);
+        assertThat(minutesOnce(
+                        json(Ran.run("price", heron, "--quantity", "1", "--time", "pivot=9", "--json")), "pivot"))
+                .isBetween(8.9999, 9.0001);
+        assertThat(Ran.run("price", heron, "--quantity", "1", "--supposed", "--json")
+                        .out())
+                .isEqualTo(before.out());
+    }
+
+    /** Of all of an operation in one piece, before learning and spoiling. */
+    private static double minutesOnce(JsonNode report, String operation) {
+        for (JsonNode task : report.get("tasks")) {
+            if (task.get("operation").asString().equals(operation)) {
+                return task.get("count").asDouble() * task.get("each").asDouble();
+            }
+        }
+        return 0;
+    }
+
+    @Test
     void theWageMovesThePrice() {
         JsonNode low = json(Ran.run("price", "demo/heron", "--quantity", "1", "--wage", "10", "--json"));
         JsonNode high = json(Ran.run("price", "demo/heron", "--quantity", "1", "--wage", "20", "--json"));

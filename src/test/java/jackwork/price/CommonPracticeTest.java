@@ -35,7 +35,7 @@ class CommonPracticeTest {
             1, List.of(), List.of(new Item("all-else", "carton", 1, 0, "pieces")), 0, Map.of("put-on", 1.0), Map.of());
 
     private static Costing costing() {
-        return Costing.of(BATCH, Cases.rates(RATES), 1, Map.of());
+        return Costing.of(BATCH, Cases.rates(RATES), 1);
     }
 
     private static Channel channel(String name) {

@@ -50,7 +50,7 @@ class PayByHandTest {
 
     private static Costing piece(boolean registered) {
         Rates rates = Cases.rates(PIECE.replace("REGISTERED", Boolean.toString(registered)));
-        return Costing.of(batch(Map.of()), rates, 4, Map.of());
+        return Costing.of(batch(Map.of()), rates, 4);
     }
 
     private static Channel channel(boolean registered, String name) {

@@ -48,7 +48,7 @@ class PricePropertiesTest {
                 random.nextInt(500),
                 work,
                 Map.of());
-        return Costing.of(batch, rates(random), pieces, Map.of());
+        return Costing.of(batch, rates(random), pieces);
     }
 
     @ParameterizedTest

@@ -38,7 +38,7 @@ class WaysByHandTest {
     private static Costing costing(boolean withStock) {
         List<Item> items = withStock ? List.of(new Item("all-else", "carton", 10, 0, "pieces")) : List.of();
         Batch batch = new Batch(10, List.of(), items, 0, Map.of("put-on", 10.0, "pack", 10.0), Map.of());
-        return Costing.of(batch, Cases.rates(RATES), 10, Map.of());
+        return Costing.of(batch, Cases.rates(RATES), 10);
     }
 
     private static WayResult way(Way way, WayFacts facts) {

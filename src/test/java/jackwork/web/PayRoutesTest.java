@@ -3,14 +3,20 @@ package jackwork.web;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import jackwork.DemoCopy;
+import jackwork.app.Bench;
 import jackwork.app.Pricing;
 import jackwork.app.Workbench;
+import jackwork.bench.Kinds;
+import jackwork.bench.RevisionName;
+import jackwork.bench.Stamp;
+import jackwork.bench.Timing;
 import java.lang.management.ManagementFactory;
 import java.lang.management.ThreadMXBean;
 import java.math.BigDecimal;
 import java.net.http.HttpResponse;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Instant;
 import java.util.Map;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
@@ -26,7 +32,8 @@ class PayRoutesTest {
 
     private static final JsonMapper JSON = JsonMapper.builder().build();
     private static final String PLAIN =
-            "{\"version\": \"\", \"laidOut\": 2, \"quantity\": 2, \"shelf\": \"\", \"minutes\": 0, \"numbers\": {}}";
+            "{\"version\": \"\", \"laidOut\": 2, \"quantity\": 2, \"shelf\": \"\", \"minutes\": 0,"
+                    + " \"supposed\": false, \"numbers\": {}}";
 
     @TempDir
     private static Path folder = Path.of("");
@@ -91,7 +98,7 @@ class PayRoutesTest {
     @Test
     void whatIsSlidMovesTheAnswer() throws Exception {
         JsonNode slid = pay("{\"version\": \"\", \"laidOut\": 2, \"quantity\": 25, \"shelf\": \"34.90\","
-                        + " \"minutes\": 90, \"numbers\": {\"wage\": 16.5, \"times.pivot\": 0.4}}")
+                        + " \"minutes\": 90, \"supposed\": false, \"numbers\": {\"wage\": 16.5, \"times.pivot\": 0.4}}")
                 .path("report");
         var same = pricing.answer(
                 new Pricing.Ask(25, new BigDecimal("34.90"), 90.0, Map.of("wage", 16.5, "times.pivot", 0.4), Map.of()));
@@ -121,6 +128,102 @@ class PayRoutesTest {
         double expected = floor - hands / 2;
         assertThat(Double.parseDouble(then.path("floor").asString())).isBetween(expected - 0.02, expected + 0.02);
         assertThat(then.path("guesses")).isEqualTo(now.path("guesses"));
+    }
+
+    /** A stage, a kind of work and a word of the maker's own, on two revisions: the last counts. */
+    @Test
+    void whatTheLogHasTimedStandsForWhatWasSupposed() throws Exception {
+        JsonNode supposed = pay(PLAIN);
+        assertThat(supposed.path("timed").isEmpty()).isTrue();
+        Bench bench = Bench.in(demo);
+        Path heron = demo.resolve("heron");
+        RevisionName first =
+                bench.freeze(heron, "as drawn", Instant.EPOCH.plusSeconds(1)).name();
+        time(bench, first, "build", 300, 1);
+        Path file = heron.resolve("design.yaml");
+        String text = Files.readString(file);
+        Files.writeString(file, text + "\n# once more\n");
+        RevisionName second =
+                bench.freeze(heron, "once more", Instant.EPOCH.plusSeconds(2)).name();
+        Files.writeString(file, text);
+        time(bench, second, "build", 150, 2);
+        time(bench, second, "build", 81, 1);
+        time(bench, second, "pivot", 12, 1);
+        time(bench, second, "whistling", 5, 1);
+        try {
+            JsonNode timed = pay(PLAIN);
+            JsonNode build = timed.path("timed").get(0);
+            assertThat(build.path("operation").asString()).isEqualTo("build");
+            assertThat(build.path("minutes").asDouble()).isEqualTo(77);
+            assertThat(build.path("low").asDouble()).isEqualTo(75);
+            assertThat(build.path("high").asDouble()).isEqualTo(81);
+            assertThat(build.path("revision").asInt()).isEqualTo(2);
+            assertThat(timed.at("/report/unused/0").asString()).isEqualTo("whistling");
+
+            // The stage keeps to what it was timed, and the pivots among it to their own time.
+            double stage = 0;
+            for (JsonNode task : timed.at("/report/tasks")) {
+                if (task.path("stage").asString().equals("build")
+                        && !task.path("perBatch").asBoolean()) {
+                    double once =
+                            task.path("count").asDouble() * task.path("each").asDouble();
+                    assertThat(task.path("basis").asString()).isEqualTo("measured here");
+                    if (task.path("operation").asString().equals("pivot")) {
+                        assertThat(once).isBetween(11.99, 12.01);
+                    } else {
+                        stage += once;
+                    }
+                }
+            }
+            double others = 77 - shareOfPivots(supposed.path("report"), 77);
+            assertThat(stage).isBetween(others - 0.05, others + 0.05);
+            assertThat(timed.at("/report/guesses").asInt())
+                    .isLessThan(supposed.at("/report/guesses").asInt());
+            assertThat(timed.at("/report/floor")).isNotEqualTo(supposed.at("/report/floor"));
+
+            JsonNode asSupposed = pay(PLAIN.replace("\"supposed\": false", "\"supposed\": true"));
+            assertThat(asSupposed.path("report")).isEqualTo(supposed.path("report"));
+
+            // A step that is slid leaves the others as they were timed.
+            JsonNode slid = pay(PLAIN.replace("\"numbers\": {}", "\"numbers\": {\"times.pivot\": 2}"));
+            assertThat(each(slid, "pivot")).isEqualTo(2);
+            assertThat(each(slid, "dowel-glue")).isEqualTo(each(timed, "dowel-glue"));
+            JsonNode half = pay(PLAIN.replace("\"minutes\": 0", "\"minutes\": 60"));
+            assertThat(half.at("/report/minutes").asDouble()).isBetween(59.999, 60.001);
+        } finally {
+            bench.log()
+                    .list(Kinds.TIMINGS)
+                    .forEach(logged -> bench.log().strike(Kinds.TIMINGS, logged.number(), "a test"));
+        }
+        assertThat(pay(PLAIN).path("report")).as("struck out").isEqualTo(supposed.path("report"));
+    }
+
+    private static void time(Bench bench, RevisionName revision, String operation, double minutes, int pieces) {
+        bench.log().add(Kinds.TIMINGS, new Timing(Stamp.of(Instant.now(), ""), revision, operation, minutes, pieces));
+    }
+
+    private static double each(JsonNode view, String operation) {
+        for (JsonNode task : view.at("/report/tasks")) {
+            if (task.path("operation").asString().equals(operation)) {
+                return task.path("each").asDouble();
+            }
+        }
+        return Double.NaN;
+    }
+
+    /** Of a stage's minutes, as supposed. */
+    private static double shareOfPivots(JsonNode report, double minutes) {
+        double pivots = 0;
+        double all = 0;
+        for (JsonNode task : report.path("tasks")) {
+            if (task.path("stage").asString().equals("build")
+                    && !task.path("perBatch").asBoolean()) {
+                double once = task.path("count").asDouble() * task.path("each").asDouble();
+                all += once;
+                pivots += task.path("operation").asString().equals("pivot") ? once : 0;
+            }
+        }
+        return minutes * pivots / all;
     }
 
     @Test
