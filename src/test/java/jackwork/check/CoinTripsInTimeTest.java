@@ -72,7 +72,8 @@ class CoinTripsInTimeTest {
                 CoinSeat.centre(assembly.coinWorks(), euro(mass).radius(), 0)));
         double swung = lightest(mass -> leastWork(assembly, euro(mass)) >= 0);
         assertThat(inTime).isBetween(0.998 * swung, 1.002 * swung);
-        // The finding asks for a surplus at the tightest place too: more than is needed, by its swing's 2.2 % at most here.
+        // The finding asks for a surplus at the tightest place too: more than is needed, by its swing's 2.2 % at most
+        // here.
         assertThat(inTime).isBetween(0.975 * still, 1.002 * still);
     }
 

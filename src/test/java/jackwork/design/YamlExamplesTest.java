@@ -44,7 +44,8 @@ class YamlExamplesTest {
     static List<Example> examples() throws IOException {
         List<Example> examples = new ArrayList<>();
         try (Stream<Path> files = Files.walk(Path.of("docs"))) {
-            for (Path file : files.filter(f -> f.toString().endsWith(".md")).sorted().toList()) {
+            for (Path file :
+                    files.filter(f -> f.toString().endsWith(".md")).sorted().toList()) {
                 String text = Files.readString(file);
                 for (MatchResult found : EXAMPLE.matcher(text).results().toList()) {
                     long line = text.substring(0, found.start()).lines().count() + 1;

@@ -2,7 +2,6 @@ package jackwork.guide;
 
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
-import com.microsoft.playwright.options.BoundingBox;
 import com.microsoft.playwright.options.FilePayload;
 import com.microsoft.playwright.options.ReducedMotion;
 import com.microsoft.playwright.options.SelectOption;
@@ -25,8 +24,6 @@ final class GuidePictures implements AutoCloseable {
     private static final int WIDTH = 1180;
     private static final int HEIGHT = 860;
 
-    private static final int MARGIN = 12;
-
     private interface Maker {
         /** Writes the picture; returns what the page says in it, empty for a drawing. */
         String make(Path file) throws IOException;
@@ -36,6 +33,7 @@ final class GuidePictures implements AutoCloseable {
     private final PageServer server;
     private final Browser browser;
     private final Page page;
+    private final Shots shots;
     private final Map<String, Maker> makers = new LinkedHashMap<>();
 
     GuidePictures(Path hut) {
@@ -44,6 +42,7 @@ final class GuidePictures implements AutoCloseable {
         browser = new Browser();
         page = browser.open(server.address() + "#heron", WIDTH, HEIGHT);
         page.setDefaultTimeout(60_000);
+        shots = new Shots(page);
         page.emulateMedia(new Page.EmulateMediaOptions().setReducedMotion(ReducedMotion.REDUCE));
         page.waitForSelector("[data-handle=lever]");
         page.locator(".tour .enough").click();
@@ -69,8 +68,8 @@ final class GuidePictures implements AutoCloseable {
         String name = file.getFileName().toString();
         Maker maker = makers.get(name);
         if (maker == null) {
-            throw new IllegalStateException("the guide shows pictures/" + name + ", and nothing here makes it; known: "
-                    + makers.keySet());
+            throw new IllegalStateException(
+                    "the guide shows pictures/" + name + ", and nothing here makes it; known: " + makers.keySet());
         }
         return maker.make(file);
     }
@@ -95,53 +94,6 @@ final class GuidePictures implements AutoCloseable {
                 svg.replaceAll("stroke-width=\"[0-9.]+\"", "stroke-width=\"0.7\"")
                         .replace("</title>", "</title>\n<rect width=\"100%\" height=\"100%\" fill=\"#fbfaf6\"/>"));
         return "";
-    }
-
-    /** The whole page from its top; and what is written in its main part, below what is to be seen as well. */
-    private String place(Path file) {
-        page.evaluate("window.scrollTo(0, 0)");
-        still();
-        page.screenshot(new Page.ScreenshotOptions().setPath(file));
-        return words(page.locator("main, .bench").first());
-    }
-
-    /** A part of the page, as high as the window at most. */
-    private String part(String selector, Path file) {
-        Locator shown = page.locator(selector).first();
-        shown.evaluate("place => window.scrollBy(0, place.getBoundingClientRect().top - " + MARGIN + ")");
-        still();
-        BoundingBox box = shown.boundingBox();
-        double left = Math.max(0, box.x - MARGIN);
-        double top = Math.max(0, box.y - MARGIN);
-        page.screenshot(new Page.ScreenshotOptions()
-                .setPath(file)
-                .setClip(
-                        left,
-                        top,
-                        Math.min(page.viewportSize().width, box.x + box.width + MARGIN) - left,
-                        Math.min(HEIGHT, box.y + box.height + MARGIN) - top));
-        return words(shown);
-    }
-
-    /** Nothing pointed at, and drawn to the end. */
-    private void still() {
-        page.mouse().move(1, 1);
-        page.evaluate("new Promise(done => requestAnimationFrame(() => requestAnimationFrame(done)))");
-    }
-
-    /** What is to be read there, line by line, then what stands in its fields. */
-    private static String words(Locator shown) {
-        return (String) shown.evaluate("""
-                place => {
-                  const fields = [...place.querySelectorAll("input:not([type=file]), select")]
-                      .filter(field => field.checkVisibility())
-                      .map(field => [
-                          field.ariaLabel ?? field.labels?.[0]?.innerText.trim().split("\\n")[0] ?? "",
-                          field.type === "checkbox" || field.type === "radio" ? (field.checked ? "yes" : "no")
-                              : field.selectedOptions?.[0]?.textContent.trim() ?? field.value]);
-                  return [...place.innerText.split("\\n"), ...fields.map(([label, value]) => `[${label}: ${value}]`)]
-                      .map(line => line.replace(/\\s+/g, " ").trim()).filter(line => line !== "").join("\\n") + "\\n";
-                }""");
     }
 
     private void rename(String name) {
@@ -174,7 +126,7 @@ final class GuidePictures implements AutoCloseable {
         describe(1, "hen");
         describe(2, "wing");
         page.locator(".glued").selectOption(new SelectOption().setLabel("is glued to hen"));
-        return part("dialog.bring", file);
+        return shots.part("dialog.bring", file);
     }
 
     private String points(Path file) {
@@ -186,7 +138,7 @@ final class GuidePictures implements AutoCloseable {
         page.locator(".panel .grams").press("Tab");
         point(0, "hip", "pin");
         point(1, "crank", "lift");
-        return part("dialog.bring", file);
+        return shots.part("dialog.bring", file);
     }
 
     private String onItsBox(Path file) {
@@ -196,7 +148,7 @@ final class GuidePictures implements AutoCloseable {
         page.locator("input.title").press("Tab");
         page.waitForSelector(".make:not([disabled])");
         page.locator(".press input").fill("50");
-        String said = part("dialog.bring", file);
+        String said = shots.part("dialog.bring", file);
         page.locator(".make").click();
         page.waitForSelector("jackwork-page[data-ready=moorhen]");
         page.waitForSelector("[data-handle=lever]");
@@ -214,13 +166,13 @@ final class GuidePictures implements AutoCloseable {
 
     private String hangs(Path file) {
         press(1);
-        return place(file);
+        return shots.place(file);
     }
 
     private String settled(Path file) {
         page.locator("[data-finding=comes-back] .look").click();
         page.waitForSelector("[data-finding=comes-back] .apply");
-        return part("[data-finding=comes-back]", file);
+        return shots.part("[data-finding=comes-back]", file);
     }
 
     private String moves(Path file) {
@@ -233,13 +185,13 @@ final class GuidePictures implements AutoCloseable {
         page.waitForSelector(".verdict.works");
         page.locator(".change-switch").click();
         press(0.5);
-        return place(file);
+        return shots.place(file);
     }
 
     private String coin(Path file) {
         page.locator("[data-coin='EUR-1']").click();
         page.locator(".stages button").nth(3).click();
-        String said = place(file);
+        String said = shots.place(file);
         page.locator(".away").click();
         return said;
     }
@@ -255,27 +207,30 @@ final class GuidePictures implements AutoCloseable {
         slider.focus();
         page.keyboard().press("End");
         page.waitForTimeout(200);
-        return part("section.stack", file);
+        return shots.part("section.stack", file);
     }
 
     /** The picture of a step, as the server gives it to the page. */
     private String gluing(String step, Path file) throws IOException {
-        String source = page.locator(".glue-step:has-text('" + step + "') img").first().getAttribute("src");
-        Files.write(file, page.request().get(server.address().resolve(source).toString()).body());
+        String source =
+                page.locator(".glue-step:has-text('" + step + "') img").first().getAttribute("src");
+        Files.write(
+                file,
+                page.request().get(server.address().resolve(source).toString()).body());
         return "";
     }
 
     private String ladder(Path file) {
         go("pay");
         page.waitForSelector("jackwork-pay[data-answered]");
-        return place(file);
+        return shots.place(file);
     }
 
     private String tries(Path file) {
         page.setViewportSize(420, HEIGHT);
         go("bench&tries");
         page.waitForSelector(".bench[data-state=ready][data-part=tries]");
-        return place(file);
+        return shots.place(file);
     }
 
     @Override

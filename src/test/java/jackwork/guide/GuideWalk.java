@@ -112,8 +112,9 @@ final class GuideWalk {
     String evidence(String page) {
         StringBuilder all = new StringBuilder();
         shown.getOrDefault(page, List.of()).forEach(words -> all.append(words).append('\n'));
-        quotes.stream().filter(quote -> quote.page().equals(page)).forEach(quote -> quote.found()
-                .forEach(line -> all.append(line).append('\n')));
+        quotes.stream()
+                .filter(quote -> quote.page().equals(page))
+                .forEach(quote -> quote.found().forEach(line -> all.append(line).append('\n')));
         return all.toString();
     }
 }

@@ -17,7 +17,7 @@ record Quote(String page, String of, List<String> quoted, List<String> found) {
     /** The first quoted line that is not there, or not in that place; empty when all are. */
     String missing() {
         int at = 0;
-        boolean anywhere = true;
+        boolean anywhere = true; // a quote may begin further down
         for (String line : quoted) {
             if (line.strip().equals(LEFT_OUT)) {
                 anywhere = true;
