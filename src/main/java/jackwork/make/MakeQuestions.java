@@ -17,6 +17,7 @@ public final class MakeQuestions {
         findings.addAll(ThinnestNeck.ask(subject.assembly()));
         findings.addAll(SmallestPart.ask(subject.assembly()));
         findings.addAll(CaseBars.ask(design, subject));
+        findings.addAll(CaseOpens.ask(design, subject));
         return findings;
     }
 }
