@@ -48,17 +48,25 @@ final class Shots {
         page.evaluate("new Promise(done => requestAnimationFrame(() => requestAnimationFrame(done)))");
     }
 
-    /** What is to be read there, line by line, then what stands in its fields. */
+    /**
+     * What is to be read there, line by line, then what stands in its fields. Findings that pass stand below what is
+     * pictured and are left out: every new question would change them.
+     */
     private static String words(Locator shown) {
         return (String) shown.evaluate("""
                 place => {
+                  const below = [...place.querySelectorAll("details.finding.pass, h3")]
+                      .filter(part => part.matches(".finding") || part.textContent.startsWith("Passed,"));
+                  below.forEach(part => part.style.display = "none");
                   const fields = [...place.querySelectorAll("input:not([type=file]), select")]
                       .filter(field => field.checkVisibility())
                       .map(field => [
                           field.ariaLabel ?? field.labels?.[0]?.innerText.trim().split("\\n")[0] ?? "",
                           field.type === "checkbox" || field.type === "radio" ? (field.checked ? "yes" : "no")
                               : field.selectedOptions?.[0]?.textContent.trim() ?? field.value]);
-                  return [...place.innerText.split("\\n"), ...fields.map(([label, value]) => `[${label}: ${value}]`)]
+                  const said = place.innerText;
+                  below.forEach(part => part.style.display = "");
+                  return [...said.split("\\n"), ...fields.map(([label, value]) => `[${label}: ${value}]`)]
                       .map(line => line.replace(/\\s+/g, " ").trim()).filter(line => line !== "").join("\\n") + "\\n";
                 }""");
     }
