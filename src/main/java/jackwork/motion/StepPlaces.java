@@ -67,8 +67,10 @@ final class StepPlaces {
      * @param velocity at the start
      */
     double gapAtStart(int row, double h, double[] velocity) {
-        boolean ofTouch = touch[row];
-        for (int r = first[row]; ofTouch && r < end[row]; r++) {
+        if (!touch[row] && startGap[row] < Double.POSITIVE_INFINITY) {
+            return startGap[row];
+        }
+        for (int r = first[row]; touch[row] && r < end[row]; r++) {
             if (startFeature[r] == rows.feature[row]) {
                 return startGap[r];
             }
