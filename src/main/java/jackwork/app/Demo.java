@@ -28,7 +28,8 @@ public final class Demo {
     /** A copy to play with, made when it is not there yet: whole or not at all. */
     public static Path copy(Path folder) throws IOException {
         if (!Files.exists(folder)) {
-            Path draft = Files.createTempDirectory(folder.toAbsolutePath().getParent(), ".jackwork-demo-");
+            Path draft = folder.resolveSibling(
+                    "." + folder.getFileName() + "-" + ProcessHandle.current().pid());
             copyTree(original(), draft);
             Files.move(draft, folder, StandardCopyOption.ATOMIC_MOVE);
         }
