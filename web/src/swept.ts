@@ -34,13 +34,24 @@ export function sweptRoom(scene: Scene, report: Report): Swept {
   return room;
 }
 
+const ridden = new WeakMap<Scene, Map<string, Body | null>>();
+
 /**
  * The body that a finding's point rides on: the one of the part it names when the point lies there, else
- * the frontmost moving one that has it, else none.
+ * the frontmost moving one that has it, else none. Looked for once: curves ask at every stroke.
  */
 export function rides(scene: Scene, finding: Finding): Body | null {
-  const at = finding.where.at;
+  const { at, part } = finding.where;
   if (!at) return null;
+  let known = ridden.get(scene);
+  if (!known) ridden.set(scene, (known = new Map()));
+  const key = `${part} ${at}`;
+  let body = known.get(key);
+  if (body === undefined) known.set(key, (body = found(scene, finding, at)));
+  return body;
+}
+
+function found(scene: Scene, finding: Finding, at: Pair): Body | null {
   const over = scene.bodies
     .filter((body) => !body.ground)
     .flatMap((body) => body.parts.map((part) => ({ body, part })))

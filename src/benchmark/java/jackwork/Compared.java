@@ -18,4 +18,10 @@ public @interface Compared {
 
     /** What the peer is, and what it leaves out; empty without one. */
     String peer() default "";
+
+    /** What one operation may take on two cores, µs; 0 without an aim. */
+    double aim() default 0;
+
+    /** The parameter that a curve of growth is drawn over, a number; empty without one. */
+    String grows() default "";
 }

@@ -17,9 +17,9 @@ import org.openjdk.jmh.runner.options.OptionsBuilder;
 import org.openjdk.jmh.runner.options.TimeValue;
 
 /**
- * Runs the benchmarks and prints one table. A run of all is also written to
- * {@code docs/benchmarks/YYYY-MM-DD.md}; a run of some is only printed, so that it never replaces the
- * day's whole table. One more benchmark is one more class with {@link Compared}.
+ * Runs the benchmarks and prints one table, then whole commands. A run of all is also written to
+ * {@code docs/benchmarks/YYYY-MM-DD.md}, with curves of growth beside it; a run of some is only printed, so that it never
+ * replaces the day's whole table. One more benchmark is one more class with {@link Compared}.
  */
 public final class Speed {
 
@@ -34,13 +34,14 @@ public final class Speed {
     /** The program's own collector, and a heap laid out beforehand: neither helpers nor new pages in the times. */
     private static final String[] JAVA = {"-XX:+UseSerialGC", "-Xms128m", "-Xmx128m", "-XX:+AlwaysPreTouch"};
 
+    private static final Path DOCS = Path.of("docs", "benchmarks");
     private static final Path LOG = Path.of("target", "speed.log");
     private static final Path RAW = Path.of("target", "speed.json");
 
     private Speed() {}
 
     /** @param words none, or one regular expression that a benchmark's name must hold */
-    public static void main(String[] words) throws IOException {
+    public static void main(String[] words) throws IOException, InterruptedException {
         String pattern = words.length == 0 ? ".*" : words[0];
         System.err.println("Measuring, " + SECONDS + " s a benchmark; the whole log is in " + LOG);
         try {
@@ -48,7 +49,10 @@ public final class Speed {
             SpeedTable table = SpeedTable.of(results);
             System.out.print(table.plain());
             if (words.length == 0) {
-                System.out.println("\nWritten to " + write(table));
+                System.err.println("Whole commands, each in a process of its own ...");
+                String commands = WholeCommands.page(WholeCommands.all());
+                System.out.println("\n" + commands);
+                System.out.println("Written to " + write(table, commands, Growth.draw(results, DOCS)));
             }
         } catch (NoBenchmarksException e) {
             System.err.println("./check speed: no benchmark's name holds \"" + pattern + "\"");
@@ -77,10 +81,9 @@ public final class Speed {
                 .build();
     }
 
-    private static Path write(SpeedTable table) throws IOException {
+    private static Path write(SpeedTable table, String commands, String curves) throws IOException {
         LocalDate today = LocalDate.now();
-        Path file = Path.of("docs", "benchmarks", today + ".md");
-        Files.createDirectories(file.getParent());
+        Path file = DOCS.resolve(today + ".md");
         String method =
                 "One run of `./check speed`: %d warm-ups of %d ms and %d measurements of %d ms, each benchmark in a fresh Java (%s)."
                         .formatted(
@@ -90,6 +93,9 @@ public final class Speed {
                                 MEASUREMENT_MILLISECONDS,
                                 String.join(" ", JAVA));
         return Files.writeString(
-                file, "# Speed, " + today + "\n\n" + Machine.describe() + "\n" + method + "\n\n" + table.page());
+                file,
+                "# Speed, " + today + "\n\n" + Machine.describe() + "\n" + method + "\n\n" + table.page()
+                        + "\n## Whole commands\n\nAs a maker starts them, each in a fresh process; wanted on two cores: at most 512 MiB.\n\n"
+                        + commands + "\n## Growth\n\n" + curves);
     }
 }

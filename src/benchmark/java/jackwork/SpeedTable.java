@@ -12,7 +12,8 @@ import org.openjdk.jmh.results.RunResult;
 /** Each benchmark's time beside its peer's. */
 final class SpeedTable {
 
-    private static final List<String> HEADINGS = List.of("benchmark", "Jackwork, µs", "peer, µs", "peer ÷ Jackwork");
+    private static final List<String> HEADINGS =
+            List.of("benchmark", "Jackwork, µs", "aim, µs", "peer, µs", "peer ÷ Jackwork");
     /** Share of the times' quotient by which both errors together may put it out. */
     private static final double SETTLED = 0.25;
 
@@ -41,7 +42,11 @@ final class SpeedTable {
         }
 
         List<String> cells() {
-            return List.of(name, time(ours), time(peer), ratio());
+            return List.of(name, time(ours), aim(), time(peer), ratio());
+        }
+
+        private String aim() {
+            return compared.aim() == 0 ? "–" : "%.0f".formatted(compared.aim());
         }
 
         private String ratio() {
@@ -93,7 +98,7 @@ final class SpeedTable {
         return name.toString();
     }
 
-    private static Compared compared(String type) {
+    static Compared compared(String type) {
         try {
             Compared compared = Class.forName(type).getAnnotation(Compared.class);
             if (compared == null) {
@@ -129,7 +134,7 @@ final class SpeedTable {
         List<List<String>> rows = rows();
         for (int r = 0; r < rows.size(); r++) {
             text.append("| ").append(String.join(" | ", rows.get(r))).append(" |\n");
-            text.append(r == 0 ? "|---|--:|--:|--:|\n" : "");
+            text.append(r == 0 ? "|---|--:|--:|--:|--:|\n" : "");
         }
         text.append('\n').append(ERRORS).append('\n');
         for (Pair pair : pairs) {

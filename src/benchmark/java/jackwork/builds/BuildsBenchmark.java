@@ -12,7 +12,7 @@ import org.openjdk.jmh.annotations.State;
 
 /** How virtual builds grow with their number and with threads: the heron with its four coins. */
 @State(Scope.Thread)
-@Compared(what = "virtual builds of the demo heron, each with its four coins, drawn and reported")
+@Compared(what = "virtual builds of the demo heron, each with its four coins, drawn and reported", grows = "builds")
 public class BuildsBenchmark {
 
     @Param({"10", "40", "160"})

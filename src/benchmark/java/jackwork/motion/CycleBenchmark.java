@@ -17,6 +17,7 @@ import org.openjdk.jmh.annotations.State;
  */
 @State(Scope.Thread)
 @Compared(
+        aim = 10_000,
         what = "a whole coin cycle of the demo heron, box and figure, one euro as numbered, the piece made ready",
         peer = "dyn4j for as long at the same longest step, its own settings, every body; no friction in pins, no"
                 + " landing on touches, no bounds on errors")

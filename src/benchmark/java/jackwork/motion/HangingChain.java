@@ -35,19 +35,24 @@ final class HangingChain {
 
     /** The free end after a second. */
     static Point ours(double step) {
+        return ours(LINKS, SECONDS, step);
+    }
+
+    /** The free end of a chain of so many links after so many seconds. */
+    static Point ours(int links, double seconds, double step) {
         MechanismBuilder builder = new MechanismBuilder();
-        for (int i = 0; i < LINKS; i++) {
+        for (int i = 0; i < links; i++) {
             builder.body("link-" + i, MASS, joint(i).plus(joint(i + 1)).times(0.5), INERTIA);
         }
-        for (int i = 0; i < LINKS; i++) {
+        for (int i = 0; i < links; i++) {
             builder.pin("pin-" + i, i, i == 0 ? Mechanism.GROUND : i - 1, joint(i), 0, 0);
         }
         Mechanism mechanism = builder.lever(0, 1, joint(1), new Point(0, 1)).build();
         TimeStepper stepper = new TimeStepper(mechanism, step);
-        if (!stepper.runTo(SECONDS)) {
+        if (!stepper.runTo(seconds)) {
             return new Point(Double.NaN, Double.NaN);
         }
-        int last = 3 * (LINKS - 1);
+        int last = 3 * (links - 1);
         double[] pose = stepper.pose();
         return new Point(pose[last], pose[last + 1]).plus(new Point(LENGTH / 2, 0).turned(TILT + pose[last + 2]));
     }

@@ -12,6 +12,7 @@ import org.openjdk.jmh.annotations.State;
  */
 @State(Scope.Thread)
 @Compared(
+        aim = 20,
         what = "one pose of the demo heron, 1/199 of the stroke from the last, velocities included",
         peer = "the same closure equations and Jacobian by Hipparchus' Levenberg-Marquardt from the last pose, to"
                 + " 1e-9 mm; no velocities, no watch for another branch")

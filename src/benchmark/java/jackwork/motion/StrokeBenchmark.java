@@ -15,6 +15,7 @@ import org.openjdk.jmh.infra.Blackhole;
  */
 @State(Scope.Thread)
 @Compared(
+        aim = 15_000,
         what = "the demo heron's stroke in 200 poses, with forces in both directions and located events",
         peer = "200 poses as in Pose, from the drawn one on; no forces, no events")
 public class StrokeBenchmark {

@@ -24,7 +24,7 @@ public final class Demo {
         return demo;
     }
 
-    /** A copy to play with, made when it is not there yet. */
+    /** A copy to play with, made when it is not there yet: whole or not at all. */
     public static Path copy(Path folder) throws IOException {
         if (!Files.exists(folder)) {
             Aside.copy(original(), folder);

@@ -77,6 +77,8 @@ final class LinkJson {
         } else if (link instanceof Torque torque) {
             node.put("kind", "torque");
             Json.put(node, "momentNmm", torque.moment(), 9);
+        } else {
+            throw new IllegalArgumentException("no JSON for " + link);
         }
         if (!(link instanceof StringRun)) {
             link.frictions()

@@ -89,6 +89,8 @@ final class LinkCompiler {
                     spring.pullsOnly());
         } else if (link instanceof Torque torque) {
             builder.torque(number[torque.body()], MICRO * torque.moment());
+        } else {
+            throw new IllegalArgumentException("no equations for " + link);
         }
     }
 

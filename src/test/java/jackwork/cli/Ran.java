@@ -5,9 +5,9 @@ import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 
 /** A command as typed, with what came of it: results on stdout, talk on stderr. */
-record Ran(int exit, String out, String err) {
+public record Ran(int exit, String out, String err) {
 
-    static Ran run(String... arguments) {
+    public static Ran run(String... arguments) {
         PrintStream oldOut = System.out;
         PrintStream oldErr = System.err;
         ByteArrayOutputStream out = new ByteArrayOutputStream();

@@ -17,7 +17,7 @@ class DocumentedTest {
 
     private static String shown() throws IOException {
         String text = Files.readString(Path.of("docs/design-file.md"));
-        int from = text.indexOf("```yaml\ncurrency: EUR\ntimes:");
+        int from = text.indexOf("```yaml workshop.yaml\ncurrency: EUR\ntimes:");
         assertThat(from).isPositive();
         return text.substring(text.indexOf("times:", from), text.indexOf("```", from + 3));
     }

@@ -15,7 +15,7 @@ import java.util.List;
 import java.util.Map;
 
 /** The system's own Chromium, driven for tests; keeps what the console and the network complained of. */
-final class Browser implements AutoCloseable {
+public final class Browser implements AutoCloseable {
 
     private static final List<Path> PLACES = List.of(
             Path.of("/usr/bin/chromium"), Path.of("/usr/bin/chromium-browser"), Path.of("/usr/bin/google-chrome"));
@@ -24,7 +24,7 @@ final class Browser implements AutoCloseable {
     private final com.microsoft.playwright.Browser browser;
     private final List<String> complaints = new ArrayList<>();
 
-    Browser() {
+    public Browser() {
         Path chromium = PLACES.stream()
                 .filter(Files::isExecutable)
                 .findFirst()
@@ -47,7 +47,7 @@ final class Browser implements AutoCloseable {
                                 "--disable-sync")));
     }
 
-    Page open(String address, int width, int height) {
+    public Page open(String address, int width, int height) {
         Page page =
                 browser.newPage(new com.microsoft.playwright.Browser.NewPageOptions().setViewportSize(width, height));
         page.onConsoleMessage(message -> {
@@ -62,7 +62,7 @@ final class Browser implements AutoCloseable {
     }
 
     /** Errors and warnings of every page so far. */
-    List<String> complaints() {
+    public List<String> complaints() {
         return complaints;
     }
 
