@@ -24,8 +24,8 @@ import org.junit.jupiter.api.io.TempDir;
 @EnabledOnOs({OS.LINUX, OS.MAC})
 class KilledSavingTest {
 
-    private static final int USUAL = 12;
-    private static final int OUT_OF = 20;
+    private static final int USUAL = 6;
+    private static final int OUT_OF = 10;
     private static final int LINES = 2;
 
     @TempDir

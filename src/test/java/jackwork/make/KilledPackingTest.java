@@ -23,8 +23,8 @@ import org.junit.jupiter.api.io.TempDir;
 @EnabledOnOs({OS.LINUX, OS.MAC})
 class KilledPackingTest {
 
-    private static final int USUAL = 8;
-    private static final int OUT_OF = 20;
+    private static final int USUAL = 4;
+    private static final int OUT_OF = 10;
 
     @TempDir
     private Path folder;
