@@ -45,7 +45,7 @@ class KilledSavingTest {
         }
         workers.shutdown();
         // Else they died before they had saved anything, and this shows nothing.
-        assertThat(saved).isGreaterThan(Child.kills(USUAL, OUT_OF));
+        assertThat(saved).isGreaterThan(Child.kills(USUAL, OUT_OF) / 2);
     }
 
     /** A share of all kills, on a workshop of its own; @return how many changes were saved. */
@@ -58,7 +58,7 @@ class KilledSavingTest {
         for (int i = 0; i < Child.kills(USUAL, OUT_OF) / LINES; i++) {
             String name = "k" + i + "n";
             List<String> acknowledged = Child.start(List.of(), SavingChild.class, workshop.toString(), name, "1000000")
-                    .killAfter(random.nextInt(400));
+                    .killAfter(random.nextInt(600));
             assertThat(acknowledged).noneMatch(said -> said.startsWith("!"));
             saved += acknowledged.size();
             last = acknowledged.isEmpty() ? last : acknowledged.get(acknowledged.size() - 1);
