@@ -15,21 +15,14 @@ import jackwork.stock.Coin;
 import jackwork.stock.Coins;
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.nio.file.FileVisitResult;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.SimpleFileVisitor;
 import java.nio.file.StandardCopyOption;
-import java.nio.file.attribute.BasicFileAttributes;
 import java.util.List;
-import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 
 /** Writes the folder of a new design: first aside, then read back and tried, and moved into its place in one step. */
 final class BringMaker {
-
-    /** Folders being written; a name that designs are not looked for in. */
-    static final String ASIDE = ".bring-";
 
     private final Path workshop;
 
@@ -44,7 +37,7 @@ final class BringMaker {
         if (!figure.complaints().isEmpty()) {
             return new Attempt(shift, figure.complaints(), null, null);
         }
-        Path aside = aside();
+        Path aside = Aside.in(workshop);
         try {
             write(figure, aside);
             Subject subject = Subject.asNumbered(DesignReader.read(aside));
@@ -58,7 +51,7 @@ final class BringMaker {
         } catch (DesignException | PartException | MechanismException e) {
             return new Attempt(shift, List.of(complaint(figure, e)), null, null);
         } finally {
-            remove(aside);
+            Aside.remove(aside);
         }
     }
 
@@ -77,7 +70,7 @@ final class BringMaker {
         }
         BringFigure figure = figure(plan);
         requireSound(figure.complaints());
-        Path aside = aside();
+        Path aside = Aside.in(workshop);
         try {
             write(figure, aside);
             DesignCheck.of(DesignReader.read(aside));
@@ -88,7 +81,7 @@ final class BringMaker {
         } catch (IOException | UncheckedIOException e) {
             throw full(e);
         } finally {
-            remove(aside);
+            Aside.remove(aside);
         }
     }
 
@@ -124,10 +117,6 @@ final class BringMaker {
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
-    }
-
-    private Path aside() {
-        return workshop.resolve(ASIDE + UUID.randomUUID());
     }
 
     private void write(BringFigure figure, Path folder) {
@@ -189,28 +178,5 @@ final class BringMaker {
                 .findFirst()
                 .orElse("");
         return new Attempt.Complaint(about, words);
-    }
-
-    static void remove(Path folder) {
-        if (!Files.exists(folder)) {
-            return;
-        }
-        try {
-            Files.walkFileTree(folder, new SimpleFileVisitor<>() {
-                @Override
-                public FileVisitResult visitFile(Path file, BasicFileAttributes attributes) throws IOException {
-                    Files.delete(file);
-                    return FileVisitResult.CONTINUE;
-                }
-
-                @Override
-                public FileVisitResult postVisitDirectory(Path inside, @Nullable IOException fault) throws IOException {
-                    Files.delete(inside);
-                    return FileVisitResult.CONTINUE;
-                }
-            });
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
     }
 }

@@ -27,6 +27,7 @@ public final class Bringing {
 
     public Bringing(Workbench workbench, Editor editor) {
         this.workbench = workbench;
+        Aside.clear(workbench.folder());
         this.maker = new BringMaker(workbench.folder());
         this.redraw = new BringRedraw(workbench, editor);
     }

@@ -6,7 +6,6 @@ import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.SimpleFileVisitor;
-import java.nio.file.StandardCopyOption;
 import java.nio.file.attribute.BasicFileAttributes;
 
 /** The demo workshop that comes with Jackwork, and copies of it. */
@@ -28,10 +27,7 @@ public final class Demo {
     /** A copy to play with, made when it is not there yet: whole or not at all. */
     public static Path copy(Path folder) throws IOException {
         if (!Files.exists(folder)) {
-            Path draft = folder.resolveSibling(
-                    "." + folder.getFileName() + "-" + ProcessHandle.current().pid());
-            copyTree(original(), draft);
-            Files.move(draft, folder, StandardCopyOption.ATOMIC_MOVE);
+            Aside.copy(original(), folder);
         }
         return folder;
     }

@@ -5,7 +5,6 @@ import jackwork.check.Subject;
 import jackwork.design.Design;
 import jackwork.design.DesignFiles;
 import jackwork.design.DesignReader;
-import jackwork.design.WholeFile;
 import jackwork.drawing.PictureException;
 import jackwork.parts.Assembler;
 import jackwork.parts.Assembly;
@@ -54,7 +53,7 @@ public final class Editor {
 
     /** The state of a design's files. */
     public String versionJson(String id) {
-        return Json.compact(new VersionView(DesignFiles.of(workbench.design(id)).version()));
+        return Json.compact(new VersionView(DesignFiles.of(design(id)).version()));
     }
 
     /**
@@ -66,7 +65,7 @@ public final class Editor {
      */
     public synchronized String editJson(String id, String body) {
         Edit edit = Requests.read(body, Edit.class);
-        Design design = workbench.design(id);
+        Design design = design(id);
         DesignFiles files = DesignFiles.of(design);
         requireFresh(files, edit.base());
         Map<Path, String> before = files.texts();
@@ -83,7 +82,7 @@ public final class Editor {
      * @throws jackwork.design.DesignException when the design could not be used any more; nothing is saved then
      */
     synchronized void replace(String id, String base, String label, Map<Path, String> before, Map<Path, String> after) {
-        Design design = workbench.design(id);
+        Design design = design(id);
         requireFresh(DesignFiles.of(design), base);
         save(id, label, design, before, after);
     }
@@ -100,10 +99,13 @@ public final class Editor {
         });
         if (!changed.isEmpty()) {
             Subject.asNumbered(DesignReader.read(design.folder(), after)); // must still be a design
-            History history = history(id);
-            history.see(before);
-            history.did(label, old, changed);
-            changed.forEach(WholeFile::save);
+            Turn.take(workbench.folder(), () -> {
+                requireUnchanged(old);
+                History history = history(id);
+                history.see(before);
+                history.did(label, old, changed);
+                history.write(old, changed);
+            });
         }
     }
 
@@ -119,13 +121,18 @@ public final class Editor {
 
     private String move(String id, String body, Function<History, Optional<History.Move>> way) {
         VersionView base = Requests.read(body, VersionView.class);
-        DesignFiles files = DesignFiles.of(workbench.design(id));
+        DesignFiles files = DesignFiles.of(design(id));
         requireFresh(files, base.version());
         History history = history(id);
         history.see(files.texts());
         way.apply(history).ifPresent(move -> {
-            move.texts().forEach(WholeFile::save);
-            history.moved(move);
+            Turn.take(workbench.folder(), () -> {
+                Map<Path, String> old = new LinkedHashMap<>();
+                move.texts().keySet().forEach(path -> old.put(path, KeptTexts.read(path)));
+                requireFresh(files, base.version());
+                history.write(old, move.texts());
+                history.moved(move);
+            });
         });
         return Json.compact(view(id));
     }
@@ -161,7 +168,7 @@ public final class Editor {
     private synchronized Drawn drawn(String id, String version) {
         if (!drawn.filter(state -> state.id().equals(id) && state.version().equals(version))
                 .isPresent()) {
-            Design design = workbench.design(id);
+            Design design = design(id);
             remember(id, design, Subject.asNumbered(design).assembly());
         }
         return drawn.orElseThrow();
@@ -175,7 +182,7 @@ public final class Editor {
     }
 
     private DesignView view(String id) {
-        Design design = workbench.design(id);
+        Design design = design(id);
         DesignFiles files = DesignFiles.of(design);
         String version = files.version();
         DesignCheck check = workbench.check(design, version);
@@ -198,8 +205,24 @@ public final class Editor {
                 history.redoLabel().orElse(null));
     }
 
+    /** A change of several files that was broken off is brought to its end first: half of it may be no design. */
+    private Design design(String id) {
+        workbench.require(id);
+        history(id).finish();
+        return workbench.design(id);
+    }
+
     private History history(String id) {
         return histories.computeIfAbsent(id, name -> new History(workbench.folder(), name));
+    }
+
+    /** Another program may have had its turn while the change was tried. */
+    private static void requireUnchanged(Map<Path, String> texts) {
+        texts.forEach((path, text) -> {
+            if (!KeptTexts.read(path).equals(text)) {
+                throw new StaleException();
+            }
+        });
     }
 
     private static void requireFresh(DesignFiles files, String base) {

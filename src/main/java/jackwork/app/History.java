@@ -3,18 +3,15 @@ package jackwork.app;
 import jackwork.design.DesignFiles;
 import jackwork.design.WholeFile;
 import java.io.IOException;
-import java.io.RandomAccessFile;
 import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import tools.jackson.core.JacksonException;
+import org.jspecify.annotations.Nullable;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.ObjectNode;
 
@@ -26,18 +23,22 @@ import tools.jackson.databind.node.ObjectNode;
 final class History {
 
     private static final String OUTSIDE = "a change made outside";
+    /** Several files are about to be written, and: they are. */
+    private static final String WRITING = "writing";
+
+    private static final String WRITTEN = "written";
 
     private final Path workshop;
-    private final Path folder;
-    private final Path list;
+    private final KeptTexts kept;
+    private final StepList list;
     private final List<Step> steps = new ArrayList<>();
     /** Steps that are done; those behind it can be made again. */
     private int done;
     /** The names of the texts as they were last seen, by file. */
     private final Map<Path, String> known = new LinkedHashMap<>();
 
-    /** Bytes of the list that are read already: another program may add to it. */
-    private long read = -1;
+    /** Several files whose writing was begun and not ended. */
+    private @Nullable Step writing;
 
     /** @param before and after: names of texts by file */
     private record Step(String label, Map<Path, String> before, Map<Path, String> after) {}
@@ -52,8 +53,9 @@ final class History {
 
     History(Path workshop, String design) {
         this.workshop = workshop;
-        this.folder = workshop.resolve(".jackwork").resolve("history").resolve(design.replace('/', '~'));
-        this.list = folder.resolve("steps.jsonl");
+        Path folder = workshop.resolve(".jackwork").resolve("history").resolve(design.replace('/', '~'));
+        this.kept = new KeptTexts(folder);
+        this.list = new StepList(folder.resolve("steps.jsonl"));
     }
 
     /**
@@ -70,7 +72,7 @@ final class History {
             if (old != null && !old.equals(name)) {
                 before.put(path, old);
                 after.put(path, name);
-                keep(name, text);
+                kept.keep(text);
             }
         });
         if (after.isEmpty()) {
@@ -87,7 +89,7 @@ final class History {
 
     /** The files stand where a step would have brought them: it was noted, and the program was killed; or done by hand. */
     private void settle(String what, Map<Path, String> names) {
-        write(line(what, Map.of(), names));
+        list.add(line(what, Map.of(), names));
         take(what, "", Map.of(), names);
     }
 
@@ -108,13 +110,13 @@ final class History {
 
     /** Notes a change that is about to be written to the files: one that was not is found out by {@link #see}. */
     void did(String label, Map<Path, String> before, Map<Path, String> after) {
-        push(new Step(label, keep(before), keep(after)));
+        push(new Step(label, kept.keep(before), kept.keep(after)));
     }
 
     private void push(Step step) {
         ObjectNode line = line("did", step.before(), step.after());
         line.put("label", step.label());
-        write(line);
+        list.add(line);
         known.putAll(step.before());
         take("did", step.label(), step.before(), step.after());
     }
@@ -142,47 +144,77 @@ final class History {
     private Move move(String what, Step step) {
         boolean back = what.equals("undone");
         Map<Path, String> texts = new LinkedHashMap<>();
-        (back ? step.before() : step.after()).forEach((path, name) -> texts.put(path, text(name)));
+        (back ? step.before() : step.after()).forEach((path, name) -> texts.put(path, kept.text(name)));
         return new Move(what, step.label(), back ? step.after() : step.before(), texts);
     }
 
     /** Notes a step back or forth that was written to the files. */
     void moved(Move move) {
-        settle(move.what(), keep(move.texts()));
+        settle(move.what(), kept.keep(move.texts()));
     }
 
-    private Map<Path, String> keep(Map<Path, String> texts) {
-        Map<Path, String> names = new LinkedHashMap<>();
-        texts.forEach((path, text) -> {
-            String name = DesignFiles.nameOf(text);
-            names.put(path, name);
-            keep(name, text);
-        });
-        return names;
-    }
-
-    private void keep(String name, String text) {
-        Path file = folder.resolve(name + ".yaml");
-        if (!Files.exists(file)) {
-            create();
-            WholeFile.save(file, text);
+    /**
+     * Writes texts of a design's files: all of them or none. Of several it is noted before and after, so that a program
+     * that was killed between them is found out.
+     *
+     * @param before what stands there now
+     * @throws UncheckedIOException when one cannot be written; those before it are as they were
+     */
+    void write(Map<Path, String> before, Map<Path, String> after) {
+        if (after.size() > 1) {
+            list.add(line(WRITING, kept.keep(before), kept.keep(after)));
         }
-    }
-
-    private String text(String name) {
+        List<Path> written = new ArrayList<>();
         try {
-            return Files.readString(folder.resolve(name + ".yaml"));
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
+            after.forEach((path, text) -> {
+                WholeFile.save(path, text);
+                written.add(path);
+            });
+        } catch (UncheckedIOException e) {
+            putBack(written, before, e);
+            throw e;
+        }
+        if (after.size() > 1) {
+            list.add(line(WRITTEN, Map.of(), Map.of()));
         }
     }
 
-    private void create() {
+    private void putBack(List<Path> written, Map<Path, String> before, UncheckedIOException why) {
         try {
-            Files.createDirectories(folder);
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
+            written.forEach(path -> WholeFile.save(path, before.getOrDefault(path, "")));
+            if (before.size() > 1) {
+                list.add(line(WRITTEN, Map.of(), Map.of()));
+            }
+        } catch (UncheckedIOException e) {
+            // No room for that either: what was begun is ended as soon as there is.
+            list.forget();
+            why.addSuppressed(e);
         }
+    }
+
+    /** Ends what a killed program began: when some of its files stand as they were and the others as they were to be. */
+    void finish() {
+        load();
+        Step begun = writing;
+        if (begun == null) {
+            return;
+        }
+        Map<Path, String> missing = new LinkedHashMap<>();
+        for (Map.Entry<Path, String> file : begun.after().entrySet()) {
+            String name = DesignFiles.nameOf(KeptTexts.read(file.getKey()));
+            if (name.equals(begun.before().get(file.getKey()))) {
+                missing.put(file.getKey(), kept.text(file.getValue()));
+            } else if (!name.equals(file.getValue())) {
+                return; // changed by hand since: whoever did that knows better
+            }
+        }
+        if (!missing.isEmpty() && missing.size() < begun.after().size()) {
+            Turn.take(workshop, () -> {
+                missing.forEach(WholeFile::save);
+                list.add(line(WRITTEN, Map.of(), Map.of()));
+            });
+        }
+        writing = null;
     }
 
     private ObjectNode line(String what, Map<Path, String> before, Map<Path, String> after) {
@@ -199,58 +231,23 @@ final class History {
         return workshop.relativize(path).toString().replace('\\', '/');
     }
 
-    private void write(ObjectNode line) {
-        create();
-        try {
-            Files.writeString(
-                    list,
-                    (isTorn() ? "\n" : "") + Json.compact(line) + "\n",
-                    StandardCharsets.UTF_8,
-                    StandardOpenOption.CREATE,
-                    StandardOpenOption.APPEND,
-                    StandardOpenOption.SYNC);
-            read = Files.size(list);
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
-    }
-
     /** Reads the list when there is more of it than was read. */
-    /** Whether its last line was never finished: what follows must not be written onto it. */
-    private boolean isTorn() throws IOException {
-        if (!Files.isRegularFile(list) || Files.size(list) == 0) {
-            return false;
-        }
-        try (RandomAccessFile file = new RandomAccessFile(list.toFile(), "r")) {
-            file.seek(file.length() - 1);
-            return file.read() != '\n';
-        }
-    }
-
     private void load() {
         try {
-            long size = Files.isRegularFile(list) ? Files.size(list) : 0;
-            if (size == read) {
+            if (!list.isNews()) {
                 return;
             }
             steps.clear();
             known.clear();
+            writing = null;
             done = 0;
-            // Not as strict text: a line may end within a letter.
-            String text = size == 0 ? "" : new String(Files.readAllBytes(list), StandardCharsets.UTF_8);
-            for (String line : text.lines().toList()) {
-                try {
-                    JsonNode node = Json.mapper().readTree(line);
-                    take(
-                            node.path("what").asString(""),
-                            node.path("label").asString(""),
-                            names(node.path("before")),
-                            names(node.path("after")));
-                } catch (JacksonException e) {
-                    // The last line of a program that was killed while writing it.
-                }
+            for (JsonNode node : list.all()) {
+                take(
+                        node.path("what").asString(""),
+                        node.path("label").asString(""),
+                        names(node.path("before")),
+                        names(node.path("after")));
             }
-            read = size;
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
@@ -258,6 +255,14 @@ final class History {
 
     private void take(String what, String label, Map<Path, String> before, Map<Path, String> after) {
         switch (what) {
+            case WRITING -> {
+                writing = new Step(label, before, after);
+                return;
+            }
+            case WRITTEN -> {
+                writing = null;
+                return;
+            }
             case "did" -> {
                 steps.subList(done, steps.size()).clear();
                 steps.add(new Step(label, before, after));
@@ -267,6 +272,7 @@ final class History {
             case "redone" -> done = Math.min(steps.size(), done + 1);
             default -> throw new IllegalStateException("the history reads \"" + what + "\"");
         }
+        writing = null;
         known.putAll(after);
     }
 

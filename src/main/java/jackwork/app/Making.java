@@ -147,8 +147,8 @@ public final class Making implements AutoCloseable {
     }
 
     /** The pack that a piece of work has made, until the next one is made. */
-    public PackShelf.Boxed packed(int number) {
-        return shelf.find(number);
+    public PackShelf.Fetched packed(int number) throws IOException {
+        return shelf.fetch(number);
     }
 
     @Override

@@ -76,9 +76,12 @@ public final class MyWorkshop {
         String after = WorkshopSteps.apply(before, step);
         if (!after.equals(before)) {
             requireDesigns(before, after);
-            history.see(Map.of(file, before));
-            history.did(step.label(), Map.of(file, before), Map.of(file, after));
-            WholeFile.save(file, after);
+            Turn.take(workbench.folder(), () -> {
+                requireFresh(text(), step.base());
+                history.see(Map.of(file, before));
+                history.did(step.label(), Map.of(file, before), Map.of(file, after));
+                WholeFile.save(file, after);
+            });
         }
         return view(after);
     }
@@ -98,8 +101,11 @@ public final class MyWorkshop {
         requireFresh(before, Requests.read(body, VersionView.class).version());
         history.see(Map.of(file, before));
         way.apply(history).ifPresent(move -> {
-            move.texts().forEach(WholeFile::save);
-            history.moved(move);
+            Turn.take(workbench.folder(), () -> {
+                requireFresh(text(), DesignFiles.nameOf(before));
+                move.texts().forEach(WholeFile::save);
+                history.moved(move);
+            });
         });
         return view(text());
     }

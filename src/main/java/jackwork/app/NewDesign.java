@@ -3,6 +3,7 @@ package jackwork.app;
 import jackwork.design.Design;
 import jackwork.design.DesignFolders;
 import jackwork.design.DesignReader;
+import jackwork.design.WholeFile;
 import jackwork.design.WorkshopReader;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -12,7 +13,6 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.util.List;
 import java.util.Objects;
-import java.util.UUID;
 import java.util.regex.Matcher;
 import java.util.stream.Stream;
 
@@ -39,7 +39,7 @@ final class NewDesign {
         BringMaker maker = new BringMaker(workshop.toAbsolutePath().normalize());
         if (maker.boxes().isEmpty()) {
             Path box = Path.of(BOX);
-            Demo.copyTree(demo.resolve(box), workshop.resolve(box));
+            Aside.copy(demo.resolve(box), workshop.resolve(box));
         }
         String box = maker.boxes().get(0).id();
         return workshop.resolve(maker.make(BareStarts.plan(bare, name, box, WorkshopReader.read(workshop))));
@@ -49,7 +49,7 @@ final class NewDesign {
     private static void begin(Path demo, Path workshop) throws IOException {
         if (!Files.exists(workshop.resolve("workshop.yaml"))) {
             Files.createDirectories(workshop);
-            Files.copy(demo.resolve("workshop.yaml"), workshop.resolve("workshop.yaml"));
+            WholeFile.write(workshop.resolve("workshop.yaml"), Files.readAllBytes(demo.resolve("workshop.yaml")));
         }
     }
 
@@ -71,12 +71,12 @@ final class NewDesign {
                     folder.toString(), null, "there is something of that name already; nothing was changed");
         }
         begin(demo, workshop);
-        Path aside = workshop.resolve(BringMaker.ASIDE + UUID.randomUUID());
+        Path aside = Aside.in(workshop);
         try {
             copy(demo, workshop, aside, title, example);
             Files.move(aside, folder, StandardCopyOption.ATOMIC_MOVE);
         } finally {
-            BringMaker.remove(aside);
+            Aside.remove(aside);
         }
         return folder;
     }
@@ -103,7 +103,7 @@ final class NewDesign {
         }
         Path target = workshop.resolve(demo.relativize(source).toString());
         if (!Files.exists(target)) {
-            Demo.copyTree(source, target);
+            Aside.copy(source, target);
         }
         return folder.toAbsolutePath()
                 .relativize(target.toAbsolutePath().resolve(file.getFileName()))

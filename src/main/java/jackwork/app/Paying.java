@@ -32,6 +32,7 @@ public final class Paying {
     /** @param body a {@link ForPay} */
     public String answerJson(String id, String body) {
         ForPay request = Requests.read(body, ForPay.class);
+        checkPieces(request.quantity());
         Key key = key(id, request.version(), request.laidOut());
         Pricing pricing = pricing(key);
         List<TimedWork> timed = pricing.timed();
@@ -92,7 +93,6 @@ public final class Paying {
     }
 
     private static Pricing.Ask ask(Pricing pricing, ForPay request, List<TimedWork> timed) {
-        checkPieces(request.quantity());
         double minutes = request.minutes();
         if (!(minutes >= 0 && minutes <= MOST_MINUTES)) {
             throw new BadRequestException("read " + minutes + " minutes, expected more than 0, or 0 for as they are");

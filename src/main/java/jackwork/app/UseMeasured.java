@@ -160,9 +160,11 @@ public record UseMeasured(
      * @throws BenchException when it was changed meanwhile
      */
     public void write(Path workshop) throws IOException {
-        if (!WorkshopReader.text(workshop).equals(before)) {
-            throw new BenchException("workshop.yaml was changed meanwhile; nothing was written. Do it again");
-        }
-        WholeFile.write(workshop.resolve(WorkshopReader.FILE), after);
+        Turn.take(workshop, () -> {
+            if (!WorkshopReader.text(workshop).equals(before)) {
+                throw new BenchException("workshop.yaml was changed meanwhile; nothing was written. Do it again");
+            }
+            WholeFile.write(workshop.resolve(WorkshopReader.FILE), after);
+        });
     }
 }

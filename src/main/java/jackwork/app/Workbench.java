@@ -53,10 +53,16 @@ public final class Workbench {
      * @throws DesignException when its files cannot be used as they are
      */
     Design design(String id) {
-        if (!ids().contains(id)) {
-            throw new UnknownDesignException(id, ids());
-        }
+        require(id);
         return DesignReader.read(workshop.resolve(id));
+    }
+
+    /** @throws UnknownDesignException when the workshop has no such design */
+    void require(String id) {
+        List<String> ids = ids();
+        if (!ids.contains(id)) {
+            throw new UnknownDesignException(id, ids);
+        }
     }
 
     /** Every question asked of a design; known already when the same files were asked before. */

@@ -9,6 +9,7 @@ import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.SortedMap;
@@ -97,8 +98,15 @@ public final class Archive {
             for (Map.Entry<Revision, SortedMap<String, byte[]>> revision : revisions.entrySet()) {
                 added += there.take(revision.getKey(), revision.getValue()) ? 1 : 0;
             }
+            Map<LogKind<?>, Map<String, Object>> listed = new HashMap<>();
+            Map<LogKind<?>, Integer> row = new HashMap<>();
             for (BenchLog.Entry<?> entry : entries) {
-                added += entry.addTo(sql) ? 1 : 0;
+                int number = row.merge(entry.kind(), 1, Integer::sum);
+                try {
+                    added += entry.addTo(sql, listed) ? 1 : 0;
+                } catch (BenchException e) {
+                    throw e.at(entry.kind().name() + ".csv, entry " + number + ": ");
+                }
             }
             return new Taken(added, revisions.size() + entries.size() - added);
         });
@@ -140,7 +148,8 @@ public final class Archive {
                     .decode(ByteBuffer.wrap(Files.readAllBytes(file)))
                     .toString();
         } catch (CharacterCodingException e) {
-            throw new BenchException(file.getFileName() + ": is not UTF-8 text; save it as such", e);
+            // Refused for good, so without a cause: the same bytes will be no text later either.
+            throw new BenchException(file.getFileName() + ": is not UTF-8 text; save it as such");
         }
     }
 

@@ -13,6 +13,11 @@ public final class BenchException extends RuntimeException {
         super(message, cause);
     }
 
+    /** The same with the place of what it complains of before it. */
+    BenchException at(String place) {
+        return getCause() == null ? new BenchException(place + getMessage()) : this;
+    }
+
     /** Whether the log could not be reached, so that the same may do later; else it is refused for good. */
     public boolean unreached() {
         return getCause() != null;

@@ -3,7 +3,9 @@ package jackwork.bench;
 import java.nio.file.Path;
 import java.sql.SQLException;
 import java.time.Instant;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 
@@ -29,16 +31,26 @@ public final class BenchLog {
     /** An entry with its kind. */
     public record Entry<T>(LogKind<T> kind, T entry) {
 
-        boolean addTo(Sql sql) throws SQLException {
+        /** @param listed what the log had by kind and key, filled as it is asked for: many may be there already */
+        boolean addTo(Sql sql, Map<LogKind<?>, Map<String, Object>> listed) throws SQLException {
             String key = kind.stamp(entry).key();
+            Map<String, Object> there = listed.get(kind);
             if (sql.first("SELECT id FROM " + kind.table() + " WHERE key = ?", row -> true, key)
                     .isEmpty()) {
                 kind.insert(sql, entry);
+                if (there != null) {
+                    there.put(key, entry);
+                }
                 return true;
             }
-            boolean same =
-                    kind.list(sql).stream().anyMatch(logged -> logged.entry().equals(entry));
-            if (!same) {
+            if (there == null) {
+                there = new HashMap<>();
+                for (Logged<T> logged : kind.list(sql)) {
+                    there.put(kind.stamp(logged.entry()).key(), logged.entry());
+                }
+                listed.put(kind, there);
+            }
+            if (!entry.equals(there.get(key))) {
                 throw new BenchException("the log has an entry \"" + key
                         + "\" already, with other values; strike that one and log this under another key");
             }
@@ -58,9 +70,10 @@ public final class BenchLog {
      */
     public int add(List<? extends Entry<?>> entries) {
         return database.write(sql -> {
+            Map<LogKind<?>, Map<String, Object>> listed = new HashMap<>();
             int added = 0;
             for (Entry<?> entry : entries) {
-                added += entry.addTo(sql) ? 1 : 0;
+                added += entry.addTo(sql, listed) ? 1 : 0;
             }
             return added;
         });

@@ -1,13 +1,12 @@
 package jackwork.cli;
 
 import jackwork.app.Pricing;
+import jackwork.design.WholeFile;
 import jackwork.price.PriceReport;
 import jackwork.price.Timed;
 import java.io.IOException;
 import java.math.BigDecimal;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.concurrent.Callable;
@@ -138,13 +137,7 @@ final class PriceCommand implements Callable<Integer> {
     }
 
     private static void save(Path file, String text) throws IOException {
-        Path draft = file.resolveSibling(file.getFileName() + ".part");
-        try {
-            Files.writeString(draft, text);
-            Files.move(draft, file, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
-        } finally {
-            Files.deleteIfExists(draft);
-        }
+        WholeFile.write(file, text);
         System.err.println("  " + file);
     }
 }

@@ -6,13 +6,12 @@ import jackwork.builds.Cause;
 import jackwork.builds.Replay;
 import jackwork.design.Design;
 import jackwork.design.DesignReader;
+import jackwork.design.WholeFile;
 import jackwork.parts.Assembler;
 import jackwork.stock.Coin;
 import jackwork.stock.Coins;
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
@@ -79,9 +78,7 @@ final class ReplayCommand implements Callable<Integer> {
         String picture = trial.cause()
                 .flatMap(cause -> run.across(build, of, cause, words))
                 .orElse(null);
-        Path draft = out.resolveSibling(out.getFileName() + ".part");
-        Files.writeString(draft, picture == null ? shown.svg(words) : picture);
-        Files.move(draft, out, StandardCopyOption.REPLACE_EXISTING);
+        WholeFile.write(out, picture == null ? shown.svg(words) : picture);
         System.out.println("written to " + out);
         return Outcome.FINE;
     }

@@ -1,5 +1,6 @@
 package jackwork.cli;
 
+import jackwork.design.WholeFile;
 import jackwork.drawing.OutlineSvg;
 import jackwork.drawing.Picture;
 import jackwork.drawing.PictureReader;
@@ -63,7 +64,7 @@ final class TraceCommand implements Callable<Integer> {
         Picture read = PictureReader.read(picture);
         PictureTrace.Traced traced = PictureTrace.of(
                 read, new PictureTrace.Setup(Optional.ofNullable(by), optional(dpi), tolerance, optional(holes)));
-        Files.write(out, OutlineSvg.write(name, traced.outline(), traced.width(), traced.height()));
+        WholeFile.write(out, OutlineSvg.write(name, traced.outline(), traced.width(), traced.height()));
         System.err.printf(
                 Locale.ROOT,
                 "At %.0f dpi the picture is %.1f x %.1f mm, its outline %.1f x %.1f mm with %d points.%n",

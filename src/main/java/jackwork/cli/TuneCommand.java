@@ -1,9 +1,12 @@
 package jackwork.cli;
 
+import jackwork.app.Turn;
 import jackwork.builds.FreeNumber;
 import jackwork.builds.Tune;
 import jackwork.design.DesignEdit;
+import jackwork.design.DesignReader;
 import jackwork.design.WholeFile;
+import jackwork.design.WorkshopReader;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -53,6 +56,7 @@ final class TuneCommand implements Callable<Integer> {
         for (String word : free) {
             numbers.add(number(word));
         }
+        String before = DesignReader.text(design);
         int threads = Runtime.getRuntime().availableProcessors();
         Tune.Proposal proposal =
                 new Tune(design, numbers, seed, threads, line -> System.err.println("  " + line)).run(builds);
@@ -68,7 +72,14 @@ final class TuneCommand implements Callable<Integer> {
         System.out.println("After:  " + proposal.after().words() + ".");
         if (apply) {
             Path file = Files.isDirectory(design) ? design.resolve("design.yaml") : design;
-            WholeFile.write(file, proposal.text());
+            Path workshop = WorkshopReader.folderOf(file.toAbsolutePath()).orElseThrow();
+            Turn.take(workshop, () -> {
+                if (!DesignReader.text(file).equals(before)) {
+                    throw new BadInputException(
+                            file + " was changed while numbers were looked for; nothing was written. Do it again");
+                }
+                WholeFile.write(file, proposal.text());
+            });
             System.out.println("Written to " + file + ".");
         } else {
             System.out.println("In " + design.resolve("design.yaml") + ", under change:");

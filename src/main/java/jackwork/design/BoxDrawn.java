@@ -12,7 +12,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
-import java.util.stream.Stream;
 
 /**
  * A box by itself, for a figure that is still to be made.
@@ -25,26 +24,17 @@ import java.util.stream.Stream;
 public record BoxDrawn(String id, BoxFile box, Drawing drawing, Map<String, Point> mounts, Point pivot, Point press) {
 
     private static final String FILE = "box.yaml";
-    private static final int DEEPEST = 4;
-
     /** The workshop's boxes by name of their files; those that cannot be read are left out. */
     public static List<BoxDrawn> list(Path workshop) throws IOException {
         List<BoxDrawn> boxes = new ArrayList<>();
-        try (Stream<Path> files = Files.walk(workshop, DEEPEST)) {
-            for (Path file : files.filter(path -> path.getFileName().toString().equals(FILE))
-                    .sorted()
-                    .toList()) {
-                read(workshop, file).ifPresent(boxes::add);
-            }
+        for (Path file : DesignFolders.files(workshop, FILE)) {
+            read(workshop, file).ifPresent(boxes::add);
         }
         return List.copyOf(boxes);
     }
 
     private static Optional<BoxDrawn> read(Path workshop, Path file) {
         String id = workshop.relativize(file).toString().replace('\\', '/');
-        if (id.startsWith(".") || id.contains("/.")) {
-            return Optional.empty();
-        }
         try {
             List<Problem> problems = new ArrayList<>();
             YamlFile yaml = YamlFile.read(file, problems);

@@ -10,9 +10,18 @@ public final class DesignException extends RuntimeException {
 
     private final transient List<Problem> problems;
 
+    /** More than these nobody reads in one go. */
+    private static final int MOST_TOLD = 100;
+
     DesignException(List<Problem> problems) {
-        super(problems.stream().map(Problem::toString).collect(Collectors.joining("\n")));
+        super(words(problems));
         this.problems = List.copyOf(problems);
+    }
+
+    private static String words(List<Problem> problems) {
+        String told = problems.stream().limit(MOST_TOLD).map(Problem::toString).collect(Collectors.joining("\n"));
+        int more = problems.size() - MOST_TOLD;
+        return more > 0 ? told + "\nand " + more + " more complaints; mend these first" : told;
     }
 
     /** One complaint about a whole file. */

@@ -7,6 +7,7 @@ import jackwork.geometry.Point;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -185,7 +186,13 @@ public final class DesignReader {
 
     /** A file named by another, which must lie in the workshop's folder, links followed. */
     private Path inside(Path folder, String name, String key, YamlFile file) {
-        Path path = folder.resolve(name).normalize();
+        Path path;
+        try {
+            path = folder.resolve(name).normalize();
+        } catch (InvalidPathException e) {
+            file.problem(key, "read a name that no file can have: " + e.getReason());
+            return folder;
+        }
         if (!Files.isRegularFile(path)) {
             file.problem(key, "read \"" + name + "\", but there is no such file beside " + file.name());
             return path;

@@ -12,11 +12,16 @@ public final class NearestWord {
     /** {@code ; did you mean "parts"?}, or the words to choose from when none is near. */
     public static String hint(String read, Collection<String> known) {
         return known.stream()
-                .filter(word -> distance(read, word) <= bound(word))
+                .filter(word -> isNear(read, word))
                 .min(Comparator.comparingInt((String word) -> distance(read, word))
                         .thenComparing(word -> word))
                 .map(word -> "; did you mean \"" + word + "\"?")
                 .orElseGet(() -> known.isEmpty() ? "" : "; known are " + list(known));
+    }
+
+    /** What is far longer or shorter is no slip, and its table would be as large as both together. */
+    private static boolean isNear(String read, String word) {
+        return Math.abs(read.length() - word.length()) <= bound(word) && distance(read, word) <= bound(word);
     }
 
     /** How many slips a word may hold and still be meant. */

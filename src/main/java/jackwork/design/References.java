@@ -253,6 +253,9 @@ final class References {
 
     void checkDesign(DesignFile design, YamlFile yaml) {
         for (int i = 0; i < design.coins().size(); i++) {
+            if (design.coins().indexOf(design.coins().get(i)) < i) {
+                yaml.problem("coins." + i, "read \"" + design.coins().get(i) + "\" a second time; keep one of the two");
+            }
             known("coins." + i, design.coins().get(i), Coins.catalogue().names(), "a coin of the catalogue", yaml);
         }
         design.gestures().forEach((name, gesture) -> {

@@ -5,12 +5,17 @@ import java.io.UncheckedIOException;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 
-/** Saves a file whole or not at all: a crash at any moment leaves the old one or the new one. */
+/**
+ * Saves a file whole or not at all: a crash at any moment leaves the old one or the new one. What is written first stands
+ * beside it under a hidden name of this program's own, so that two programs never write into one; what a killed program
+ * left there goes with the next save.
+ */
 public final class WholeFile {
 
     private WholeFile() {}
@@ -30,11 +35,12 @@ public final class WholeFile {
 
     /** A link is followed: what it points to is replaced. */
     public static void write(Path file, byte[] bytes) throws IOException {
-        Path target = Files.exists(file) ? file.toRealPath() : file;
-        Path part = target.resolveSibling("." + target.getFileName() + ".part");
+        Path target = (Files.exists(file) ? file.toRealPath() : file).toAbsolutePath();
+        clear(target);
+        Path part = target.resolveSibling("." + target.getFileName() + "." + Abandoned.mark() + ".part");
         try {
-            try (FileChannel channel = FileChannel.open(
-                    part, StandardOpenOption.CREATE, StandardOpenOption.WRITE, StandardOpenOption.TRUNCATE_EXISTING)) {
+            try (FileChannel channel =
+                    FileChannel.open(part, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE)) {
                 ByteBuffer buffer = ByteBuffer.wrap(bytes);
                 while (buffer.hasRemaining()) {
                     channel.write(buffer);
@@ -45,6 +51,22 @@ public final class WholeFile {
             Files.move(part, target, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
         } finally {
             Files.deleteIfExists(part);
+        }
+    }
+
+    private static void clear(Path target) {
+        Path folder = target.getParent();
+        if (folder == null) {
+            return;
+        }
+        try (DirectoryStream<Path> parts = Files.newDirectoryStream(folder, ".*.part")) {
+            for (Path part : parts) {
+                if (Abandoned.isAbandoned(part)) {
+                    Files.deleteIfExists(part);
+                }
+            }
+        } catch (IOException e) {
+            // Hidden, and in nobody's way: no reason not to save.
         }
     }
 }

@@ -103,12 +103,7 @@ record Coverage(int width, int height, byte[] values) {
         int[] border = border(picture);
         int colour = 0xff;
         for (int shift = 16; shift >= 0; shift -= 8) {
-            int channel = shift;
-            int[] sorted = Arrays.stream(border)
-                    .map(pixel -> pixel >> channel & 255)
-                    .sorted()
-                    .toArray();
-            colour = colour << 8 | sorted[sorted.length / 2];
+            colour = colour << 8 | middle(border, shift);
         }
         int found = colour;
         long other = Arrays.stream(border)
@@ -122,6 +117,18 @@ record Coverage(int width, int height, byte[] values) {
                             + " make the background transparent, or trace by darkness");
         }
         return found;
+    }
+
+    private static int middle(int[] border, int shift) {
+        int[] counts = new int[256];
+        for (int pixel : border) {
+            counts[pixel >> shift & 255]++;
+        }
+        int value = 0;
+        for (int below = counts[0]; below <= border.length / 2; below += counts[value]) {
+            value++;
+        }
+        return value;
     }
 
     private static int[] border(Picture picture) {

@@ -16,6 +16,9 @@ final class PngChunks {
     /** Sides of an A4 page at 600 dpi are 4,960 and 7,016 pixels, together 35 million. */
     static final long MOST_PIXELS = 36_000_000;
 
+    /** An A4 page at 2400 dpi is 28,063 pixels long: what is longer than that is no picture of a part. */
+    static final int MOST_SIDE = 30_000;
+
     static final int MOST_BYTES = 64 << 20;
 
     /** Signature, then length, name, thirteen bytes and checksum of the first chunk. */
@@ -74,9 +77,9 @@ final class PngChunks {
         }
         long width = in.getInt() & 0xffff_ffffL;
         long height = in.getInt() & 0xffff_ffffL;
-        if (width == 0 || height == 0 || width > MOST_PIXELS || height > MOST_PIXELS || width * height > MOST_PIXELS) {
+        if (width == 0 || height == 0 || width > MOST_SIDE || height > MOST_SIDE || width * height > MOST_PIXELS) {
             throw problem("says it is " + width + " x " + height + " pixels; 1 to " + MOST_PIXELS
-                    + " together were expected, an A4 page at 600 dpi");
+                    + " together were expected, an A4 page at 600 dpi, and no side longer than " + MOST_SIDE);
         }
     }
 

@@ -165,13 +165,21 @@ public final class Outline {
 
     /** Its outer ring with as few points as stay within {@code tolerance} mm, counter-clockwise, first not repeated. */
     public List<Point> outerWithin(double tolerance) {
-        Polygon simple = (Polygon) TopologyPreservingSimplifier.simplify(polygon, tolerance);
-        return points(simple.getExteriorRing(), true);
+        return points(simple(tolerance).getExteriorRing(), true);
     }
 
     /** The same region with as few points as stay within {@code tolerance} mm; nothing crosses that did not before. */
     public Outline simplified(double tolerance) {
-        return new Outline((Polygon) TopologyPreservingSimplifier.simplify(polygon, tolerance));
+        return new Outline(simple(tolerance));
+    }
+
+    private Polygon simple(double tolerance) {
+        try {
+            return (Polygon) TopologyPreservingSimplifier.simplify(polygon, tolerance);
+        } catch (StackOverflowError e) {
+            // It calls itself anew where it can leave little out: a comb of thousands of teeth stays as it is.
+            return polygon;
+        }
     }
 
     /** The largest circle that lies in it, its radius within {@code tolerance} mm. */

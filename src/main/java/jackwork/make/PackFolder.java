@@ -1,10 +1,10 @@
 package jackwork.make;
 
+import jackwork.design.WholeFile;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -45,16 +45,9 @@ final class PackFolder {
         return List.copyOf(written);
     }
 
-    /** Atomic: a crash leaves the old file or the new one. */
     private void write(String name, byte[] bytes) throws IOException {
         Path file = folder.resolve(name);
-        Path part = folder.resolve("." + name + ".part");
-        try {
-            Files.write(part, bytes);
-            Files.move(part, file, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
-        } finally {
-            Files.deleteIfExists(part);
-        }
+        WholeFile.write(file, bytes);
         written.add(file);
         progress.accept(name);
     }

@@ -10,7 +10,6 @@ import jackwork.app.Workbench;
 import jackwork.make.MakeException;
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.nio.file.Files;
 
 /** What is made of a design: shown sheet by sheet and page by page, laid out anew, packed and fetched. */
 final class MakeRoutes implements Routes {
@@ -55,9 +54,9 @@ final class MakeRoutes implements Routes {
     }
 
     private void fetch(Context context) {
-        PackShelf.Boxed boxed = making.packed(Answers.whole(context.pathParam("number")));
         try {
-            Answers.download(context, "application/zip", boxed.name()).result(Files.newInputStream(boxed.zip()));
+            PackShelf.Fetched pack = making.packed(Answers.whole(context.pathParam("number")));
+            Answers.download(context, "application/zip", pack.name()).result(pack.bytes());
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

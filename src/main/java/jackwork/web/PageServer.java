@@ -6,6 +6,7 @@ import io.javalin.http.HandlerType;
 import io.javalin.http.HttpStatus;
 import io.javalin.util.JavalinBindException;
 import jackwork.app.BenchDesk;
+import jackwork.app.Bringing;
 import jackwork.app.Editor;
 import jackwork.app.HouseNetwork;
 import jackwork.app.Jobs;
@@ -20,6 +21,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.net.InetAddress;
 import java.net.URI;
+import java.time.Duration;
 import java.util.List;
 import java.util.Set;
 import java.util.function.Supplier;
@@ -43,6 +45,11 @@ public final class PageServer {
 
     /** @param network addresses of this machine at which a phone may be let in */
     static PageServer start(Workbench workbench, int port, Supplier<List<InetAddress>> network) {
+        return start(workbench, port, network, SlowClients.PATIENCE);
+    }
+
+    /** @param patience how long the head of a request may take */
+    static PageServer start(Workbench workbench, int port, Supplier<List<InetAddress>> network, Duration patience) {
         Editor editor = new Editor(workbench);
         Jobs jobs = new Jobs(workbench);
         PhoneDesk phone = new PhoneDesk(workbench, new LanHost(), network);
@@ -61,8 +68,10 @@ public final class PageServer {
             config.jetty.host = LOOPBACK;
             config.jetty.port = port;
             config.http.maxRequestSize = 64 * 1024L;
+            SlowClients.refuse(config.jetty, patience);
             config.routes.before(PageServer::guard);
             rooms.forEach(room -> room.add(config.routes));
+            Faults.add(config.routes);
             config.routes.exception(
                     UnknownDesignException.class,
                     (e, context) -> Answers.refuse(
@@ -106,14 +115,29 @@ public final class PageServer {
         context.header("Referrer-Policy", "no-referrer");
         context.header("Cache-Control", "no-store");
         boolean foreignOrigin = origin != null && hosts.stream().noneMatch(h -> origin.equals("http://" + h));
-        if (host == null || !hosts.contains(host) || foreignOrigin) {
+        if (host == null || !hosts.contains(host) || foreignOrigin || isAskedByAnotherSite(context)) {
             Answers.refuse(
                     context,
                     HttpStatus.FORBIDDEN,
                     "this page answers only to its own machine",
                     "Open the address that Jackwork printed.");
             context.skipRemainingHandlers();
+        } else if (context.req().getContentLengthLong() > Bringing.mostBytes()) {
+            // Nobody waits for what is refused in any case.
+            Answers.refuse(
+                    context,
+                    HttpStatus.CONTENT_TOO_LARGE,
+                    "what is to be sent is larger than is read here",
+                    "Nothing was changed.");
+            context.skipRemainingHandlers();
         }
+    }
+
+    /** What a browser says of who asks: pictures and scripts of other pages name no origin. A link may lead to the page. */
+    private static boolean isAskedByAnotherSite(Context context) {
+        String site = context.header("Sec-Fetch-Site");
+        boolean own = site == null || site.equals("same-origin") || site.equals("none");
+        return !own && context.path().startsWith("/api/");
     }
 
     /** A design's files cannot be used as they are: the maker's to mend. */

@@ -50,6 +50,7 @@ public final class PhoneServer {
             config.jetty.host = address.getHostAddress();
             config.jetty.port = port;
             config.http.maxRequestSize = 128 * 1024L;
+            SlowClients.refuse(config.jetty, SlowClients.PATIENCE);
             config.routes.before(this::guard);
             config.routes.get("/", context -> file(context, "/phone.html"));
             config.routes.get("/phone.js", context -> file(context, "/phone.js"));
@@ -64,6 +65,7 @@ public final class PhoneServer {
             config.routes.exception(
                     IllegalArgumentException.class,
                     (e, context) -> refuse(context, HttpStatus.BAD_REQUEST, e.getMessage(), "Load the page anew."));
+            Faults.add(config.routes);
             config.routes.error(404, context -> {
                 if (context.attribute(ANSWERED) == null) {
                     refuse(context, HttpStatus.NOT_FOUND, "there is nothing here", "Use the link from the bench.");

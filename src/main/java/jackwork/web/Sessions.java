@@ -26,6 +26,7 @@ final class Sessions {
     private final Clock clock;
     private final Map<String, PhoneHost.Guest> guests = new HashMap<>();
     private @Nullable String token;
+    private Instant tokenBegins = Instant.MAX;
     private Instant tokenEnds = Instant.MIN;
 
     Sessions(Clock clock) {
@@ -36,14 +37,15 @@ final class Sessions {
     synchronized String invite() {
         String made = secret();
         token = made;
-        tokenEnds = clock.instant().plus(LINK);
+        tokenBegins = clock.instant();
+        tokenEnds = tokenBegins.plus(LINK);
         return made;
     }
 
     /** A session for whoever brings the token first and in time. */
     synchronized Optional<String> enter(String brought) {
         String wanted = token;
-        if (wanted == null || !same(wanted, brought) || clock.instant().isAfter(tokenEnds)) {
+        if (wanted == null || !same(wanted, brought) || !isTime()) {
             return Optional.empty();
         }
         token = null;
@@ -60,7 +62,13 @@ final class Sessions {
 
     /** Whether the token still lets one in. */
     synchronized boolean open() {
-        return token != null && !clock.instant().isAfter(tokenEnds);
+        return token != null && isTime();
+    }
+
+    /** A clock that was set back makes no link live longer. */
+    private boolean isTime() {
+        Instant now = clock.instant();
+        return !now.isBefore(tokenBegins) && !now.isAfter(tokenEnds);
     }
 
     /** Who is in, the longest first. */
@@ -73,7 +81,7 @@ final class Sessions {
 
     private void forgetOld() {
         Instant now = clock.instant();
-        guests.values().removeIf(guest -> now.isAfter(guest.until()));
+        guests.values().removeIf(guest -> now.isAfter(guest.until()) || now.isBefore(guest.since()));
     }
 
     private String secret() {

@@ -15,14 +15,20 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /**
  * The demo's files damaged at random, seeded: whatever comes of it is an answer or a complaint in words,
- * never a fault of ours. Not coverage-guided; it shows that these damages do no harm, no more.
+ * never a fault of ours. Not guided by coverage, as {@code ./check fuzz} is; but every question is asked with its whole spread.
  */
 class DamagedFilesTest {
+
+    private static final int DAMAGES = 600;
+    private static final int WORKERS = 2;
 
     private static final String[] SCRAPS = {
         "",
@@ -77,26 +83,45 @@ class DamagedFilesTest {
         return text.substring(0, from) + SCRAPS[random.nextInt(SCRAPS.length)] + text.substring(to);
     }
 
+    private record Told(int complaints, List<String> faults) {}
+
     @Test
-    void damageIsAnsweredInWords() throws IOException {
-        DemoCopy.at(workshop);
+    void damageIsAnsweredInWords() throws Exception {
+        ExecutorService workers = Executors.newFixedThreadPool(WORKERS);
+        List<Future<Told>> all = new ArrayList<>();
+        for (int worker = 0; worker < WORKERS; worker++) {
+            int number = worker;
+            all.add(workers.submit(() -> damageAll(number)));
+        }
+        int complaints = 0;
+        for (Future<Told> told : all) {
+            complaints += told.get().complaints();
+            assertThat(told.get().faults()).isEmpty();
+        }
+        workers.shutdown();
+        assertThat(complaints).isGreaterThan(100);
+    }
+
+    /** A share of all damages, on a workshop of its own. */
+    private Told damageAll(int worker) throws IOException {
+        Path demo = DemoCopy.at(workshop.resolve("hut-" + worker));
         List<Path> files = List.of(
-                workshop.resolve("workshop.yaml"),
-                workshop.resolve("heron/design.yaml"),
-                workshop.resolve("heron/figure.yaml"),
-                workshop.resolve("heron/figure.svg"),
-                workshop.resolve("boxes/marsh-box/box.yaml"),
-                workshop.resolve("boxes/marsh-box/box.svg"));
-        Random random = new Random(20261125);
+                demo.resolve("workshop.yaml"),
+                demo.resolve("heron/design.yaml"),
+                demo.resolve("heron/figure.yaml"),
+                demo.resolve("heron/figure.svg"),
+                demo.resolve("boxes/marsh-box/box.yaml"),
+                demo.resolve("boxes/marsh-box/box.svg"));
+        Random random = new Random(20261125 + worker);
         List<String> faults = new ArrayList<>();
         int complaints = 0;
-        for (int i = 0; i < 600; i++) {
+        for (int i = 0; i < DAMAGES / WORKERS; i++) {
             Path file = files.get(i % files.size());
             String whole = Files.readString(file, StandardCharsets.UTF_8);
             String damaged = damage(whole, random);
             Files.writeString(file, damaged, StandardCharsets.UTF_8);
             try {
-                DesignCheck.of(DesignReader.read(workshop.resolve("heron"))).json();
+                DesignCheck.of(DesignReader.read(demo.resolve("heron"))).json();
             } catch (DesignException | MechanismException | PartException | MakeException e) {
                 complaints++;
                 assertThat(e.getMessage()).isNotBlank();
@@ -107,7 +132,6 @@ class DamagedFilesTest {
                 Files.writeString(file, whole, StandardCharsets.UTF_8);
             }
         }
-        assertThat(complaints).isGreaterThan(100);
-        assertThat(faults).isEmpty();
+        return new Told(complaints, faults);
     }
 }

@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
@@ -36,6 +38,20 @@ class PackShelfTest {
                     .hasMessageContaining("make it again");
             shelf.close();
             assertThat(second.root()).doesNotExist();
+        }
+    }
+
+    @Test
+    void whatIsBeingFetchedIsFetchedToItsEnd() throws IOException {
+        try (PackShelf shelf = new PackShelf()) {
+            made(shelf, 3);
+            PackShelf.Fetched fetched = shelf.fetch(3);
+            made(shelf, 4);
+            shelf.close();
+            try (InputStream bytes = fetched.bytes()) {
+                assertThat(new String(bytes.readAllBytes(), StandardCharsets.UTF_8))
+                        .isEqualTo("a3");
+            }
         }
     }
 

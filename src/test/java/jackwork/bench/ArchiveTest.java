@@ -138,7 +138,10 @@ class ArchiveTest {
         Files.writeString(file, "");
         assertThatThrownBy(() -> Archive.read(log, file)).hasMessageContaining("is empty");
         Files.write(file, "at,coin\n\u00e4".getBytes(StandardCharsets.ISO_8859_1));
-        assertThatThrownBy(() -> Archive.read(log, file)).hasMessageContaining("UTF-8");
+        assertThatThrownBy(() -> Archive.read(log, file))
+                .hasMessageContaining("UTF-8")
+                .as("refused for good: the page must not send it again and again")
+                .matches(thrown -> !((BenchException) thrown).unreached());
         assertThatThrownBy(() -> Archive.read(log, Files.writeString(folder.resolve("birds.csv"), "at\n")))
                 .hasMessageContaining("trials.csv");
         Path out = folder.resolve("out");

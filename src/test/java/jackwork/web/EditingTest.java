@@ -11,6 +11,10 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.Arrays;
+import java.util.List;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -127,6 +131,35 @@ class EditingTest {
         assertThat(ask("api/edit/heron", "{}").statusCode()).isEqualTo(400);
         assertThat(text("heron/design.yaml")).isEqualTo(before);
         assertThat(version(view("heron"))).isEqualTo(base);
+    }
+
+    @Test
+    void ofTwoServersOneAloneSavesWhatBothDecidedOnTheSameFiles() throws Exception {
+        PageServer other = PageServer.start(new Workbench(demo), 0);
+        ExecutorService both = Executors.newFixedThreadPool(2);
+        try {
+            for (int i = 1; i <= 4; i++) {
+                String body = """
+                        {"base": "%s", "label": "x", "steps": [{"kind": "SET", "path": "figure.weights.tail.mass",
+                         "value": "3%d"}]}""".formatted(version(view("heron")), i);
+                List<Future<Integer>> answers = both.invokeAll(List.of(
+                        () -> new Asking(server.address())
+                                .send("POST", "api/edit/heron", body)
+                                .statusCode(),
+                        () -> new Asking(other.address())
+                                .send("POST", "api/edit/heron", body)
+                                .statusCode()));
+                assertThat(List.of(answers.get(0).get(), answers.get(1).get())).containsExactlyInAnyOrder(200, 409);
+            }
+        } finally {
+            both.shutdown();
+            other.stop();
+        }
+        JsonNode view = view("heron");
+        for (int i = 0; i < 4; i++) {
+            view = step("undo", view);
+        }
+        assertThat(text("heron/design.yaml")).doesNotContain("tail.mass");
     }
 
     @Test

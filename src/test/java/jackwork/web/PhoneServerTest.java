@@ -127,6 +127,18 @@ class PhoneServerTest {
     }
 
     @Test
+    void aClockSetBackLetsNobodyInForLonger() throws Exception {
+        String link = server.link().getFragment();
+        String cookie = session();
+        clock.now = clock.now.minusSeconds(3600);
+        assertThat(server.guests()).isEmpty();
+        assertThat(ask("GET", "/choices", "", "Cookie", cookie).statusCode()).isEqualTo(401);
+        assertThat(enter(link).statusCode()).isEqualTo(401);
+        // Asked for anew it lets one in, whatever the clock says.
+        session();
+    }
+
+    @Test
     void withoutSessionThereIsNothing() throws Exception {
         assertThat(ask("GET", "/choices", "").statusCode()).isEqualTo(401);
         assertThat(ask("POST", "/log", trial(ID, ""), "Origin", origin()).statusCode())
