@@ -59,6 +59,21 @@ export interface Cord {
   points: On[];
 }
 
+export interface Picture {
+  part: string;
+  at: Pair;
+  width: number;
+  height: number;
+  state: string;
+}
+
+export interface Cloth {
+  name: string;
+  body: string;
+  layer: number;
+  ring: Pair[];
+}
+
 export interface Handle {
   body: string;
   press: Pair;
@@ -89,6 +104,8 @@ export interface Scene {
   bodies: Body[];
   pins: Pin[];
   strings: Cord[];
+  pictures: Picture[];
+  cloths: Cloth[];
   lever: Handle;
   coinWorks: Works;
 }

@@ -1,5 +1,5 @@
 import { html, svg, type TemplateResult } from "lit";
-import type { Body, DesignView, Finding, Pair, Scene, Stop } from "./api.js";
+import { type Body, designPath, type DesignView, type Finding, type Pair, type Scene, type Stop } from "./api.js";
 import { type Dragging, spotGrip } from "./dragging.js";
 import type { Lever } from "./lever.js";
 import { carried, force, type Placed, placed } from "./motion.js";
@@ -61,7 +61,7 @@ export function drawing(look: Look): TemplateResult {
         </pattern>
       </defs>
       <g transform="scale(1 -1)">
-        ${sceneDrawing({ scene, place, frontOn: look.frontOn, coin: playing.coin })}
+        ${sceneDrawing({ scene, place, frontOn: look.frontOn, pictures: designPath(view.id, "picture"), coin: playing.coin })}
         ${slot(scene)}
         ${look.pointed ? ring(view, lever, look.pointed) : ""}
         ${film ? "" : handle(view, lever)}

@@ -2,7 +2,10 @@ import type { Body, DesignView, Finding, Glimpse, Report, Status, Step } from ".
 
 const RANK: Record<Status, number> = { fail: 2, doubtful: 1, pass: 0 };
 
-/** A saved design with what a glimpse tells: parts it leaves out are as saved, so are findings it does not ask. */
+/**
+ * A saved design with what a glimpse tells: parts, pictures and cloth that it leaves
+ * out are as saved, so are findings it does not ask.
+ */
 export function merged(view: DesignView, glimpse: Glimpse): DesignView {
   const saved = new Map(view.scene.bodies.map((body) => [body.name, body]));
   const bodies = glimpse.scene.bodies.map((body) => withSavedParts(body, saved.get(body.name)));
@@ -14,7 +17,8 @@ export function merged(view: DesignView, glimpse: Glimpse): DesignView {
     findings,
     verdict: worst === 2 ? "fails" : worst === 1 ? "doubtful" : "works",
   };
-  return { ...view, scene: { ...glimpse.scene, bodies }, report };
+  const { pictures, cloths } = view.scene;
+  return { ...view, scene: { ...glimpse.scene, bodies, pictures, cloths }, report };
 }
 
 function withSavedParts(body: Body, saved: Body | undefined): Body {

@@ -8,6 +8,8 @@ export interface SceneState {
   place(body: Body): Placed;
   /** Whether the frontmost panel of the box is in place. */
   frontOn: boolean;
+  /** Where the pictures on its parts are had, but for the part's name; left out, none is shown. */
+  pictures?: string;
   /** A coin under way. */
   coin: { at: Pair; angle: number; radius: number } | null;
 }
@@ -74,7 +76,9 @@ export function sceneDrawing(state: SceneState): TemplateResult {
       const open = isFront(part) && !state.frontOn;
       // What lies deeper is darker.
       const shade = 0.34 * (1 - part.layer / Math.max(1, front));
-      return svg`<g data-body=${body.name} transform=${to}>${partDrawing(part, open, shade)}</g>`;
+      return svg`<g data-body=${body.name} transform=${to}>${partDrawing(part, open, shade)}${
+        open || state.pictures === undefined ? "" : picture(scene, part, state.pictures)
+      }${cloths(scene, body, part)}</g>`;
     })}
     ${scene.bodies.map(
       (body) => svg`<g class="hidden-lines" transform=${where.get(body.name) ?? ""}>
@@ -103,6 +107,28 @@ function cordPath(scene: Scene, places: Map<string, Placed>, points: On[]): Pair
     const to = places.get(name);
     return body && to ? carried(body, to, at) : at;
   });
+}
+
+/** The printed picture on a part, cut off at its edge. */
+function picture(scene: Scene, part: Part, from: string): TemplateResult {
+  const picture = scene.pictures.find((one) => one.part === part.name);
+  if (!picture) return svg``;
+  const { at, width, height, state } = picture;
+  const id = `edge-of-${part.name}`;
+  return svg`<clipPath id=${id}><path d=${outline(part)} clip-rule="evenodd"></path></clipPath>
+    <g clip-path=${`url(#${id})`}>
+      <image class="picture" data-picture=${part.name} transform=${`translate(${at[0]} ${at[1] + height}) scale(1 -1)`}
+        width=${width} height=${height} preserveAspectRatio="none"
+        href=${`${from}?${new URLSearchParams({ part: part.name, state })}`}></image>
+    </g>`;
+}
+
+/** Cloth as it hangs at rest, over the frontmost of the parts that carry it. */
+function cloths(scene: Scene, body: Body, part: Part): TemplateResult[] {
+  return scene.cloths
+    .filter((cloth) => cloth.body === body.name && cloth.layer === part.layer)
+    .filter(() => body.parts.filter(({ layer }) => layer === part.layer).at(-1) === part)
+    .map((cloth) => svg`<path class="cloth" data-cloth=${cloth.name} d=${ringPath(cloth.ring, true)}></path>`);
 }
 
 function partDrawing(part: Part, open: boolean, shade: number): TemplateResult {

@@ -5,8 +5,11 @@ import jackwork.check.Subject;
 import jackwork.design.Design;
 import jackwork.design.DesignFiles;
 import jackwork.design.DesignReader;
+import jackwork.drawing.PictureException;
+import jackwork.parts.Assembler;
 import jackwork.parts.Assembly;
 import jackwork.parts.Part;
+import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.util.HashMap;
@@ -132,6 +135,17 @@ public final class Editor {
             });
         });
         return Json.compact(view(id));
+    }
+
+    /** The picture on a part, as its PNG. */
+    public byte[] picture(String id, String part) {
+        try {
+            return ScenePictures.bytes(Assembler.assemble(workbench.design(id)), part);
+        } catch (PictureException e) {
+            throw new BadRequestException(String.valueOf(e.getMessage()));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 
     /** What a change would do, without saving anything: what can be told within some milliseconds. */

@@ -10,6 +10,8 @@ record Scene(
         List<Body> bodies,
         List<Pin> pins,
         List<Cord> strings,
+        List<Picture> pictures,
+        List<Cloth> cloths,
         Handle lever,
         Works coinWorks) {
 
@@ -44,6 +46,26 @@ record Scene(
 
     /** A point with the body that carries it. */
     record On(String body, Pair at) {}
+
+    /**
+     * A printed picture on a part.
+     *
+     * @param at its lower left corner
+     * @param state another word once the file is another
+     */
+    record Picture(
+            String part,
+            Pair at,
+            @Places(3) double width,
+            @Places(3) double height,
+            String state) {}
+
+    /**
+     * Cloth as it lies at rest.
+     *
+     * @param body that carries it
+     */
+    record Cloth(String name, String body, int layer, List<Pair> ring) {}
 
     record Handle(String body, Pair press, Pair pin, double throwDeg) {}
 

@@ -18,12 +18,22 @@ final class SceneMaker {
 
     private SceneMaker() {}
 
+    /** All of it. */
     static Scene of(Assembly assembly) {
-        return of(assembly, part -> true);
+        return of(assembly, part -> true, ScenePictures.of(assembly), ScenePictures.cloths(assembly));
     }
 
-    /** @param shown parts whose outlines are told; the others are left out */
+    /**
+     * What moves while something is dragged: neither pictures nor cloth.
+     *
+     * @param shown parts whose outlines are told; the others are left out
+     */
     static Scene of(Assembly assembly, Predicate<Part> shown) {
+        return of(assembly, shown, List.of(), List.of());
+    }
+
+    private static Scene of(
+            Assembly assembly, Predicate<Part> shown, List<Scene.Picture> pictures, List<Scene.Cloth> cloths) {
         List<Scene.Pin> pins = new ArrayList<>();
         for (Body body : assembly.bodies()) {
             body.lumps().stream()
@@ -41,6 +51,8 @@ final class SceneMaker {
                         .filter(StringRun.class::isInstance)
                         .map(link -> string(assembly, (StringRun) link))
                         .toList(),
+                pictures,
+                cloths,
                 new Scene.Handle(
                         assembly.body(assembly.lever().body()).name(),
                         Pair.of(assembly.lever().press()),

@@ -6,6 +6,7 @@ import java.awt.image.Raster;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
+import java.nio.ByteBuffer;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Iterator;
@@ -47,6 +48,21 @@ public final class PictureReader {
     public static void checkHeader(Path file) throws IOException {
         try (InputStream in = Files.newInputStream(file)) {
             PngChunks.checkHeader(String.valueOf(file.getFileName()), in.readNBytes(PngChunks.HEADER_BYTES));
+        }
+    }
+
+    /**
+     * Its height as a share of its width, by its header; nothing is decoded.
+     *
+     * @throws PictureException when it is no PNG of a size that can be read
+     */
+    public static double heightByWidth(Path file) throws IOException {
+        try (InputStream in = Files.newInputStream(file)) {
+            byte[] header = in.readNBytes(PngChunks.HEADER_BYTES);
+            PngChunks.checkHeader(String.valueOf(file.getFileName()), header);
+            ByteBuffer size = ByteBuffer.wrap(header, PngChunks.SIZE_AT, 2 * Integer.BYTES);
+            double width = size.getInt();
+            return size.getInt() / width;
         }
     }
 

@@ -23,6 +23,8 @@ final class PngChunks {
 
     /** Signature, then length, name, thirteen bytes and checksum of the first chunk. */
     static final int HEADER_BYTES = 33;
+    /** Where width and height stand in it, four bytes each. */
+    static final int SIZE_AT = 16;
 
     private static final byte[] SIGNATURE = {(byte) 0x89, 'P', 'N', 'G', '\r', '\n', 0x1a, '\n'};
     private static final Set<String> PIXELS = Set.of("IHDR", "PLTE", "tRNS", "IDAT", "IEND");

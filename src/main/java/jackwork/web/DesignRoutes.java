@@ -35,6 +35,10 @@ final class DesignRoutes implements Routes {
         routes.post(
                 "/api/glimpse/<id>",
                 context -> Answers.json(context, editor.glimpseJson(context.pathParam("id"), context.body())));
+        routes.get(
+                "/api/picture/<id>",
+                context -> context.contentType("image/png")
+                        .result(editor.picture(context.pathParam("id"), Answers.word(context, "part"))));
         routes.exception(
                 BadRequestException.class,
                 (e, context) -> Answers.refuse(

@@ -18,6 +18,9 @@ import jackwork.design.DesignReader;
 import jackwork.geometry.Point;
 import jackwork.motion.PoseSolver;
 import java.io.IOException;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
+import java.net.http.HttpResponse;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -108,6 +111,36 @@ class LeverBrowserTest {
                 .turned(pose[3 * head + 2])
                 .plus(new Point(pose[3 * head], pose[3 * head + 1]))
                 .minus(BEAK);
+    }
+
+    /** Face, coat and glow lie on their parts and go along with them; the cape hangs on the coat. */
+    @Test
+    void picturesAndClothAreSeen() throws Exception {
+        Page page = page("lamplighter");
+        for (String part : List.of("glow", "head", "coat")) {
+            Locator picture = page.locator("image[data-picture='" + part + "']");
+            HttpResponse<byte[]> file = HttpClient.newHttpClient()
+                    .send(
+                            HttpRequest.newBuilder(server.address().resolve(picture.getAttribute("href")))
+                                    .build(),
+                            HttpResponse.BodyHandlers.ofByteArray());
+            assertThat(file.statusCode()).isEqualTo(200);
+            byte[] own = Files.readAllBytes(
+                    Path.of("demo", "lamplighter", part.equals("head") ? "face.png" : part + ".png"));
+            assertThat(file.body()).isEqualTo(own);
+            assertThat(picture.evaluate("e => e.closest('[clip-path]') !== null"))
+                    .isEqualTo(true);
+            // On the screen it covers its part, or more, which the edge cuts off.
+            assertThat((boolean) picture.evaluate("""
+                    e => {
+                      const part = document.querySelector(`[data-part="${e.dataset.picture}"]`);
+                      const [a, b] = [e.getBoundingClientRect(), part.getBoundingClientRect()];
+                      return a.left <= b.left + 1 && a.right >= b.right - 1 && a.top <= b.top + 1 && a.bottom >= b.bottom - 1;
+                    }""")).as(part).isTrue();
+        }
+        assertThat(page.locator("[data-cloth=cape]").count()).isEqualTo(1);
+        Browser.keep(page, "lamplighter-pictures");
+        page.close();
     }
 
     @Test
