@@ -1,6 +1,7 @@
 package jackwork.web;
 
 import io.javalin.Javalin;
+import io.javalin.compression.CompressionStrategy;
 import io.javalin.http.Context;
 import io.javalin.http.HandlerType;
 import io.javalin.http.HttpStatus;
@@ -68,6 +69,8 @@ public final class PageServer {
             config.jetty.host = LOOPBACK;
             config.jetty.port = port;
             config.http.maxRequestSize = 64 * 1024L;
+            // Within one machine packing takes longer than sending.
+            config.http.compressionStrategy = CompressionStrategy.NONE;
             SlowClients.refuse(config.jetty, patience);
             config.routes.before(PageServer::guard);
             rooms.forEach(room -> room.add(config.routes));
