@@ -15,7 +15,7 @@ import org.openjdk.jmh.annotations.State;
 @Compared(what = "virtual builds of the demo heron, each with its four coins, drawn and reported", grows = "builds")
 public class BuildsBenchmark {
 
-    @Param({"10", "40", "160"})
+    @Param({"5", "20", "40"})
     public int builds;
 
     @Param({"1", "2"})
