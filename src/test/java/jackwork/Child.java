@@ -18,17 +18,31 @@ public record Child(Process process) {
 
     /** @param before words before the command: a shell that limits, a user that may do less */
     public static Child start(List<String> before, Class<?> main, String... arguments) throws IOException {
+        return start(before, List.of("-Xmx256m"), classes(), main, arguments);
+    }
+
+    /** Where this test's own classes are. */
+    public static String classes() {
+        return System.getProperty("surefire.test.class.path", System.getProperty("java.class.path"));
+    }
+
+    /**
+     * @param before as above
+     * @param java options of its own
+     * @param classes where it finds its own
+     */
+    public static Child start(
+            List<String> before, List<String> java, String classes, Class<?> main, String... arguments)
+            throws IOException {
         List<String> command = new ArrayList<>(before);
         command.addAll(List.of(
                 Path.of(System.getProperty("java.home"), "bin", "java").toString(),
                 "-XX:TieredStopAtLevel=1",
                 "-XX:+UseSerialGC",
                 "-XX:-UsePerfData",
-                "-Xshare:auto",
-                "-Xmx256m",
-                "-cp",
-                System.getProperty("surefire.test.class.path", System.getProperty("java.class.path")),
-                main.getName()));
+                "-Xshare:auto"));
+        command.addAll(java);
+        command.addAll(List.of("-cp", classes, main.getName()));
         command.addAll(List.of(arguments));
         return new Child(new ProcessBuilder(command)
                 .redirectErrorStream(true)
@@ -53,6 +67,14 @@ public record Child(Process process) {
     /** All that it says to its end. */
     public String rest() throws IOException {
         return new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+    }
+
+    /** Whether this user may make a disk of a size of their own. */
+    public static boolean maySetUpADisk(Path at) throws IOException, InterruptedException {
+        return new ProcessBuilder("unshare", "-m", "mount", "-t", "tmpfs", "-o", "size=1m", "none", at.toString())
+                        .start()
+                        .waitFor()
+                == 0;
     }
 
     /** Words that take from root what others may not. */

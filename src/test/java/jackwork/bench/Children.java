@@ -1,5 +1,7 @@
 package jackwork.bench;
 
+import jackwork.Child;
+import java.io.File;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
@@ -10,10 +12,10 @@ import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
 import java.time.Instant;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** Starts {@link LoggingChild} as a program of its own, quick to start. */
@@ -33,30 +35,18 @@ final class Children {
 
     /** @param before words before the command: a shell that limits, a user that may do less */
     Process start(List<String> before, Path workshop, String prefix, int most) throws IOException {
-        String classes = System.getProperty("surefire.test.class.path", System.getProperty("java.class.path"));
-        String few = Stream.of(classes.split(java.io.File.pathSeparator))
+        String few = Stream.of(Child.classes().split(File.pathSeparator))
                 .filter(entry -> entry.matches(".*(classes|sqlite-jdbc.*|slf4j.*|jspecify.*)"))
-                .reduce((a, b) -> a + java.io.File.pathSeparator + b)
-                .orElseThrow();
-        List<String> command = new ArrayList<>(before);
-        command.addAll(List.of(
-                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                "-XX:TieredStopAtLevel=1",
-                "-XX:+UseSerialGC",
-                "-XX:-UsePerfData",
-                "-Xshare:auto",
-                "-Xmx64m",
-                "-Dorg.sqlite.lib.path=" + libraries,
-                "-cp",
-                few,
-                LoggingChild.class.getName(),
-                workshop.toString(),
-                prefix,
-                String.valueOf(most)));
-        return new ProcessBuilder(command)
-                .redirectErrorStream(true)
-                .redirectInput(ProcessBuilder.Redirect.from(new java.io.File("/dev/null")))
-                .start();
+                .collect(Collectors.joining(File.pathSeparator));
+        return Child.start(
+                        before,
+                        List.of("-Xmx64m", "-Dorg.sqlite.lib.path=" + libraries),
+                        few,
+                        LoggingChild.class,
+                        workshop.toString(),
+                        prefix,
+                        String.valueOf(most))
+                .process();
     }
 
     /** A log with the revision that the child's trials are of. */

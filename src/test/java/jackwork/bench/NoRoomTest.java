@@ -3,6 +3,7 @@ package jackwork.bench;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
+import jackwork.Child;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -63,10 +64,7 @@ class NoRoomTest {
     /** A disk of 1 MiB, where this user may make one. */
     @Test
     void aDiskThatIsFull() throws Exception {
-        Process tried = new ProcessBuilder(
-                        "unshare", "-m", "mount", "-t", "tmpfs", "-o", "size=1m", "none", folder.toString())
-                .start();
-        assumeTrue(tried.waitFor() == 0, "no small disk can be made here; aFileThatMayNotGrow stands in for it");
+        assumeTrue(Child.maySetUpADisk(folder), "no small disk can be made here; aFileThatMayNotGrow stands in for it");
         Path disk = Files.createDirectory(folder.resolve("disk"));
         Path saved = Files.createDirectory(folder.resolve("saved"));
         Children.log(folder.resolve("seed"));
