@@ -10,6 +10,7 @@ import jackwork.motion.MechanismException;
 import jackwork.parts.PartException;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.file.AccessDeniedException;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine;
 import picocli.CommandLine.IExecutionExceptionHandler;
@@ -52,7 +53,10 @@ final class Outcome implements IExecutionExceptionHandler {
     }
 
     private static int cannotReadOrWrite(@Nullable IOException why) {
-        System.err.println("cannot read or write: " + (why == null ? "" : why.getMessage()));
+        String remedy = why instanceof AccessDeniedException
+                ? "; the system refuses it: give yourself the right to, or take another folder"
+                : "";
+        System.err.println("cannot read or write: " + (why == null ? "" : why.getMessage()) + remedy);
         return BAD_INPUT;
     }
 }

@@ -49,7 +49,7 @@ class PackWithoutRoomTest {
         Path closed = Files.createDirectory(
                 folder.resolve("closed"),
                 PosixFilePermissions.asFileAttribute(PosixFilePermissions.fromString("r-xr-xr-x")));
-        assertThat(packed(Child.lesser(), closed)).contains("closed");
+        assertThat(packed(Child.lesser(), closed)).contains("closed", "give yourself the right");
         assertThat(packed(Child.lesser(), closed.resolve("out"))).contains("closed");
         assertThat(closed).isEmptyDirectory();
     }
