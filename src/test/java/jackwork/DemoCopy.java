@@ -1,8 +1,10 @@
 package jackwork;
 
+import jackwork.design.DesignFolders;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.stream.Stream;
 
 /** Copies of the demo workshop for tests to spoil. */
@@ -24,5 +26,23 @@ public final class DemoCopy {
             }
         }
         return folder;
+    }
+
+    /** As if the workshop had these designs alone: to ask all of them takes a while. */
+    public static Path with(Path folder, String... designs) throws IOException {
+        at(folder);
+        for (String id : DesignFolders.list(folder)) {
+            if (!List.of(designs).contains(id)) {
+                Files.delete(folder.resolve(id).resolve("design.yaml"));
+            }
+        }
+        return folder;
+    }
+
+    /** The design there asks for one coin alone: a virtual build takes as many times less. */
+    public static void withCoin(Path design, String coin) throws IOException {
+        Path file = design.resolve("design.yaml");
+        String text = Files.readString(file);
+        Files.writeString(file, text.replaceFirst("(?m)^coins: .*$", "coins: [" + coin + "]"));
     }
 }

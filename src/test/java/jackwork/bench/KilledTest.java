@@ -2,6 +2,7 @@ package jackwork.bench;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import jackwork.Child;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
@@ -20,11 +21,11 @@ import org.junit.jupiter.api.condition.EnabledOnOs;
 import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
 
-/** Killed 200 times at any moment while it logs: what was acknowledged is there, whole, and the file opens. */
+/** Killed at any moment while it logs: what was acknowledged is there, whole, and the file opens. */
 @EnabledOnOs({OS.LINUX, OS.MAC})
 class KilledTest {
 
-    private static final int KILLS = 200;
+    private static final int KILLS = Child.kills(60, 150);
     /** At once: they wait for the disk most of the time. */
     private static final int LINES = 4;
 

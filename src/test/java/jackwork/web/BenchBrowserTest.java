@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.ColorScheme;
+import jackwork.DemoCopy;
 import jackwork.app.BenchJson;
 import jackwork.app.BenchReport;
 import jackwork.bench.Kinds;
@@ -103,6 +104,7 @@ class BenchBrowserTest extends BenchOnThePage {
 
     @Test
     void predictedBuildsStandBesideTheTries() throws IOException {
+        DemoCopy.withCoin(hut.resolve("heron"), "EUR-2");
         bench.freeze(hut.resolve("heron"), "", DAY);
         Page page = page("tries", 1280);
         page.locator(".predict").click();

@@ -46,7 +46,7 @@ abstract class BenchOnThePage {
 
     @BeforeEach
     void start() throws IOException {
-        hut = DemoCopy.at(folder.resolve("hut"));
+        hut = DemoCopy.with(folder.resolve("hut"), "heron");
         bench = Bench.in(hut);
         server = PageServer.start(new Workbench(hut), 0, () -> List.of(InetAddress.getLoopbackAddress()));
     }

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.BoundingBox;
+import jackwork.DemoCopy;
 import jackwork.app.Pricing;
 import jackwork.app.Workbench;
 import jackwork.price.Backwards;
@@ -20,6 +21,7 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
@@ -37,10 +39,12 @@ class PayBrowserTest {
     private static Pricing pricing;
 
     @BeforeAll
-    static void open() {
-        server = PageServer.start(new Workbench(Path.of("demo")), 0);
+    static void open(@TempDir Path folder) throws IOException {
+        Path demo = DemoCopy.at(folder.resolve("hut"));
+        DemoCopy.withCoin(demo.resolve("spoiled/kicker-short"), "EUR-0.20");
+        server = PageServer.start(new Workbench(demo), 0);
         browser = new Browser();
-        pricing = Pricing.of(Path.of("demo/heron"), 10, line -> {});
+        pricing = Pricing.of(demo.resolve("heron"), 10, line -> {});
     }
 
     @AfterEach

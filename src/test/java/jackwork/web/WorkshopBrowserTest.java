@@ -6,7 +6,6 @@ import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import jackwork.DemoCopy;
 import jackwork.app.Workbench;
-import jackwork.design.DesignFolders;
 import jackwork.design.WorkshopReader;
 import jackwork.stock.Basis;
 import java.io.IOException;
@@ -45,13 +44,7 @@ class WorkshopBrowserTest {
 
     @BeforeEach
     void start() throws IOException {
-        demo = DemoCopy.at(folder.resolve("hut"));
-        // Two designs will do: to ask all of them takes a while.
-        for (String id : DesignFolders.list(demo)) {
-            if (!id.equals("heron") && !id.equals("lamplighter")) {
-                Files.delete(demo.resolve(id).resolve("design.yaml"));
-            }
-        }
+        demo = DemoCopy.with(folder.resolve("hut"), "heron", "lamplighter");
         server = PageServer.start(new Workbench(demo), 0);
     }
 
