@@ -84,7 +84,7 @@ class DemoDesignsTest {
         assertThat(Files.readString(Path.of("demo", design, "figure.yaml")).split("\\.png"))
                 .hasSize(pictures + 1);
         assertThat(Files.exists(folder.resolve("cloth.pdf"))).isEqualTo(design.equals("lamplighter"));
-        JsonNode priced = json("price", "demo/" + design, "--json");
+        JsonNode priced = json("price", "demo/" + design, "--quantity", "1", "--json");
         assertThat(priced.get("formatVersion").asInt()).isEqualTo(1);
     }
 

@@ -18,6 +18,27 @@ public final class RenderedPages {
 
     static final double PER_MM = 600 / 25.4;
 
+    /** Pixels of a kind, taken together. */
+    private static final class Found {
+        private long sumX;
+        private long sumY;
+        private int count;
+        private int minX = Integer.MAX_VALUE;
+        private int minY = Integer.MAX_VALUE;
+        private int maxX;
+        private int maxY;
+
+        void add(int x, int y) {
+            sumX += x;
+            sumY += y;
+            count++;
+            minX = Math.min(minX, x);
+            minY = Math.min(minY, y);
+            maxX = Math.max(maxX, x);
+            maxY = Math.max(maxY, y);
+        }
+    }
+
     /** mm from the page's upper left corner, y down. */
     public record Page(int width, int height, int header, byte[] pixels) {
 
@@ -26,41 +47,38 @@ public final class RenderedPages {
             return (pixels[at] & 255) << 16 | (pixels[at + 1] & 255) << 8 | pixels[at + 2] & 255;
         }
 
-        /** Pixels of a kind within bounds in mm. */
-        private List<int[]> found(IntPredicate kind, Bounds within) {
-            List<int[]> found = new ArrayList<>();
-            for (int y = index(within.minY(), height); y < index(within.maxY(), height); y++) {
-                for (int x = index(within.minX(), width); x < index(within.maxX(), width); x++) {
-                    if (kind.test(colour(x, y))) {
-                        found.add(new int[] {x, y});
-                    }
-                }
-            }
-            return found;
-        }
-
         private static int index(double mm, int most) {
             return (int) Math.max(0, Math.min(most, Math.round(mm * PER_MM)));
         }
 
         /** Middle of all pixels of a kind, mm. */
         public Point middle(IntPredicate kind, Bounds within) {
-            List<int[]> found = found(kind, within);
-            assertThat(found).as("pixels within %s", within).isNotEmpty();
-            double x = found.stream().mapToInt(p -> p[0]).average().orElseThrow() + 0.5;
-            double y = found.stream().mapToInt(p -> p[1]).average().orElseThrow() + 0.5;
-            return new Point(x / PER_MM, y / PER_MM);
+            Found found = found(kind, within);
+            return new Point(
+                    ((double) found.sumX / found.count + 0.5) / PER_MM,
+                    ((double) found.sumY / found.count + 0.5) / PER_MM);
         }
 
         /** What pixels of a kind span, mm. */
         public Bounds span(IntPredicate kind, Bounds within) {
-            List<int[]> found = found(kind, within);
-            assertThat(found).as("pixels within %s", within).isNotEmpty();
+            Found found = found(kind, within);
             return new Bounds(
-                    found.stream().mapToInt(p -> p[0]).min().orElseThrow() / PER_MM,
-                    found.stream().mapToInt(p -> p[1]).min().orElseThrow() / PER_MM,
-                    (found.stream().mapToInt(p -> p[0]).max().orElseThrow() + 1) / PER_MM,
-                    (found.stream().mapToInt(p -> p[1]).max().orElseThrow() + 1) / PER_MM);
+                    found.minX / PER_MM, found.minY / PER_MM, (found.maxX + 1) / PER_MM, (found.maxY + 1) / PER_MM);
+        }
+
+        private Found found(IntPredicate kind, Bounds within) {
+            Found found = new Found();
+            int right = index(within.maxX(), width);
+            int bottom = index(within.maxY(), height);
+            for (int y = index(within.minY(), height); y < bottom; y++) {
+                for (int x = index(within.minX(), width); x < right; x++) {
+                    if (kind.test(colour(x, y))) {
+                        found.add(x, y);
+                    }
+                }
+            }
+            assertThat(found.count).as("pixels within %s", within).isPositive();
+            return found;
         }
 
         /** Longest dark run along any row of the lowest 60 mm, mm. */

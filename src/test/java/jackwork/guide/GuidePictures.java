@@ -41,7 +41,6 @@ final class GuidePictures implements AutoCloseable {
         server = PageServer.start(new Workbench(hut), 0);
         browser = new Browser();
         page = browser.open(server.address() + "#heron", WIDTH, HEIGHT);
-        page.setDefaultTimeout(60_000);
         shots = new Shots(page);
         page.emulateMedia(new Page.EmulateMediaOptions().setReducedMotion(ReducedMotion.REDUCE));
         page.waitForSelector("[data-handle=lever]");

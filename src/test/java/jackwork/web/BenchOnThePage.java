@@ -63,7 +63,6 @@ abstract class BenchOnThePage {
 
     Page page(String part, int width) {
         Page page = browser.open(server.address() + "#heron&bench&" + part, width, width < 500 ? 740 : 900);
-        page.setDefaultTimeout(90_000);
         ready(page, part);
         return page;
     }

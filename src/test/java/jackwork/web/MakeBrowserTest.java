@@ -78,8 +78,7 @@ class MakeBrowserTest {
     }
 
     private static void laid(Page page) {
-        page.waitForSelector(
-                "section.sheets:not(.old) .sheet-drawing", new Page.WaitForSelectorOptions().setTimeout(90_000));
+        page.waitForSelector("section.sheets:not(.old) .sheet-drawing");
     }
 
     private static Map<String, String> lines(String svg) {
@@ -218,7 +217,7 @@ class MakeBrowserTest {
         page.locator(".how-long").selectOption("300");
         page.locator(".look-tighter").click();
         page.locator(".tighter .stop").click();
-        page.waitForSelector(".look-tighter", new Page.WaitForSelectorOptions().setTimeout(60_000));
+        page.waitForSelector(".look-tighter");
         assertThat(page.locator(".tighter [role=status]").textContent()).contains("laid out in");
 
         page.locator(".quantity").fill("8");

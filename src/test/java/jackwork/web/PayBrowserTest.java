@@ -5,97 +5,31 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.BoundingBox;
-import jackwork.DemoCopy;
+import jackwork.app.Bench;
 import jackwork.app.Pricing;
-import jackwork.app.Workbench;
+import jackwork.bench.Kinds;
+import jackwork.bench.RevisionName;
+import jackwork.bench.Stamp;
+import jackwork.bench.Timing;
 import jackwork.price.Backwards;
 import jackwork.price.PriceReport;
+import jackwork.price.Timed;
 import java.io.IOException;
 import java.math.BigDecimal;
-import java.nio.file.Path;
+import java.time.Instant;
 import java.util.List;
 import java.util.Map;
-import org.jspecify.annotations.Nullable;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
 /** Will it pay? as a maker meets it: what is slid, what follows, held against what {@link Pricing} answers for the same. */
 @Tag("browser")
-class PayBrowserTest {
-
-    private static final int DESK = 1280;
-    private static final int PHONE = 360;
-    /** Laying out and whatever else the machine does meanwhile, ms. */
-    private static final int PATIENCE = 300_000;
-
-    private static PageServer server;
-    private static Browser browser;
-    private static Pricing pricing;
-
-    @BeforeAll
-    static void open(@TempDir Path folder) throws IOException {
-        Path demo = DemoCopy.at(folder.resolve("hut"));
-        DemoCopy.withCoin(demo.resolve("spoiled/kicker-short"), "EUR-0.20");
-        server = PageServer.start(new Workbench(demo), 0);
-        browser = new Browser();
-        pricing = Pricing.of(demo.resolve("heron"), 10, line -> {});
-    }
-
-    @AfterEach
-    void nothingComplained() {
-        assertThat(browser.complaints()).isEmpty();
-    }
-
-    @AfterAll
-    static void close() {
-        browser.close();
-        server.stop();
-    }
-
-    private static Page page(int width) {
-        return page("heron", width);
-    }
-
-    private static Page page(String design, int width) {
-        Page page = browser.open(server.address() + "#" + design + "&pay", width, 900);
-        page.setDefaultTimeout(PATIENCE);
-        answered(page);
-        return page;
-    }
-
-    private static void answered(Page page) {
-        page.waitForSelector("jackwork-pay[data-answered]");
-    }
-
-    private static PriceReport same(int quantity, @Nullable String shelf, Map<String, Double> numbers) {
-        BigDecimal asked = shelf == null ? null : new BigDecimal(shelf);
-        return pricing.answer(new Pricing.Ask(quantity, asked, null, numbers, Map.of()));
-    }
-
-    private static void slide(Page page, String slider, String value) {
-        page.locator("#pay-" + slider).fill(value);
-        answered(page);
-    }
-
-    private static void write(Page page, String slider, String value) {
-        Locator field = page.locator("[data-slider='" + slider + "'] .value input");
-        field.fill(value);
-        field.press("Tab");
-        answered(page);
-    }
+class PayBrowserTest extends PayOnThePage {
 
     private static int drawn(Page page) {
         return ((Number) page.evaluate("document.querySelector('jackwork-pay-draw progress')?.value ?? 0")).intValue();
-    }
-
-    private static void unfold(Page page, String details) {
-        page.locator(details + " > summary").click();
     }
 
     @Test
@@ -279,6 +213,39 @@ class PayBrowserTest {
                         .toList());
         assertThat(page.locator(".rests-count").textContent()).contains(report.guesses() + " of ");
         page.close();
+    }
+
+    /** Taken, told, and left aside where asked; struck at the end, since the other tests know nothing of it. */
+    @Test
+    void whatWasTimedAtTheBenchIsTaken() throws IOException {
+        Bench bench = Bench.in(demo);
+        RevisionName frozen =
+                bench.freeze(demo.resolve("heron"), "as drawn", Instant.now()).name();
+        Stamp stamp = Stamp.of(Instant.now(), "");
+        bench.log().add(Kinds.TIMINGS, new Timing(stamp, frozen, "build", 190, 2));
+        String supposed = same(10, null, Map.of()).floor() + " EUR";
+        String timed =
+                pricing.answer(new Pricing.Ask(10, null, null, Map.of(), Map.of("build", Timed.said(95, "here"))))
+                                .floor()
+                        + " EUR";
+        assertThat(timed).isNotEqualTo(supposed);
+        for (int width : List.of(DESK, PHONE)) {
+            Page page = page(width);
+            Locator amount = page.locator(".floor-row .amount");
+            assertThat(amount.textContent()).isEqualTo(timed);
+            assertThat(page.locator(".timed-work").textContent())
+                    .containsIgnoringWhitespaces("glue and put together: 95 min, on 2 pieces of revision 1");
+            Browser.keep(page, "pay-timed-" + width);
+            page.locator(".as-timed").uncheck();
+            answered(page);
+            assertThat(amount.textContent()).isEqualTo(supposed);
+            page.locator(".all-back").click();
+            answered(page);
+            assertThat(amount.textContent()).isEqualTo(timed);
+            assertThat(page.locator(".as-timed").isChecked()).isTrue();
+            page.close();
+        }
+        bench.log().strike(Kinds.TIMINGS, stamp.key(), "of this test alone");
     }
 
     /** Of another design than the other tests', since what is drawn stays with it. */
