@@ -1,11 +1,17 @@
 import { html, type TemplateResult } from "lit";
 import type { Offer, PayView } from "./api.js";
+import type { Desk } from "./desk.js";
+import { set } from "./merge.js";
 import { bar } from "./pay-bars.js";
 import { money, number, size } from "./pay-words.js";
 import { PayWork } from "./pay-work.js";
 
 /** Quicker ways of making; findings run again where they are edits of the design. */
 class PayQuicker extends PayWork {
+  static override properties = { ...PayWork.properties, desk: { attribute: false } };
+
+  desk: Desk | null = null;
+
   protected override render(): TemplateResult {
     const { pay } = this;
     if (!pay) return html``;
@@ -34,7 +40,19 @@ class PayQuicker extends PayWork {
         with${offer.paysBack == null ? ", never paid back" : `, paid back by ${offer.paysBack} pieces`}.
       </p>
       <p class="small findings-say">${offer.words} <em>${findings(offer)}</em></p>
+      ${this.taking(offer)}
     </li>`;
+  }
+
+  /** Only what was asked about and does not fail; it can be taken back as any change can. */
+  private taking(offer: Offer): TemplateResult | "" {
+    const steps = Object.entries(offer.edit).map(([path, value]) => set(path, value));
+    if (steps.length === 0 || offer.after == null || offer.after === "fails") return "";
+    return html`<p class="buttons">
+      <button type="button" class="plain take-way" @click=${() => void this.desk?.edit(offer.name, steps)}>
+        Change the design so
+      </button>
+    </p>`;
   }
 
   private asking(pay: PayView): TemplateResult {

@@ -110,10 +110,12 @@ class PayRoom extends LitElement {
       return html`${complaint} ${problem ? "" : html`<p class="waiting" role="status">Laying the sheets out …</p>`}`;
     }
     const { report } = pay;
+    const old = !problem && this.desk?.view != null && this.desk.view.version !== pay.version;
+    const anew = old ? html`<p class="waiting" role="status">The design has changed; laying its sheets out anew …</p>` : "";
     return html`${fillings}
       <main class="pay" @asked=${(e: CustomEvent<string>) => this.take({ ...this.wish, shelf: e.detail })} @settled=${this.again}>
         <div class="pay-side">
-          <section class="answer" aria-label="Answer">${verdict(pay)} ${complaint}</section>
+          <section class="answer" aria-label="Answer">${anew} ${verdict(pay)} ${complaint}</section>
           ${sliders(pay, usual ?? pay, this.wish, this.take)}
         </div>
         <div class="pay-sheets">
@@ -123,7 +125,7 @@ class PayRoom extends LitElement {
           <section aria-label="Cost of a good piece">${cost(report)}</section>
           <section aria-label="Backwards from the price">${backwards(report)}</section>
           <section aria-label="Quicker ways of making">
-            <jackwork-pay-quicker .pay=${pay} design=${this.desk?.chosen ?? ""}></jackwork-pay-quicker>
+            <jackwork-pay-quicker .desk=${this.desk} .pay=${pay} design=${this.desk?.chosen ?? ""}></jackwork-pay-quicker>
           </section>
           <section aria-label="Cash">${cash(report)}</section>
           <section class="wide" aria-label="Ways of selling">${ways(report)}</section>

@@ -13,6 +13,7 @@ import jackwork.make.MakeQuestions;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 
 /** A design with the answers to every question asked of it, from all rooms, worst first. */
@@ -28,10 +29,13 @@ public record DesignCheck(
     /** @throws jackwork.motion.MechanismException when the lever does not decide where every part is */
     public static DesignCheck of(Design design) {
         Subject subject = Subject.of(design);
-        List<Finding> findings = new ArrayList<>(Questions.ask(subject));
-        findings.addAll(MakeQuestions.ask(design, subject));
-        findings.sort(Comparator.comparing(Finding::status).reversed());
-        return new DesignCheck(design, subject, List.copyOf(findings), null);
+        List<Supplier<List<Finding>>> rooms =
+                List.of(() -> Questions.ask(subject), () -> MakeQuestions.ask(design, subject));
+        List<Finding> findings = rooms.parallelStream()
+                .flatMap(room -> room.get().stream())
+                .sorted(Comparator.comparing(Finding::status).reversed())
+                .toList();
+        return new DesignCheck(design, subject, findings, null);
     }
 
     /** Virtual builds of the design, ready to run. */

@@ -1,6 +1,5 @@
 package jackwork.check;
 
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 
@@ -43,15 +42,15 @@ public final class Questions {
 
     private Questions() {}
 
-    /** All findings, worst first, else in the order of the list. */
+    /** All findings, worst first, else in the order of the list; asked on all cores. */
     public static List<Finding> ask(Subject subject) {
-        List<Finding> findings = new ArrayList<>();
-        ALL.stream()
+        subject.solveEnds();
+        return ALL.parallelStream()
                 .filter(question -> question.appliesTo(subject))
-                .forEach(question -> findings.addAll(question.ask(subject)));
-        findings.replaceAll(Questions::withMeasurement);
-        findings.sort(WORST_FIRST);
-        return List.copyOf(findings);
+                .flatMap(question -> question.ask(subject).stream())
+                .map(Questions::withMeasurement)
+                .sorted(WORST_FIRST)
+                .toList();
     }
 
     /** Those that are answered at once, of a subject as numbered: no spread, nothing that looks at every pair of parts. */

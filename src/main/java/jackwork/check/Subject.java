@@ -14,9 +14,9 @@ import jackwork.parts.Variation;
 import jackwork.stock.Coin;
 import jackwork.stock.Coins;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.ToDoubleFunction;
 
 /** A design, solved over its stroke, and solved again with each uncertain number at its ends. */
@@ -31,7 +31,10 @@ public final class Subject {
     private final Assembly assembly;
     private final StrokeResult stroke;
     private final List<Variation> variations;
-    private final Map<String, StrokeResult> varied = new HashMap<>();
+    /** As they would be with one number at one end, by {@link #key}: many questions ask of the same. */
+    private final Map<String, Assembly> changed = new ConcurrentHashMap<>();
+
+    private final Map<String, StrokeResult> varied = new ConcurrentHashMap<>();
 
     private Subject(Design design, int samples, boolean varied) {
         this.design = design;
@@ -104,18 +107,34 @@ public final class Subject {
     Spread balanceSpread(ToDoubleFunction<Assembly> margin) {
         Spread spread = new Spread(margin.applyAsDouble(assembly));
         for (Variation variation : variations) {
-            spread.add(
-                    variation.name(),
-                    variation.number(),
-                    v -> margin.applyAsDouble(variation.with().apply(assembly, v)));
+            spread.add(variation.name(), variation.number(), v -> margin.applyAsDouble(changed(variation, v)));
         }
         return spread;
     }
 
     private StrokeResult solved(Variation variation, double value) {
+        Assembly other = changed(variation, value);
         return varied.computeIfAbsent(
-                variation.name() + "=" + value,
-                k -> StrokeSolver.solve(
-                        MechanismCompiler.compile(variation.with().apply(assembly, value)), COARSE));
+                key(variation, value), k -> StrokeSolver.solve(MechanismCompiler.compile(other), COARSE));
+    }
+
+    private Assembly changed(Variation variation, double value) {
+        return changed.computeIfAbsent(
+                key(variation, value), k -> variation.with().apply(assembly, value));
+    }
+
+    private static String key(Variation variation, double value) {
+        return variation.name() + "=" + value;
+    }
+
+    /** Solves the stroke with each number at each end, on all cores: most questions of motion ask for all of them. */
+    void solveEnds() {
+        if (stroke.reach() < 1) {
+            return;
+        }
+        variations.parallelStream().forEach(variation -> {
+            solved(variation, variation.number().low());
+            solved(variation, variation.number().high());
+        });
     }
 }

@@ -4,6 +4,7 @@ import java.io.FileDescriptor;
 import java.io.FileOutputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
+import java.util.List;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Spec;
@@ -13,8 +14,10 @@ import picocli.CommandLine.Spec;
         name = "jackwork",
         mixinStandardHelpOptions = true,
         version = "Jackwork 0.1.0",
-        description = "A workbench for small coin-worked wooden figures on money boxes.",
-        subcommands = {
+        description = "A workbench for small coin-worked wooden figures on money boxes.")
+public final class Main implements Runnable {
+
+    private static final List<Class<?>> COMMANDS = List.of(
             OpenCommand.class,
             CheckCommand.class,
             PackCommand.class,
@@ -27,9 +30,7 @@ import picocli.CommandLine.Spec;
             BenchCommand.class,
             MechanismCommand.class,
             CoinsCommand.class,
-            StockCommand.class
-        })
-public final class Main implements Runnable {
+            StockCommand.class);
 
     @Spec
     private CommandLine.Model.CommandSpec spec = CommandLine.Model.CommandSpec.create();
@@ -44,9 +45,17 @@ public final class Main implements Runnable {
 
     /** @return the exit code */
     static int run(String... arguments) {
-        return new CommandLine(new Main())
-                .setExecutionExceptionHandler(new Outcome())
-                .execute(arguments);
+        CommandLine line = new CommandLine(new Main());
+        // The one that is typed, where it is one: to take in all of them takes longer than most of them run.
+        List<Class<?>> typed = COMMANDS.stream()
+                .filter(command -> arguments.length > 0 && name(command).equals(arguments[0]))
+                .toList();
+        (typed.isEmpty() ? COMMANDS : typed).forEach(line::addSubcommand);
+        return line.setExecutionExceptionHandler(new Outcome()).execute(arguments);
+    }
+
+    private static String name(Class<?> command) {
+        return command.getAnnotation(Command.class).name();
     }
 
     @Override

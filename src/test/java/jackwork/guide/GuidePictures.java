@@ -13,6 +13,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 
 /**
@@ -75,8 +76,9 @@ final class GuidePictures implements AutoCloseable {
 
     /** Chromium may note that it draws solids by software; nothing else may be said. */
     void requireQuiet() {
-        if (!browser.complaints().stream().allMatch(said -> said.contains("WebGL"))) {
-            throw new IllegalStateException("the page complained: " + browser.complaints());
+        List<String> complaints = browser.complaints();
+        if (!complaints.stream().allMatch(said -> said.contains("WebGL"))) {
+            throw new IllegalStateException("the page complained: " + complaints);
         }
     }
 

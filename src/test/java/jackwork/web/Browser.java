@@ -65,15 +65,22 @@ public final class Browser implements AutoCloseable {
             }
         });
         page.onPageError(complaints::add);
-        page.onRequestFailed(request -> complaints.add("failed: " + request.url()));
+        page.onRequestFailed(request -> {
+            // What the page gave up by itself, since it asked anew or was left, is no fault.
+            if (!"net::ERR_ABORTED".equals(request.failure())) {
+                complaints.add("failed: " + request.url() + ": " + request.failure());
+            }
+        });
         page.setDefaultTimeout(PATIENCE);
         page.navigate(address);
         return page;
     }
 
-    /** Errors and warnings of every page so far. */
+    /** Errors and warnings of every page since this was asked last. */
     public List<String> complaints() {
-        return complaints;
+        List<String> said = List.copyOf(complaints);
+        complaints.clear();
+        return said;
     }
 
     /** For the next test: no page is left open, and nothing was complained of. */

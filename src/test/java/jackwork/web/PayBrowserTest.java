@@ -16,6 +16,8 @@ import jackwork.price.PriceReport;
 import jackwork.price.Timed;
 import java.io.IOException;
 import java.math.BigDecimal;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.time.Instant;
 import java.util.List;
 import java.util.Map;
@@ -161,7 +163,7 @@ class PayBrowserTest extends PayOnThePage {
     }
 
     @Test
-    void quickerWaysSayWhatTheFindingsSay() {
+    void quickerWaysSayWhatTheFindingsSay() throws IOException {
         Page page = page(DESK);
         Locator printed = page.locator("[data-offer^='printed-']").first();
         assertThat(page.locator("[data-offer='larger-batch'] .findings-say").textContent())
@@ -174,7 +176,27 @@ class PayBrowserTest extends PayOnThePage {
                 new Page.WaitForSelectorOptions()
                         .setState(com.microsoft.playwright.options.WaitForSelectorState.DETACHED));
         assertThat(printed.textContent()).containsAnyOf("still works", "not for certain", "It fails then");
+        theDesignIsChangedSoAndBack(page);
         page.close();
+    }
+
+    private static void theDesignIsChangedSoAndBack(Page page) throws IOException {
+        answered(page);
+        Path file = demo.resolve("heron/design.yaml");
+        String before = Files.readString(file);
+        String version = page.locator("jackwork-pay").getAttribute("data-answered");
+        Locator way = page.locator("[data-offer^='printed-']:has(.take-way)").first();
+        String offer = "[data-offer='" + way.getAttribute("data-offer") + "']";
+        String name = way.locator(".offer-name").textContent().trim();
+        Browser.keep(page, "pay-quicker");
+        way.locator(".take-way").click();
+        page.waitForSelector("[data-step=undo][aria-label*=\"" + name + "\"]");
+        page.waitForSelector("jackwork-pay[data-answered]:not([data-answered='" + version + "'])");
+        assertThat(page.locator(offer).count()).as("done already").isZero();
+        assertThat(Files.readString(file)).isNotEqualTo(before).contains("-printed");
+        page.locator("[data-step=undo]").click();
+        page.waitForSelector(offer);
+        assertThat(Files.readString(file)).isEqualTo(before);
     }
 
     @Test

@@ -56,7 +56,6 @@ class WorkshopBrowserTest {
                 .filter(complaint ->
                         !complaint.contains("/api/values/verdict/") && !complaint.contains("status of 422"))
                 .toList();
-        browser.complaints().clear();
         assertThat(complaints).isEmpty();
     }
 
