@@ -2,7 +2,7 @@ package jackwork.check;
 
 import java.util.List;
 
-/** Something a maker wants to know of a design before cutting. */
+/** Something a maker wants to know of a design before cutting. Asked from several threads: it keeps nothing of its own. */
 interface Question {
 
     /** Whether it makes sense to ask it of this design. */

@@ -25,7 +25,7 @@ import org.junit.jupiter.api.io.TempDir;
 @EnabledOnOs({OS.LINUX, OS.MAC})
 class KilledTest {
 
-    private static final int KILLS = Child.kills(60, 150);
+    private static final int KILLS = Child.kills(40, 100);
     /** At once: they wait for the disk most of the time. */
     private static final int LINES = 4;
 

@@ -22,7 +22,7 @@ import org.junit.jupiter.api.io.TempDir;
 @Tag("browser")
 class KilledBrowserTest {
 
-    private static final int KILLS = 3;
+    private static final int KILLS = 2;
     private static final String WIDTH = "box.coin-works.slot.width";
 
     @TempDir
