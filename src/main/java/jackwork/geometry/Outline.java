@@ -4,12 +4,15 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.locationtech.jts.algorithm.Distance;
 import org.locationtech.jts.algorithm.construct.MaximumInscribedCircle;
+import org.locationtech.jts.algorithm.locate.SimplePointInAreaLocator;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.LinearRing;
+import org.locationtech.jts.geom.Location;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.geom.util.AffineTransformation;
 import org.locationtech.jts.operation.buffer.BufferOp;
@@ -88,7 +91,7 @@ public final class Outline {
     }
 
     public boolean contains(Point point) {
-        return polygon.contains(FACTORY.createPoint(new Coordinate(point.x(), point.y())));
+        return SimplePointInAreaLocator.locate(new Coordinate(point.x(), point.y()), polygon) == Location.INTERIOR;
     }
 
     public boolean overlaps(Outline other) {
@@ -113,7 +116,16 @@ public final class Outline {
 
     /** Least distance between a point and the edges, mm. */
     public double distanceToEdge(Point point) {
-        return polygon.getBoundary().distance(FACTORY.createPoint(new Coordinate(point.x(), point.y())));
+        Coordinate at = new Coordinate(point.x(), point.y());
+        double least =
+                Distance.pointToSegmentString(at, polygon.getExteriorRing().getCoordinates());
+        for (int i = 0; i < polygon.getNumInteriorRing(); i++) {
+            least = Math.min(
+                    least,
+                    Distance.pointToSegmentString(
+                            at, polygon.getInteriorRingN(i).getCoordinates()));
+        }
+        return least;
     }
 
     /**

@@ -3,9 +3,15 @@ package jackwork.layout;
 /** One piece at one place. Overwritten in place; nothing is allocated. */
 final class Lying {
 
+    /** Circles that share more than this share of both sizes are more than a touch in each other. */
+    private static final double CLEARLY = 10 * Turned.TOUCH;
+
     final Shape shape;
     /** Its corners about its centre; one of the shape's own where its angles are few, else turned in place. */
     private Turned turned;
+
+    /** Those of its edges that another piece may cross. */
+    private final int[] near;
 
     double x;
     double y;
@@ -16,6 +22,7 @@ final class Lying {
 
     Lying(Shape shape) {
         this.shape = shape;
+        near = new int[shape.x.length];
         turned = shape.free() ? new Turned(shape, 0) : shape.turned[0];
         move(0, 0);
     }
@@ -60,10 +67,37 @@ final class Lying {
         if (minX >= other.maxX || other.minX >= maxX || minY >= other.maxY || other.minY >= maxY) {
             return false;
         }
-        return crosses(other)
+        return circlesShare(other)
+                || crosses(other)
                 || other.holds(x + turned.poleX[0], y + turned.poleY[0])
                 || holds(other.x + other.turned.poleX[0], other.y + other.turned.poleY[0])
                 || shareRim(other);
+    }
+
+    /** Whether two of their circles lie in each other by more than a touch: the quick answer for most that meet. */
+    private boolean circlesShare(Lying other) {
+        double byX = x - other.x;
+        double byY = y - other.y;
+        double touch = CLEARLY * (shape.reach + other.shape.reach);
+        double[] poleX = turned.poleX;
+        double[] poleY = turned.poleY;
+        double[] otherX = other.turned.poleX;
+        double[] otherY = other.turned.poleY;
+        double[] radii = shape.poleR;
+        double[] otherRadii = other.shape.poleR;
+        for (int i = 0; i < shape.inscribed; i++) {
+            double px = poleX[i] + byX;
+            double py = poleY[i] + byY;
+            for (int j = 0; j < other.shape.inscribed; j++) {
+                double reach = radii[i] + otherRadii[j] - touch;
+                double dx = px - otherX[j];
+                double dy = py - otherY[j];
+                if (reach > 0 && dx * dx + dy * dy < reach * reach) {
+                    return true;
+                }
+            }
+        }
+        return false;
     }
 
     /** One ring within another: no edges cross, and both poles may lie where the other is open. A hole's rim tells. */
@@ -75,8 +109,8 @@ final class Lying {
         }
         for (int corner : other.shape.holes) {
             // This piece drawn in by a hair is the other's corner drawn out from its centre.
-            double u = (other.x + other.turned.x[corner] - x) / (1 - Turned.TOUCH);
-            double v = (other.y + other.turned.y[corner] - y) / (1 - Turned.TOUCH);
+            double u = (other.x + other.turned.x[corner] - x) / Turned.INNER;
+            double v = (other.y + other.turned.y[corner] - y) / Turned.INNER;
             if (holds(x + u, y + v)) {
                 return true;
             }
@@ -89,10 +123,13 @@ final class Lying {
         // All about the other's centre.
         double byX = x - other.x;
         double byY = y - other.y;
-        double left = other.turned.minX;
-        double right = other.turned.maxX;
-        double low = other.turned.minY;
-        double high = other.turned.maxY;
+        // Only edges that come into what both boxes share can cross.
+        double left = Math.max(other.turned.minX, turned.minX * Turned.INNER + byX);
+        double right = Math.min(other.turned.maxX, turned.maxX * Turned.INNER + byX);
+        double low = Math.max(other.turned.minY, turned.minY * Turned.INNER + byY);
+        double high = Math.min(other.turned.maxY, turned.maxY * Turned.INNER + byY);
+        int[] others = other.near;
+        int count = other.edgesWithin(left, right, low, high);
         double[] innerX = turned.innerX;
         double[] innerY = turned.innerY;
         int[] next = shape.next;
@@ -113,7 +150,8 @@ final class Lying {
             }
             double abx = bx - ax;
             double aby = by - ay;
-            for (int j = 0; j < otherX.length; j++) {
+            for (int k = 0; k < count; k++) {
+                int j = others[k];
                 double cx = otherX[j];
                 double cy = otherY[j];
                 double dx = otherX[otherNext[j]];
@@ -136,6 +174,27 @@ final class Lying {
             }
         }
         return false;
+    }
+
+    /** Notes its edges that come into a box about its centre; how many. */
+    private int edgesWithin(double left, double right, double low, double high) {
+        double[] cornerX = turned.x;
+        double[] cornerY = turned.y;
+        int[] next = shape.next;
+        int count = 0;
+        for (int j = 0; j < cornerX.length; j++) {
+            double cx = cornerX[j];
+            double cy = cornerY[j];
+            double dx = cornerX[next[j]];
+            double dy = cornerY[next[j]];
+            if (!((cx > right && dx > right)
+                    || (cx < left && dx < left)
+                    || (cy > high && dy > high)
+                    || (cy < low && dy < low))) {
+                near[count++] = j;
+            }
+        }
+        return count;
     }
 
     private boolean holds(double px, double py) {

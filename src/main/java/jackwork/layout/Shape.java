@@ -38,6 +38,9 @@ final class Shape {
     final double[] poleX;
     final double[] poleY;
     final double[] poleR;
+    /** How many of the circles lie wholly in it: all, or none where it is too thin for one to be found. */
+    final int inscribed;
+
     /** Geometric weight of an overlap: large pieces are harder to move out of the way. */
     final double weight;
 
@@ -85,6 +88,10 @@ final class Shape {
         area = outline.area();
         turns = piece.turns().stream().mapToDouble(Math::toRadians).toArray();
         List<double[]> poles = poles();
+        inscribed = poles.size();
+        if (poles.isEmpty()) {
+            poles.add(thin());
+        }
         poleX = poles.stream().mapToDouble(p -> p[0]).toArray();
         poleY = poles.stream().mapToDouble(p -> p[1]).toArray();
         poleR = poles.stream().mapToDouble(p -> p[2]).toArray();
@@ -185,11 +192,12 @@ final class Shape {
                 free[k] = Math.min(free[k], away - pole[2]);
             }
         }
-        if (poles.isEmpty()) {
-            // Thinner than the grid: its middle stands for it.
-            poles.add(new double[] {x[0], y[0], 1e-3 * Math.max(right - left, high - low)});
-        }
         return poles;
+    }
+
+    /** Thinner than the grid: a small circle at a corner stands for it. */
+    private double[] thin() {
+        return new double[] {x[0], y[0], 1e-3 * reach};
     }
 
     /** Uphill from a point of the grid, by steps that halve. */
@@ -228,6 +236,7 @@ final class Shape {
     /** Distance to the nearest edge, negative outside. */
     private double inside(double px, double py) {
         double least = Double.POSITIVE_INFINITY;
+        double enough = Double.POSITIVE_INFINITY;
         boolean in = false;
         for (int i = 0; i < x.length; i++) {
             int j = next[i];
@@ -235,7 +244,14 @@ final class Shape {
             double dy = y[j] - y[i];
             double along = ((px - x[i]) * dx + (py - y[i]) * dy) / (dx * dx + dy * dy);
             double share = Math.max(0, Math.min(1, along));
-            least = Math.min(least, Math.hypot(px - x[i] - share * dx, py - y[i] - share * dy));
+            double offX = px - x[i] - share * dx;
+            double offY = py - y[i] - share * dy;
+            double square = offX * offX + offY * offY;
+            // The exact length costs most: it is asked for only where it could be the least.
+            if (square <= enough) {
+                least = Math.min(least, Math.hypot(offX, offY));
+                enough = least * least * (1 + 1e-12);
+            }
             if ((y[i] > py) != (y[j] > py) && px < x[i] + (py - y[i]) / dy * dx) {
                 in = !in;
             }

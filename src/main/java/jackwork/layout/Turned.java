@@ -6,6 +6,8 @@ final class Turned {
     /** Pieces may press into each other by this share of their size: touching is not meeting. */
     static final double TOUCH = 2e-7;
 
+    static final double INNER = 1 - TOUCH;
+
     final Shape shape;
     double angle;
     final double[] x;
@@ -45,8 +47,8 @@ final class Turned {
             double v = sin * shape.x[i] + cos * shape.y[i];
             x[i] = u;
             y[i] = v;
-            innerX[i] = u * (1 - TOUCH);
-            innerY[i] = v * (1 - TOUCH);
+            innerX[i] = u * INNER;
+            innerY[i] = v * INNER;
             // Not Math.min: the JDK 17 compiler fails on it in a loop that also fills arrays (TypeVect::xmeet).
             minX = u < minX ? u : minX;
             minY = v < minY ? v : minY;

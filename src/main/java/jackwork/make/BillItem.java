@@ -19,11 +19,16 @@ import java.util.List;
 public record BillItem(String item, String kind, double amount, double testing, String unit) {
 
     static List<BillItem> of(
-            Design design, Assembly assembly, List<CutSheet> cut, List<Needs.Need> needs, int pages, int quantity) {
+            Design design,
+            Assembly assembly,
+            List<PlannedSheet> sheets,
+            List<Needs.Need> needs,
+            int pages,
+            int quantity) {
         List<BillItem> items = new ArrayList<>();
         for (Needs.Need need : needs) {
             boolean sheet = need.unit().equals("sheets");
-            double testing = sheet ? testing(need.item(), design, cut) : 0;
+            double testing = sheet ? testing(need.item(), design, sheets) : 0;
             items.add(new BillItem(need.item(), kind(need, design), need.amount(), testing, need.unit()));
         }
         items.add(new BillItem("paper", "paper", (double) quantity * pages, 0, "pages"));
@@ -47,12 +52,13 @@ public record BillItem(String item, String kind, double amount, double testing, 
     }
 
     /** What the stock's test pieces take of a sheet. */
-    private static double testing(String stock, Design design, List<CutSheet> cut) {
+    private static double testing(String stock, Design design, List<PlannedSheet> sheets) {
         CutSheet piece = TestPieces.sheets(List.of(stock), design.workshop()).get(0);
-        CutSheet sheet = cut.stream()
-                .filter(one -> one.title().startsWith(stock + "-sheet-"))
+        CutSheet sheet = sheets.stream()
+                .filter(one -> one.stock().equals(stock))
                 .findFirst()
-                .orElseThrow();
+                .orElseThrow()
+                .sheet();
         return piece.width() * piece.height() / (sheet.width() * sheet.height());
     }
 

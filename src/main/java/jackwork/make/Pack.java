@@ -2,7 +2,6 @@ package jackwork.make;
 
 import jackwork.design.Design;
 import jackwork.design.WorkshopFile;
-import jackwork.drawing.CutSheet;
 import jackwork.drawing.Paper;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -55,25 +54,13 @@ public final class Pack {
         return new Pack(makings, quantity, search);
     }
 
-    /** The sheets of a design, cut lines at this workshop's kerf. */
-    public static List<CutSheet> sheets(Design design, int quantity) {
-        return cut(Pack.of(Makings.of(design), quantity, SheetSearch.usual()));
-    }
-
-    private static List<CutSheet> cut(Pack pack) {
-        double kerf = pack.makings.workshop().laser().kerf().value();
-        return pack.layouts.stream()
-                .map(layout -> SheetDrawing.of(layout, kerf))
-                .toList();
-    }
-
     static Quantities quantities(Design design, int quantity, SheetSearch search) {
         Pack pack = Pack.of(Makings.of(design), quantity, search);
         return Quantities.of(
                 design,
                 pack.makings.subject(),
                 pack.makings.housing(),
-                cut(pack),
+                pack.sheets,
                 pack.needs(),
                 pack.printed,
                 quantity);

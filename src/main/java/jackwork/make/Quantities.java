@@ -3,7 +3,6 @@ package jackwork.make;
 import jackwork.check.Subject;
 import jackwork.design.Design;
 import jackwork.design.WorkshopFile;
-import jackwork.drawing.CutSheet;
 import jackwork.parts.Artwork;
 import jackwork.parts.Assembly;
 import jackwork.parts.Part;
@@ -58,13 +57,13 @@ public record Quantities(
             Design design,
             Subject subject,
             @Nullable Case housing,
-            List<CutSheet> cut,
+            List<PlannedSheet> planned,
             List<Needs.Need> needs,
             List<PrintedPiece> printed,
             int quantity) {
         Assembly assembly = subject.assembly();
         WorkshopFile workshop = design.workshop();
-        List<SheetUse> sheets = SheetUse.of(cut, workshop);
+        List<SheetUse> sheets = SheetUse.of(planned, workshop);
         double grams = grams(printed, workshop, quantity);
         Map<String, Double> work = new LinkedHashMap<>();
         work.put("set-up-laser", 1.0);
@@ -89,7 +88,7 @@ public record Quantities(
         }
         work.put("pack", (double) quantity);
         work.values().removeIf(count -> count == 0);
-        List<BillItem> items = BillItem.of(design, assembly, cut, needs, pages, quantity);
+        List<BillItem> items = BillItem.of(design, assembly, planned, needs, pages, quantity);
         Parcel parcel = Parcel.of(subject, housing);
         return new Quantities(
                 quantity,

@@ -20,14 +20,15 @@ public record SheetUse(String stock, double width, double height, double seconds
     /** A narrower strip is thrown away, mm. */
     private static final double NARROWEST = 60;
 
-    static List<SheetUse> of(List<CutSheet> sheets, WorkshopFile workshop) {
+    static List<SheetUse> of(List<PlannedSheet> sheets, WorkshopFile workshop) {
+        double gap = workshop.laser().gap();
         return sheets.stream()
-                .map(sheet -> new SheetUse(
-                        sheet.title().replaceAll("-sheet-\\d+$", ""),
-                        sheet.width(),
-                        sheet.height(),
-                        CutPlan.of(sheet, workshop.laser().speedsOrGuess()).seconds(),
-                        kept(sheet, workshop.laser().gap())))
+                .map(planned -> new SheetUse(
+                        planned.stock(),
+                        planned.sheet().width(),
+                        planned.sheet().height(),
+                        planned.seconds(),
+                        kept(planned.sheet(), gap)))
                 .toList();
     }
 

@@ -6,6 +6,8 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import jackwork.geometry.Circle;
 import jackwork.geometry.Outline;
 import jackwork.geometry.Point;
+import jackwork.geometry.Pose;
+import java.awt.geom.Area;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
@@ -64,6 +66,49 @@ class LayoutsTest {
         assertThat(large.meets(small)).isFalse();
         assertThat(small.meets(large)).isFalse();
         assertThat(within.meets(small)).isTrue();
+    }
+
+    /** A sliver is too thin for any circle to be found in it. */
+    @Test
+    void piecesMeetWhereTheirAreasDo() {
+        Random random = new Random(31);
+        List<Piece> pieces = new ArrayList<>(mixed(12, 6));
+        Outline sliver =
+                Outline.of(List.of(new Point(0, 0), new Point(31, 41), new Point(60, 1), new Point(31, 40.9999)));
+        pieces.add(new Piece("sliver", sliver, FREE));
+        assertThat(new Shape(pieces.get(12)).inscribed).isZero();
+        List<Lying> lying =
+                pieces.stream().map(piece -> new Lying(new Shape(piece))).toList();
+        int meet = 0;
+        int apart = 0;
+        for (int trial = 0; trial < 4_000; trial++) {
+            int i = random.nextInt(13);
+            int j = random.nextInt(13);
+            Area one = putAnywhere(lying.get(i), pieces.get(i), random);
+            if (i == j) {
+                continue;
+            }
+            Area other = putAnywhere(lying.get(j), pieces.get(j), random);
+            double shared = Judged.shared(one, other);
+            boolean meets = lying.get(i).meets(lying.get(j));
+            if (shared > 1e-3) {
+                meet++;
+                assertThat(meets).as("%s on %s", pieces.get(i), pieces.get(j)).isTrue();
+            } else if (shared == 0) {
+                apart++;
+                assertThat(meets).as("%s on %s", pieces.get(i), pieces.get(j)).isFalse();
+            }
+        }
+        assertThat(meet).isGreaterThan(1_000);
+        assertThat(apart).isGreaterThan(500);
+    }
+
+    private static Area putAnywhere(Lying lying, Piece piece, Random random) {
+        double[] turns = lying.shape.turns;
+        double angle = turns.length > 0 ? turns[random.nextInt(turns.length)] : 6 * random.nextDouble();
+        lying.place(60 * random.nextDouble(), 60 * random.nextDouble(), angle);
+        Point turned = lying.shape.centre.turned(angle);
+        return Judged.area(piece, new Placed(0, 0, new Pose(lying.x - turned.x(), lying.y - turned.y(), angle)));
     }
 
     @Test

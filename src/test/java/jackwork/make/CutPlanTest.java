@@ -61,7 +61,10 @@ class CutPlanTest {
     @Test
     void nothingIsLostAndInsidesComeBeforeOutsides() {
         var heron = DesignReader.read(Path.of("demo/heron"));
-        for (CutSheet sheet : Pack.sheets(heron, 2)) {
+        double kerf = heron.workshop().laser().kerf().value();
+        for (SheetLayout layout :
+                Pack.of(Makings.of(heron), 2, SheetSearch.usual()).layouts()) {
+            CutSheet sheet = SheetDrawing.of(layout, kerf);
             CutPlan plan = CutPlan.of(sheet, SPEEDS);
             assertThat(plan.sheet().paths())
                     .extracting(CutPath::id)

@@ -63,7 +63,9 @@ class DxfReadBackTest {
     @Test
     void everyPathComesBack(@TempDir Path folder) throws IOException, InterruptedException {
         var heron = DesignReader.read(Path.of("demo/heron"));
-        for (CutSheet sheet : Pack.sheets(heron, 1)) {
+        for (PlannedSheet planned :
+                Pack.of(Makings.of(heron), 1, SheetSearch.usual()).sheets()) {
+            CutSheet sheet = planned.sheet();
             Path file = folder.resolve(sheet.title() + ".dxf");
             Files.write(file, DxfWriter.write(sheet));
             List<String> lines = read(file);
