@@ -105,9 +105,9 @@ public final class Pricing {
      */
     public static Pricing of(Path design, int laidOut, Consumer<String> talk) {
         Design read = DesignReader.read(design);
-        // Single pieces of each quicker way, while the sheets of the batch are laid out.
+        // Each quicker way roughly, while the sheets of the batch are laid out tightly.
         CompletableFuture<QuickerEdits> quicker =
-                CompletableFuture.supplyAsync(() -> new QuickerEdits(design, read, talk));
+                CompletableFuture.supplyAsync(() -> new QuickerEdits(design, read, laidOut, talk));
         Batch batch = batch(Quantities.of(read, laidOut), read.workshop());
         try {
             return new Pricing(read, batch, quicker.join());

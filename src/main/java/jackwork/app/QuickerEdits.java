@@ -10,7 +10,6 @@ import jackwork.design.DesignReader;
 import jackwork.make.GluedStack;
 import jackwork.make.MakeException;
 import jackwork.make.Quantities;
-import jackwork.make.SheetSearch;
 import jackwork.motion.MechanismException;
 import jackwork.parts.PartException;
 import jackwork.price.Batch;
@@ -26,8 +25,8 @@ import java.util.function.Consumer;
 
 /**
  * Quicker ways of making that are edits of the design: read as edited, and asked every question again where wished. Each
- * is held against the design as it is by one piece of either, laid out alike and roughly: a tight layout of each would
- * take seconds to settle cents.
+ * is held against the design as it is by a batch of either, each piece of it from sheets of its own: a tight layout of each
+ * would take seconds to settle cents.
  */
 final class QuickerEdits {
 
@@ -38,21 +37,24 @@ final class QuickerEdits {
     private final Path path;
     private final Design design;
     private final Consumer<String> talk;
-    private final Quantities one;
+    private final int pieces;
+    private final Quantities now;
     private final List<Edited> edits = new ArrayList<>();
 
-    QuickerEdits(Path path, Design design, Consumer<String> talk) {
+    /** @param pieces of a batch */
+    QuickerEdits(Path path, Design design, int pieces, Consumer<String> talk) {
         this.path = path;
         this.design = design;
+        this.pieces = pieces;
         this.talk = talk;
-        this.one = laid(design);
-        one.stacks().stream()
+        this.now = laid(design);
+        now.stacks().stream()
                 .sorted(Comparator.comparingInt(
                                 (GluedStack stack) -> -stack.parts().size())
                         .thenComparing(GluedStack::name))
                 .limit(MOST_STACKS)
                 .forEach(stack -> printed(stack).ifPresent(edits::add));
-        pivots(one.pivots()).ifPresent(edits::add);
+        pivots(now.pivots()).ifPresent(edits::add);
     }
 
     /** As far as they can be made; their findings not run. */
@@ -119,15 +121,15 @@ final class QuickerEdits {
         try {
             Design other = read(change);
             Batch taken = batch(laid(other), other);
-            return Optional.of(new Edited(id, name, words, batch(one, design), taken, hours, change, null, List.of()));
+            return Optional.of(new Edited(id, name, words, batch(now, design), taken, hours, change, null, List.of()));
         } catch (DesignException | PartException | MechanismException | MakeException e) {
             talk.accept(name + ": cannot be made so: " + e.getMessage());
             return Optional.empty();
         }
     }
 
-    private static Quantities laid(Design of) {
-        return Quantities.of(of, 1, SheetSearch.none());
+    private Quantities laid(Design of) {
+        return Quantities.roughly(of, pieces);
     }
 
     private static Batch batch(Quantities taken, Design of) {

@@ -151,7 +151,8 @@ final class PriceWords {
     }
 
     private void quicker() {
-        line("%nMake it quicker (edits of the design counted on one piece, laid out roughly, before and after alike)");
+        line(
+                "%nMake it quicker (edits of the design counted roughly, before and after alike: each piece from its own sheets)");
         for (Offer offer : report.quicker()) {
             line(
                     "  %s: %s %.1f minutes and %s %s a piece, takes %s to begin with%s. %s",

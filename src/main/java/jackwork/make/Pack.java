@@ -5,6 +5,7 @@ import jackwork.design.WorkshopFile;
 import jackwork.drawing.Paper;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -54,16 +55,31 @@ public final class Pack {
         return new Pack(makings, quantity, search);
     }
 
-    static Quantities quantities(Design design, int quantity, SheetSearch search) {
-        Pack pack = Pack.of(Makings.of(design), quantity, search);
+    static Quantities quantities(Design design, int quantity) {
+        return Pack.of(Makings.of(design), quantity, SheetSearch.usual()).quantities(1);
+    }
+
+    /** As if each piece were cut from sheets of its own, on which every part lies where there was room. */
+    static Quantities roughly(Design design, int quantity) {
+        return Pack.of(Makings.of(design), 1, SheetSearch.none()).quantities(quantity);
+    }
+
+    /** @param times that all of it is made */
+    private Quantities quantities(int times) {
+        Design design = makings.design();
+        int all = times * quantity;
         return Quantities.of(
                 design,
-                pack.makings.subject(),
-                pack.makings.housing(),
-                pack.sheets,
-                pack.needs(),
-                pack.printed,
-                quantity);
+                makings.subject(),
+                makings.housing(),
+                repeated(sheets, times),
+                Needs.of(design, makings.assembly(), makings.housing(), repeated(layouts, times), printed, all),
+                printed,
+                all);
+    }
+
+    private static <T> List<T> repeated(List<T> some, int times) {
+        return Collections.nCopies(times, some).stream().flatMap(List::stream).toList();
     }
 
     /**

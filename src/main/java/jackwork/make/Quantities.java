@@ -45,12 +45,17 @@ public record Quantities(
 
     /** @throws PartTooLargeException when a part does not fit its sheet */
     public static Quantities of(Design design, int quantity) {
-        return of(design, quantity, SheetSearch.usual());
+        return Pack.quantities(design, quantity);
     }
 
-    /** @throws PartTooLargeException when a part does not fit its sheet */
-    public static Quantities of(Design design, int quantity, SheetSearch search) {
-        return Pack.quantities(design, quantity, search);
+    /**
+     * Soon, for comparing designs: each piece from sheets of its own, not searched for tighter ones; all else as the batch
+     * takes it.
+     *
+     * @throws PartTooLargeException when a part does not fit its sheet
+     */
+    public static Quantities roughly(Design design, int quantity) {
+        return Pack.roughly(design, quantity);
     }
 
     static Quantities of(

@@ -6,10 +6,10 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /**
- * An alternative that is a real edit of the design: what it takes was taken from the design so edited, one piece of each.
+ * An alternative that is a real edit of the design: what it takes was taken from the design so edited.
  *
- * @param as one piece of the design as it is
- * @param batch one of the edited design
+ * @param as a batch of the design as it is, its sheets counted as those of the edited one
+ * @param batch of the edited design
  * @param hours the rate that says how long it takes to try: {@code sleeve-hours}
  * @param edit for {@code change} in design.yaml
  * @param after its verdict; null when its findings were not run again
