@@ -3,7 +3,6 @@ package jackwork.app;
 import jackwork.bench.BenchLog;
 import jackwork.builds.BuildReport;
 import jackwork.builds.BuildRun;
-import jackwork.check.Finding;
 import jackwork.check.Questions;
 import jackwork.check.Subject;
 import jackwork.design.Design;
@@ -91,7 +90,7 @@ public final class Pricing {
         this.design = design;
         this.subject = Subject.of(design);
         this.batch = batch;
-        this.heap = heap(subject);
+        this.heap = Questions.coinsHeld(subject);
         this.quicker = quicker;
         this.edits = quicker.all();
     }
@@ -195,16 +194,6 @@ public final class Pricing {
                 Bands.of(workshop.payOrNothing().bands()),
                 new WayFacts(heap, builds == null ? null : builds.beginners(), Money.places(workshop.currency())),
                 edits));
-    }
-
-    /** Coins that the box holds, where it says how large its cash room is. */
-    private static @Nullable Double heap(Subject subject) {
-        for (Finding finding : Questions.ask(subject)) {
-            if (finding.id().equals("heap")) {
-                return finding.value();
-            }
-        }
-        return null;
     }
 
     static Batch batch(Quantities quantities, WorkshopFile workshop) {

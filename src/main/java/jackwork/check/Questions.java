@@ -2,6 +2,7 @@ package jackwork.check;
 
 import java.util.Comparator;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /** Every question asked of motion and coin works. A new one is one class and one line here. */
 public final class Questions {
@@ -60,6 +61,12 @@ public final class Questions {
                 .flatMap(question -> question.ask(subject).stream())
                 .sorted(WORST_FIRST)
                 .toList();
+    }
+
+    /** How many of the largest coin heap up before they reach the bucket; null where the design does not tell its cash room. */
+    public static @Nullable Double coinsHeld(Subject subject) {
+        return new HeapGrows()
+                .ask(subject).stream().map(Finding::value).findFirst().orElse(null);
     }
 
     /** A doubt also says which short measurement would settle most of it. */
