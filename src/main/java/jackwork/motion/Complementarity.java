@@ -12,9 +12,10 @@ package jackwork.motion;
  *
  * <p>States are guessed (those of the last solve first), one linear system is solved, rows whose
  * state is contradicted change it, all at once at first, then one at a time by least index (K. G. Murty,
- * "Note on a Bard-type scheme for solving the complementarity problem", 1974, named from memory). Should that not end,
- * projected sweeps over the rows do; the residual always tells. One per thread; allocates nothing
- * after construction.
+ * "Note on a Bard-type scheme for solving the complementarity problem", 1974, named from memory). With friction that need not
+ * end: a row may be contradicted in both of its states until another gives way, so none changes twice running while another is
+ * contradicted. Should it still not end, projected sweeps over the rows do; the residual always tells. One per thread; allocates
+ * nothing after construction.
  */
 final class Complementarity {
 
@@ -31,11 +32,11 @@ final class Complementarity {
     private static final byte LOW = 3;
 
     private static final int ROUNDS_AT_ONCE = 12;
-    private static final int ROUNDS = 80;
+    private static final int ROUNDS = 40;
     private static final int ROUNDS_AS_SWEPT = 12;
     private static final int SWEEPS = 10_000;
     /** After so many sweeps it looks whether the answer is near enough, as a share of the greatest motion. */
-    private static final int LOOKS = 25;
+    private static final int LOOKS = 10;
 
     private static final double NEAR_ENOUGH = 1e-7;
     /** Miss of an answer that counts as fitting, as a share of the greatest motion without forces. */
@@ -66,6 +67,8 @@ final class Complementarity {
     private final double[] swept;
     private final double[] system;
     private double residual;
+    /** The row that changed its state alone in the last round; −1 for none. */
+    private int changedLast;
 
     Complementarity(int capacity) {
         this.capacity = capacity;
@@ -121,10 +124,11 @@ final class Complementarity {
             return true;
         }
         soften();
+        changedLast = -1;
         for (int round = 0; round < ROUNDS; round++) {
-            solveHeld();
+            solveStates();
             move();
-            if (!changeStates(round < ROUNDS_AT_ONCE)) {
+            if (!(round < ROUNDS_AT_ONCE ? changeAll() : changeOne())) {
                 measure();
                 if (residual <= FITS * scale()) {
                     return true;
@@ -136,7 +140,16 @@ final class Complementarity {
         return residual <= FITS * scale();
     }
 
-    private void solveHeld() {
+    /** A held row of either sign may turn by what hangs on its size: then once more, with the sign that it turned to. */
+    private void solveStates() {
+        if (solveHeld()) {
+            solveHeld();
+        }
+    }
+
+    /** Returns whether a row that others hang on came out of the other sign than was taken for it. */
+    private boolean solveHeld() {
+        boolean turned = false;
         int n = 0;
         for (int i = 0; i < size; i++) {
             if (state[i] == HELD) {
@@ -172,6 +185,12 @@ final class Complementarity {
                 force[i] = 0;
             }
         }
+        for (int s = 0; s < size; s++) {
+            int on = state[s] > HELD ? bearing[s] : -1;
+            if (on >= 0 && kind[on] == Kind.HOLD) {
+                turned |= force[on] < 0 != system[place(on, n) * wide + n] < 0;
+            }
+        }
         for (int r = 0; r < n; r++) {
             force[held[r]] = system[r * wide + n];
         }
@@ -180,6 +199,7 @@ final class Complementarity {
                 force[i] = state[i] == HIGH ? highOf(i) : -lowOf(i);
             }
         }
+        return turned;
     }
 
     /** A held row of either sign bears with its size: the sign of its last force. */
@@ -235,18 +255,35 @@ final class Complementarity {
         return most;
     }
 
-    private boolean changeStates(boolean allAtOnce) {
-        boolean changed = false;
+    /** Changes all states that are contradicted; whether there were any. */
+    private boolean changeAll() {
         double forceSlack = SLACK * forceScale();
         double motionSlack = SLACK * scale();
-        for (int i = 0; i < size && (allAtOnce || !changed); i++) {
+        boolean changed = false;
+        for (int i = 0; i < size; i++) {
             byte next = next(i, forceSlack, motionSlack);
-            if (next != state[i]) {
-                state[i] = next;
-                changed = true;
-            }
+            changed |= next != state[i];
+            state[i] = next;
         }
         return changed;
+    }
+
+    /** Changes one state that is contradicted, another than the last time where there are two; whether there was any. */
+    private boolean changeOne() {
+        double forceSlack = SLACK * forceScale();
+        double motionSlack = SLACK * scale();
+        int one = -1;
+        for (int i = 0; i < size && (one < 0 || one == changedLast); i++) {
+            if (next(i, forceSlack, motionSlack) != state[i]) {
+                one = i;
+            }
+        }
+        if (one < 0) {
+            return false;
+        }
+        state[one] = next(one, forceSlack, motionSlack);
+        changedLast = one;
+        return true;
     }
 
     private byte next(int i, double forceSlack, double motionSlack) {
@@ -318,14 +355,15 @@ final class Complementarity {
         for (int i = 0; i < size; i++) {
             state[i] = stateOf(i);
         }
+        changedLast = -1;
         for (int round = 0; round < ROUNDS_AS_SWEPT; round++) {
-            solveHeld();
+            solveStates();
             move();
             measure();
             if (residual <= FITS * scale()) {
                 return true;
             }
-            if (!changeStates(round % 2 == 0)) {
+            if (!changeOne()) {
                 break;
             }
         }
