@@ -21,6 +21,8 @@ final class StepPlaces {
     private final long[] middleFeature;
     private final double[] startGap;
     private final long[] startFeature;
+    private final boolean[] open;
+    private final long[] openFeature;
 
     StepPlaces(Mechanism mechanism, Rows rows, boolean[] bearing) {
         this.touch = new boolean[rows.count];
@@ -38,6 +40,8 @@ final class StepPlaces {
         this.middleFeature = new long[rows.count];
         this.startGap = new double[rows.count];
         this.startFeature = new long[rows.count];
+        this.open = new boolean[rows.count];
+        this.openFeature = new long[rows.count];
     }
 
     /** Remembers the gaps at the start of a step, while the rows are there. */
@@ -50,6 +54,19 @@ final class StepPlaces {
     void noteMiddle() {
         Arrays.fill(closed, false);
         System.arraycopy(rows.feature, 0, middleFeature, 0, middleFeature.length);
+    }
+
+    /** Remembers what the step leaves open at its end, while the rows are there and before anything is set apart. */
+    void noteEnd() {
+        for (int r = 0; r < open.length; r++) {
+            open[r] = rows.gap[r] >= 0 && rows.gap[r] < Double.POSITIVE_INFINITY;
+            openFeature[r] = rows.feature[r];
+        }
+    }
+
+    /** Whether a row stands for what it stood for at the end of the step, and that was open. */
+    boolean leftOpen(int row) {
+        return open[row] && openFeature[row] == rows.feature[row];
     }
 
     void noteClosed(int row) {

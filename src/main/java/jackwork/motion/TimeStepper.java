@@ -232,11 +232,17 @@ final class TimeStepper {
         return project();
     }
 
-    /** Brings positions back on the joints, and out of each other; then velocities. Returns the least open gap. */
+    /**
+     * Brings positions back on the joints, and out of each other but not into anything that the step has left open; then
+     * velocities. Returns the least open gap.
+     */
     private double project() {
         double least = Double.POSITIVE_INFINITY;
         for (int k = 0; k < PROJECTIONS; k++) {
             rows.at(pose);
+            if (k == 0) {
+                forces.places.noteEnd();
+            }
             projector.clear();
             double miss = 0;
             double deep = 0;
@@ -250,7 +256,7 @@ final class TimeStepper {
                 if (!mechanism.pushesOnly[r]) {
                     projector.add(r);
                     miss = Math.max(miss, Math.abs(rows.gap[r]));
-                } else if (bears && rows.gap[r] < 0) {
+                } else if ((bears || forces.places.leftOpen(r)) && rows.gap[r] < 0) {
                     // Only ever apart: a bearing row that has opened is left to close by itself.
                     projector.add(r);
                     deep = Math.max(deep, -rows.gap[r]);
