@@ -64,7 +64,7 @@ class BuildRunTest {
     @ParameterizedTest
     @CsvSource({"lamplighter", "windmill", "cobbler"})
     void theOtherDesignsWork(String design) throws InterruptedException {
-        BuildReport report = run(design, 12, 11).run(2, done -> {});
+        BuildReport report = run(design, 20, 11).run(2, done -> {});
         assertThat(report.causes()).isEmpty();
         assertThat(report.notComputed()).isZero();
         assertThat(report.passes()).isEqualTo(20);
