@@ -19,7 +19,6 @@ import org.locationtech.jts.operation.buffer.BufferOp;
 import org.locationtech.jts.operation.buffer.BufferParameters;
 import org.locationtech.jts.operation.distance.DistanceOp;
 import org.locationtech.jts.operation.distance.IndexedFacetDistance;
-import org.locationtech.jts.operation.union.UnaryUnionOp;
 import org.locationtech.jts.operation.valid.IsValidOp;
 import org.locationtech.jts.operation.valid.TopologyValidationError;
 import org.locationtech.jts.simplify.TopologyPreservingSimplifier;
@@ -96,12 +95,12 @@ public final class Outline {
 
     public boolean overlaps(Outline other) {
         return polygon.intersects(other.polygon)
-                && polygon.intersection(other.polygon).getArea() > 0;
+                && Overlay.shared(polygon, other.polygon).getArea() > 0;
     }
 
     /** Area shared with another outline, mm². */
     public double sharedArea(Outline other) {
-        return polygon.intersection(other.polygon).getArea();
+        return Overlay.shared(polygon, other.polygon).getArea();
     }
 
     /** Least distance between this outline's edges and another's, mm; its own edges are indexed once. */
@@ -148,7 +147,7 @@ public final class Outline {
 
     /** All regions together, gaps and bars between them narrower than {@code bar} mm filled in. */
     public static List<Outline> closed(List<Outline> outlines, double bar) {
-        Geometry all = UnaryUnionOp.union(
+        Geometry all = Overlay.together(
                 outlines.stream().map(o -> (Geometry) o.polygon).toList(), FACTORY);
         Geometry filled = bridged(moved(moved(all, bar / 2), -bar / 2), bar);
         List<Outline> parts = new ArrayList<>();
@@ -168,7 +167,7 @@ public final class Outline {
                 if (near[0].distance(near[1]) < bar) {
                     Envelope between = new Envelope(near[0], near[1]);
                     between.expandBy(bar / 2);
-                    return bridged(regions.union(FACTORY.toGeometry(between)), bar);
+                    return bridged(Overlay.together(regions, FACTORY.toGeometry(between)), bar);
                 }
             }
         }
@@ -203,7 +202,7 @@ public final class Outline {
 
     /** What this region and another have in common, piece by piece, the largest first. */
     public List<Outline> shared(Outline other) {
-        Geometry common = polygon.intersection(other.polygon);
+        Geometry common = Overlay.shared(polygon, other.polygon);
         List<Outline> pieces = new ArrayList<>();
         for (int i = 0; i < common.getNumGeometries(); i++) {
             if (common.getGeometryN(i) instanceof Polygon piece && !piece.isEmpty()) {
@@ -217,13 +216,13 @@ public final class Outline {
 
     /** This region less a round hole, its rim flattened within {@code tolerance} mm. */
     public Outline without(Circle hole, double tolerance) {
-        Geometry rest = polygon.difference(FACTORY.createPolygon(ring(circlePoints(hole, tolerance))));
+        Geometry rest = Overlay.less(polygon, FACTORY.createPolygon(ring(circlePoints(hole, tolerance))));
         return only(rest, "hole of radius " + hole.radius() + " mm at " + hole.centre());
     }
 
     /** This region less another. */
     public Outline without(Outline other) {
-        return only(polygon.difference(other.polygon), "cut-out");
+        return only(Overlay.less(polygon, other.polygon), "cut-out");
     }
 
     /**
@@ -232,7 +231,7 @@ public final class Outline {
      * @throws InvalidOutlineException when they do not meet
      */
     public Outline with(Outline other) {
-        return only(polygon.union(other.polygon), "putting two outlines together");
+        return only(Overlay.together(polygon, other.polygon), "putting two outlines together");
     }
 
     /** Turned by {@code pose.angle()} about the origin, then shifted by ({@code pose.x()}, {@code pose.y()}). */

@@ -16,7 +16,6 @@ import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.Point;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.operation.polygonize.Polygonizer;
-import org.locationtech.jts.operation.union.UnaryUnionOp;
 import org.locationtech.jts.triangulate.polygon.ConstrainedDelaunayTriangulator;
 
 /**
@@ -96,7 +95,7 @@ public final class SolidMesh {
             slab.outline().holes().forEach(hole -> lines.add(line(hole)));
         }
         Polygonizer polygonizer = new Polygonizer();
-        polygonizer.add(UnaryUnionOp.union(lines, FACTORY));
+        polygonizer.add(Overlay.together(lines, FACTORY));
         List<Polygon> faces = new ArrayList<>();
         for (Object polygon : (Collection<?>) polygonizer.getPolygons()) {
             Polygon face = (Polygon) polygon;
