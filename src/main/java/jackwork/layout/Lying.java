@@ -79,19 +79,15 @@ final class Lying {
         double byX = x - other.x;
         double byY = y - other.y;
         double touch = CLEARLY * (shape.reach + other.shape.reach);
-        double[] poleX = turned.poleX;
-        double[] poleY = turned.poleY;
-        double[] otherX = other.turned.poleX;
-        double[] otherY = other.turned.poleY;
-        double[] radii = shape.poleR;
-        double[] otherRadii = other.shape.poleR;
+        Turned its = other.turned;
         for (int i = 0; i < shape.inscribed; i++) {
-            double px = poleX[i] + byX;
-            double py = poleY[i] + byY;
+            double px = turned.poleX[i] + byX;
+            double py = turned.poleY[i] + byY;
+            double rest = shape.poleR[i] - touch;
             for (int j = 0; j < other.shape.inscribed; j++) {
-                double reach = radii[i] + otherRadii[j] - touch;
-                double dx = px - otherX[j];
-                double dy = py - otherY[j];
+                double reach = rest + other.shape.poleR[j];
+                double dx = px - its.poleX[j];
+                double dy = py - its.poleY[j];
                 if (reach > 0 && dx * dx + dy * dy < reach * reach) {
                     return true;
                 }

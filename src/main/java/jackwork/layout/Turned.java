@@ -6,6 +6,7 @@ final class Turned {
     /** Pieces may press into each other by this share of their size: touching is not meeting. */
     static final double TOUCH = 2e-7;
 
+    /** Drawn in by that share. */
     static final double INNER = 1 - TOUCH;
 
     final Shape shape;

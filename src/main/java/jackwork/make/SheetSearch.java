@@ -30,7 +30,7 @@ public record SheetSearch(long moves, double seconds, BooleanSupplier stopped, C
     }
 
     /** Each piece where there is room for it, and no more: for comparing two designs laid out alike, not for cutting. */
-    public static SheetSearch none() {
+    static SheetSearch none() {
         return new SheetSearch(0, 0, () -> false, words -> {});
     }
 

@@ -26,10 +26,10 @@ final class Complementarity {
         LIMITED
     }
 
-    private static final byte OPEN = 0;
-    private static final byte HELD = 1;
-    private static final byte HIGH = 2;
-    private static final byte LOW = 3;
+    static final byte OPEN = 0;
+    static final byte HELD = 1;
+    static final byte HIGH = 2;
+    static final byte LOW = 3;
 
     private static final int ROUNDS_AT_ONCE = 12;
     private static final int ROUNDS = 40;
@@ -63,9 +63,8 @@ final class Complementarity {
     final double[] motion;
 
     final byte[] state;
-    private final int[] held;
     private final double[] swept;
-    private final double[] system;
+    private final HeldRows system;
     private double residual;
     /** The row that changed its state alone in the last round; −1 for none. */
     private int changedLast;
@@ -81,9 +80,8 @@ final class Complementarity {
         this.force = new double[capacity];
         this.motion = new double[capacity];
         this.state = new byte[capacity];
-        this.held = new int[capacity];
         this.swept = new double[capacity];
-        this.system = new double[capacity * (capacity + 1)];
+        this.system = new HeldRows(this, capacity);
     }
 
     int stride() {
@@ -126,7 +124,7 @@ final class Complementarity {
         soften();
         changedLast = -1;
         for (int round = 0; round < ROUNDS; round++) {
-            solveStates();
+            system.solve();
             move();
             if (!(round < ROUNDS_AT_ONCE ? changeAll() : changeOne())) {
                 measure();
@@ -140,87 +138,11 @@ final class Complementarity {
         return residual <= FITS * scale();
     }
 
-    /** A held row of either sign may turn by what hangs on its size: then once more, with the sign that it turned to. */
-    private void solveStates() {
-        if (solveHeld()) {
-            solveHeld();
-        }
-    }
-
-    /** Returns whether a row that others hang on came out of the other sign than was taken for it. */
-    private boolean solveHeld() {
-        boolean turned = false;
-        int n = 0;
-        for (int i = 0; i < size; i++) {
-            if (state[i] == HELD) {
-                held[n++] = i;
-            }
-        }
-        int wide = n + 1;
-        for (int r = 0; r < n; r++) {
-            int i = held[r];
-            for (int c = 0; c < n; c++) {
-                system[r * wide + c] = matrix[i * capacity + held[c]];
-            }
-            double sum = -offset[i];
-            for (int s = 0; s < size; s++) {
-                if (state[s] <= HELD) {
-                    continue;
-                }
-                double bound = state[s] == HIGH ? high[s] : -low[s];
-                if (bearing[s] < 0) {
-                    sum -= matrix[i * capacity + s] * bound;
-                } else {
-                    int at = place(bearing[s], n);
-                    if (at >= 0) {
-                        system[r * wide + at] += matrix[i * capacity + s] * bound * sign(bearing[s]);
-                    }
-                }
-            }
-            system[r * wide + n] = sum;
-        }
-        SoftElimination.solve(system, n);
-        for (int i = 0; i < size; i++) {
-            if (state[i] == OPEN) {
-                force[i] = 0;
-            }
-        }
-        for (int s = 0; s < size; s++) {
-            int on = state[s] > HELD ? bearing[s] : -1;
-            if (on >= 0 && kind[on] == Kind.HOLD) {
-                turned |= force[on] < 0 != system[place(on, n) * wide + n] < 0;
-            }
-        }
-        for (int r = 0; r < n; r++) {
-            force[held[r]] = system[r * wide + n];
-        }
-        for (int i = 0; i < size; i++) {
-            if (state[i] > HELD) {
-                force[i] = state[i] == HIGH ? highOf(i) : -lowOf(i);
-            }
-        }
-        return turned;
-    }
-
-    /** A held row of either sign bears with its size: the sign of its last force. */
-    private double sign(int row) {
-        return kind[row] == Kind.HOLD && force[row] < 0 ? -1 : 1;
-    }
-
-    private int place(int row, int n) {
-        for (int r = 0; r < n; r++) {
-            if (held[r] == row) {
-                return r;
-            }
-        }
-        return -1;
-    }
-
-    private double highOf(int i) {
+    double highOf(int i) {
         return bearing[i] < 0 ? high[i] : high[i] * bearingForce(i);
     }
 
-    private double lowOf(int i) {
+    double lowOf(int i) {
         return bearing[i] < 0 ? low[i] : low[i] * bearingForce(i);
     }
 
@@ -357,7 +279,7 @@ final class Complementarity {
         }
         changedLast = -1;
         for (int round = 0; round < ROUNDS_AS_SWEPT; round++) {
-            solveStates();
+            system.solve();
             move();
             measure();
             if (residual <= FITS * scale()) {
