@@ -130,8 +130,8 @@ final class BringFigure {
 
     /** Every name may stand once in the drawing, and none may be the box's. */
     private void names() {
-        Set<String> taken = new LinkedHashSet<>(box.box().parts().keySet());
-        taken.addAll(box.box().pins().keySet());
+        Set<String> taken = new LinkedHashSet<>(box.box().works().parts().keySet());
+        taken.addAll(box.box().works().pins().keySet());
         taken.addAll(box.mounts().keySet());
         List<String> names = new ArrayList<>(
                 plan.parts().stream().map(BringPlan.PlannedPart::name).toList());
@@ -270,7 +270,7 @@ final class BringFigure {
     private boolean isTaken(String name) {
         return parts.containsKey(name)
                 || circles.containsKey(name)
-                || box.box().parts().containsKey(name)
+                || box.box().works().parts().containsKey(name)
                 || plan.points().stream().anyMatch(point -> point.name().equals(name));
     }
 

@@ -94,7 +94,7 @@ final class BringPlace {
     Point above(Bounds figure, double middle) {
         double x =
                 box.mounts().values().stream().mapToDouble(Point::x).average().orElse(0);
-        double top = box.box().parts().keySet().stream()
+        double top = box.box().works().parts().keySet().stream()
                 .mapToDouble(part -> outline(part).bounds().maxY())
                 .max()
                 .orElse(0);
@@ -145,7 +145,7 @@ final class BringPlace {
                         && figure.stream()
                                 .noneMatch(made ->
                                         made.layer() == here && made.outline().overlaps(room))
-                        && box.box().parts().entrySet().stream()
+                        && box.box().works().parts().entrySet().stream()
                                 .noneMatch(part -> part.getValue().layer() == here
                                         && outline(part.getKey()).overlaps(onBox));
                 if (free) {

@@ -75,7 +75,7 @@ final class BringRedraw {
     private static Path svg(Design design) {
         return DesignFiles.of(design)
                 .figure()
-                .resolveSibling(design.figure().drawing())
+                .resolveSibling(design.figure().works().drawing())
                 .normalize();
     }
 

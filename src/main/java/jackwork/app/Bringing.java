@@ -60,6 +60,7 @@ public final class Bringing {
     private static Grounds.BoxView view(BoxDrawn box) {
         List<Grounds.BoxPart> parts = new ArrayList<>();
         box.box()
+                .works()
                 .parts()
                 .forEach((name, part) -> box.drawing()
                         .outline(BoxDrawn.drawn(box.box(), name))
@@ -71,7 +72,7 @@ public final class Bringing {
                         }));
         return new Grounds.BoxView(
                 box.id(),
-                box.box().name(),
+                box.box().works().name(),
                 parts,
                 box.mounts().entrySet().stream()
                         .map(mount -> new Grounds.BoxPoint(mount.getKey(), Pair.of(mount.getValue())))

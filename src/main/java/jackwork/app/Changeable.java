@@ -1,6 +1,9 @@
 package jackwork.app;
 
+import jackwork.design.Adjustable;
+import jackwork.design.Field;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What of a design can be changed at the page.
@@ -18,8 +21,38 @@ record Changeable(
         Choices choices,
         List<String> sharedWith) {
 
-    /** A number; {@code whole} when only whole ones go. */
-    record Setting(String path, double value, String unit, boolean whole) {}
+    /**
+     * A number.
+     *
+     * @param about one sentence; empty when the path says it all
+     * @param whole whether only whole ones go
+     * @param least lower is refused; null where nothing is
+     * @param most higher is refused; null where nothing is
+     * @param why what the bounds rest on
+     */
+    record Setting(
+            String path,
+            double value,
+            String about,
+            String unit,
+            boolean whole,
+            @Nullable Double least,
+            @Nullable Double most,
+            String why) {
+
+        static Setting of(Adjustable.Setting number) {
+            Field field = number.field();
+            return new Setting(
+                    number.path(),
+                    number.value(),
+                    field.about(),
+                    field.unit(),
+                    field.whole(),
+                    Double.isInfinite(field.least()) ? null : field.least(),
+                    Double.isInfinite(field.most()) ? null : field.most(),
+                    field.why());
+        }
+    }
 
     /** A point, with every place that stands on it. */
     record Spot(List<String> paths, Pair at) {}

@@ -22,8 +22,7 @@ final class ChangeableMaker {
         Adjustable adjustable = Adjustable.of(design);
         return new Changeable(
                 adjustable.numbers().stream()
-                        .map(number ->
-                                new Changeable.Setting(number.path(), number.value(), number.unit(), number.whole()))
+                        .map(number -> Changeable.Setting.of(number))
                         .toList(),
                 adjustable.points().stream()
                         .map(spot -> new Changeable.Spot(spot.paths(), Pair.of(spot.at())))
@@ -34,7 +33,7 @@ final class ChangeableMaker {
                                 entry.path(), entry.section(), entry.name(), String.join(", ", entry.about())))
                         .toList(),
                 design.figureDrawing().outlines().keySet().stream()
-                        .filter(outline -> !design.figure().parts().containsKey(outline))
+                        .filter(outline -> !design.figure().works().parts().containsKey(outline))
                         .sorted()
                         .toList(),
                 new Changeable.Choices(
@@ -47,8 +46,8 @@ final class ChangeableMaker {
 
     private static List<Changeable.Stop> stops(Design design) {
         List<Changeable.Stop> stops = new ArrayList<>();
-        add(stops, "box", design.box(), design::inBox);
-        add(stops, "figure", design.figure(), design::inFigure);
+        add(stops, "box", design.box().works(), design::inBox);
+        add(stops, "figure", design.figure().works(), design::inFigure);
         return stops;
     }
 

@@ -1,84 +1,35 @@
 package jackwork.app;
 
+import jackwork.design.JointKind;
+import jackwork.design.JointKinds;
 import jackwork.geometry.Point;
 import jackwork.parts.Assembly;
-import jackwork.parts.CamPair;
-import jackwork.parts.DistanceLimit;
-import jackwork.parts.GearMesh;
-import jackwork.parts.InvoluteGear;
+import jackwork.parts.Description;
 import jackwork.parts.Link;
-import jackwork.parts.RackMesh;
-import jackwork.parts.RatchetPair;
-import jackwork.parts.SpringLink;
+import jackwork.parts.LinkKind;
 import jackwork.parts.StringRun;
-import jackwork.parts.Torque;
-import jackwork.parts.TouchPair;
 import java.util.List;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
 
-/** Gears, cams, strings and other links in the mechanism's JSON. */
-final class LinkJson {
+/** Gears, cams, strings and other links in the mechanism's JSON, as their kinds describe them. */
+final class LinkJson implements Description {
 
-    private static final int CAM_POINTS = 360;
+    private final Assembly assembly;
+    private final ObjectNode node;
 
-    private LinkJson() {}
+    private LinkJson(Assembly assembly, ObjectNode node) {
+        this.assembly = assembly;
+        this.node = node;
+    }
 
     static ObjectNode of(Assembly assembly, Link link) {
         ObjectNode node = Json.object();
         node.put("name", link.name());
         ArrayNode bodies = node.putArray("bodies");
         link.bodies().forEach(body -> bodies.add(assembly.body(body).name()));
-        if (link instanceof GearMesh mesh) {
-            node.put("kind", "mesh");
-            node.put("inside", mesh.inside());
-            node.set("centreA", Json.point(mesh.centreA()));
-            node.set("centreB", Json.point(mesh.centreB()));
-            node.put("teethA", mesh.gearA().teeth());
-            node.put("teethB", mesh.gearB().teeth());
-            putGear(node, mesh.gearA());
-        } else if (link instanceof RackMesh rack) {
-            node.put("kind", "rack");
-            node.set("centre", Json.point(rack.centre()));
-            node.set("pitchPoint", Json.point(rack.pitchPoint()));
-            node.put("teeth", rack.gear().teeth());
-            putGear(node, rack.gear());
-        } else if (link instanceof CamPair cam) {
-            node.put("kind", "cam");
-            node.set("peg", Json.point(cam.peg()));
-            Json.put(node, "radius", cam.radius(), 6);
-            node.set("centre", Json.point(cam.centre()));
-            node.set("pitchCurve", Json.ring(pitchCurve(cam)));
-        } else if (link instanceof RatchetPair pawl) {
-            node.put("kind", "pawl");
-            node.set("tip", Json.point(pawl.tip()));
-            Json.put(node, "radius", pawl.radius(), 6);
-            node.set("wheel", Json.ring(pawl.teeth()));
-        } else if (link instanceof StringRun string) {
-            putString(assembly, node, string);
-        } else if (link instanceof DistanceLimit limit) {
-            node.put("kind", "limit");
-            node.set("from", Json.point(limit.onA()));
-            node.set("to", Json.point(limit.onB()));
-            Json.put(node, "least", limit.least(), 6);
-            Json.put(node, "most", limit.most(), 6);
-        } else if (link instanceof TouchPair touch) {
-            node.put("kind", "touch");
-            Json.put(node, "radius", touch.radius(), 6);
-            node.set("shapeA", Json.ring(touch.shapeA()));
-            node.set("shapeB", Json.ring(touch.shapeB()));
-        } else if (link instanceof SpringLink spring) {
-            node.put("kind", "spring");
-            node.set("from", Json.point(spring.onA()));
-            node.set("to", Json.point(spring.onB()));
-            Json.put(node, "stiffnessNPerMm", spring.stiffness(), 9);
-            Json.put(node, "free", spring.free(), 6);
-            node.put("pullsOnly", spring.pullsOnly());
-        } else if (link instanceof Torque torque) {
-            node.put("kind", "torque");
-            Json.put(node, "momentNmm", torque.moment(), 9);
-        } else {
-            throw new IllegalArgumentException("no JSON for " + link);
+        for (JointKind<?> kind : JointKinds.all()) {
+            describe((LinkKind<?, ?>) kind, link, new LinkJson(assembly, node));
         }
         if (!(link instanceof StringRun)) {
             link.frictions()
@@ -88,34 +39,50 @@ final class LinkJson {
         return node;
     }
 
-    private static void putGear(ObjectNode node, InvoluteGear gear) {
-        Json.put(node, "module", gear.module(), 9);
-        Json.put(node, "pressureAngleDeg", Math.toDegrees(gear.pressureAngle()), 6);
+    private static <L extends Link> void describe(LinkKind<?, L> kind, Link link, LinkJson out) {
+        if (kind.link().isInstance(link)) {
+            kind.describe(kind.link().cast(link), out);
+        }
     }
 
-    private static List<Point> pitchCurve(CamPair cam) {
-        double[] at = new double[6];
-        return java.util.stream.IntStream.range(0, CAM_POINTS)
-                .mapToObj(i -> {
-                    cam.profile().evaluate(2 * Math.PI * i / CAM_POINTS, at);
-                    return cam.centre().plus(new Point(at[0], at[1]));
-                })
-                .toList();
+    @Override
+    public void put(String name, String word) {
+        node.put(name, word);
     }
 
-    private static void putString(Assembly assembly, ObjectNode node, StringRun string) {
-        node.put("kind", "string");
-        node.set("from", Json.point(string.from()));
-        node.set("to", Json.point(string.to()));
-        Json.put(node, "slack", string.slack(), 6);
-        ArrayNode over = node.putArray("over");
-        string.over().forEach(guide -> {
-            ObjectNode entry = over.addObject();
-            entry.put("body", assembly.body(guide.body()).name());
-            entry.set("at", Json.point(guide.at()));
-            Json.put(entry, "radius", guide.radius(), 6);
-            entry.put("turns", guide.radius() == 0 ? "eyelet" : guide.side() > 0 ? "left" : "right");
-            Json.put(entry, "friction", guide.friction().coefficient().value(), 6);
-        });
+    @Override
+    public void put(String name, boolean truth) {
+        node.put(name, truth);
+    }
+
+    @Override
+    public void put(String name, int number) {
+        node.put(name, number);
+    }
+
+    @Override
+    public void put(String name, double number, int decimals) {
+        Json.put(node, name, number, decimals);
+    }
+
+    @Override
+    public void put(String name, Point point) {
+        node.set(name, Json.point(point));
+    }
+
+    @Override
+    public void put(String name, List<Point> ring) {
+        node.set(name, Json.ring(ring));
+    }
+
+    @Override
+    public void putBody(String name, int body) {
+        node.put(name, assembly.body(body).name());
+    }
+
+    @Override
+    public Description add(String list) {
+        ArrayNode array = node.get(list) instanceof ArrayNode there ? there : node.putArray(list);
+        return new LinkJson(assembly, array.addObject());
     }
 }

@@ -3,7 +3,7 @@ package jackwork.app;
 import jackwork.design.Design;
 import jackwork.design.DesignFiles;
 import jackwork.design.EntryEdit;
-import jackwork.design.FigureFile;
+import jackwork.design.Works;
 import jackwork.design.YamlEdit;
 import jackwork.drawing.Candidates;
 import jackwork.drawing.DrawingSvg;
@@ -80,7 +80,7 @@ final class RedrawTexts {
                 texts,
                 "figure.parts." + part.name(),
                 "{stock: " + part.stock() + ", layer: " + part.layer() + "}");
-        FigureFile figure = design.figure();
+        Works figure = design.figure().works();
         List<String> path;
         String value = part.name();
         int group = group(part.on());
@@ -105,7 +105,7 @@ final class RedrawTexts {
     }
 
     private int group(String part) {
-        List<List<String>> glued = design.figure().glued();
+        List<List<String>> glued = design.figure().works().glued();
         for (int i = 0; i < glued.size(); i++) {
             if (glued.get(i).contains(part)) {
                 return i;

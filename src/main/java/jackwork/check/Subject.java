@@ -87,7 +87,7 @@ public final class Subject {
     /** A gesture's watched point, in the common frame. */
     Point watched(String gesture) {
         GestureEntry entry = Named.in(gestures(), gesture);
-        if (design.box().parts().containsKey(entry.part())) {
+        if (design.box().works().parts().containsKey(entry.part())) {
             return design.inBox(entry.point(), gesture);
         }
         return design.inFigure(entry.point(), gesture);

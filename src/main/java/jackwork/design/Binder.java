@@ -3,12 +3,9 @@ package jackwork.design;
 import jackwork.geometry.Point;
 import jackwork.stock.Basis;
 import jackwork.stock.Uncertain;
-import java.lang.reflect.AnnotatedParameterizedType;
-import java.lang.reflect.AnnotatedType;
 import java.lang.reflect.Constructor;
 import java.lang.reflect.InvocationTargetException;
 import java.lang.reflect.ParameterizedType;
-import java.lang.reflect.RecordComponent;
 import java.lang.reflect.Type;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -52,39 +49,23 @@ final class Binder {
         return type.cast(record(file.root(), type, "", 0));
     }
 
-    /** The key of a component: its name in hyphened words, unless {@link Key} says otherwise. */
-    static String key(RecordComponent component) {
-        Key key = component.getAnnotation(Key.class);
-        return key != null
-                ? key.value()
-                : component.getName().replaceAll("([A-Z])", "-$1").toLowerCase(java.util.Locale.ROOT);
-    }
-
-    static boolean optional(RecordComponent component) {
-        Class<?> type = component.getType();
-        return component.getAnnotatedType().isAnnotationPresent(Nullable.class)
-                || type == List.class
-                || type == Map.class;
-    }
-
-    private @Nullable Object value(Node node, AnnotatedType annotated, String unit, String path, int depth) {
+    private @Nullable Object value(Node node, Type type, Word word, String path, int depth) {
         file.place(path, node);
         if (++values > MOST_VALUES || depth > DEEPEST) {
             throw DesignException.of(file.name(), "unfolds to far more values than a design has; remove its aliases");
         }
-        Type type = annotated.getType();
-        if (type instanceof ParameterizedType generic && annotated instanceof AnnotatedParameterizedType inner) {
-            AnnotatedType[] arguments = inner.getAnnotatedActualTypeArguments();
+        if (type instanceof ParameterizedType generic) {
+            Type[] arguments = generic.getActualTypeArguments();
             return generic.getRawType() == List.class
-                    ? list(node, arguments[0], unit, path, depth)
-                    : map(node, arguments[1], unit, path, depth);
+                    ? list(node, arguments[0], word, path, depth)
+                    : map(node, arguments[1], word, path, depth);
         }
         Class<?> plain = (Class<?>) type;
         if (plain == Place.class) {
             return place(node);
         }
         if (plain == Uncertain.class) {
-            return uncertain(node, unit);
+            return uncertain(node, word);
         }
         if (plain == Object.class) {
             return loose(node);
@@ -92,10 +73,11 @@ final class Binder {
         if (plain.isRecord()) {
             return record(node, plain, path, depth);
         }
-        return scalar(node, plain, unit);
+        return scalar(node, plain, word);
     }
 
-    private @Nullable Object scalar(Node node, Class<?> type, String unit) {
+    private @Nullable Object scalar(Node node, Class<?> type, Word word) {
+        String unit = word.unit();
         if (!(node instanceof ScalarNode scalar)) {
             return fault(
                     node,
@@ -103,11 +85,12 @@ final class Binder {
         }
         String text = scalar.getValue();
         if (type == String.class) {
-            return text;
+            return text(node, text, word);
         }
         if (type == int.class || type == Integer.class) {
             try {
-                return Integer.valueOf(text.strip());
+                Integer number = Integer.valueOf(text.strip());
+                return within(node, number, word) ? number : null;
             } catch (NumberFormatException e) {
                 return fault(node, "read \"" + text + "\", expected a whole number");
             }
@@ -117,20 +100,53 @@ final class Binder {
                     ? Boolean.valueOf(text)
                     : fault(node, "read \"" + text + "\", expected true or false");
         }
-        Optional<Double> number = Numbers.read(text, unit);
-        return number.isPresent()
-                ? number.get()
-                : fault(node, "read \"" + text + "\", expected " + Numbers.expected(unit));
+        return number(node, text, word);
     }
 
-    private List<Object> list(Node node, AnnotatedType element, String unit, String path, int depth) {
+    private @Nullable Object text(Node node, String text, Word word) {
+        List<String> choices = word.choices();
+        return choices.isEmpty() || choices.contains(text)
+                ? text
+                : fault(
+                        node,
+                        "read \"" + text + "\", expected " + either(choices)
+                                + NearestWord.hint(text, choices));
+    }
+
+    /** {@code A4, A3 or Letter}. */
+    private static String either(List<String> words) {
+        int last = words.size() - 1;
+        return last < 1
+                ? String.join("", words)
+                : String.join(", ", words.subList(0, last)) + " or " + words.get(last);
+    }
+
+    private @Nullable Object number(Node node, String text, Word word) {
+        Optional<Double> number = Numbers.read(text, word.unit());
+        if (number.isEmpty()) {
+            return fault(node, "read \"" + text + "\", expected " + Numbers.expected(word.unit()));
+        }
+        return within(node, number.get(), word) ? number.get() : null;
+    }
+
+    /** Whether the number is one that can be; else that is noted. */
+    private boolean within(Node node, double number, Word word) {
+        Optional<Range> range = Range.of(word);
+        if (range.isPresent() && !range.get().holds(number)) {
+            fault(node, range.get().refusal(number));
+            return false;
+        }
+        return true;
+    }
+
+    private List<Object> list(Node node, Type element, Word word, String path, int depth) {
         if (!(node instanceof SequenceNode sequence)) {
             fault(node, "expected a list in [ ], read " + kind(node));
             return List.of();
         }
         List<Object> list = new ArrayList<>();
         for (int i = 0; i < sequence.getValue().size(); i++) {
-            Object value = value(sequence.getValue().get(i), element, unit, path + "." + i, depth + 1);
+            Object value = value(sequence.getValue().get(i), element, word, path + "." + i, depth + 1);
             if (value != null) {
                 list.add(value);
             }
@@ -138,10 +154,10 @@ final class Binder {
         return Collections.unmodifiableList(list);
     }
 
-    private Map<String, Object> map(Node node, AnnotatedType element, String unit, String path, int depth) {
+    private Map<String, Object> map(Node node, Type element, Word word, String path, int depth) {
         Map<String, Object> map = new LinkedHashMap<>();
         entries(node).forEach((key, child) -> {
-            Object value = value(child, element, unit, path.isEmpty() ? key : path + "." + key, depth + 1);
+            Object value = value(child, element, word, path.isEmpty() ? key : path + "." + key, depth + 1);
             if (value != null) {
                 map.put(key, value);
             }
@@ -171,35 +187,61 @@ final class Binder {
 
     private @Nullable Object record(Node node, Class<?> type, String path, int depth) {
         Map<String, Node> entries = entries(node);
-        RecordComponent[] components = type.getRecordComponents();
-        List<String> known = new ArrayList<>();
-        for (RecordComponent component : components) {
-            known.add(key(component));
+        reportUnknown(node, entries, Vocabulary.keys(type));
+        return node instanceof MappingNode ? filled(node, entries, type, path, depth) : null;
+    }
+
+    /** A record from the entries of a mapping that may hold the words of others too. */
+    private @Nullable Object filled(Node node, Map<String, Node> entries, Class<?> type, String path, int depth) {
+        List<Word> words = Vocabulary.of(type);
+        Object[] arguments = new Object[words.size()];
+        boolean whole = true;
+        for (int i = 0; i < arguments.length; i++) {
+            Word word = words.get(i);
+            arguments[i] = word.isInline()
+                    ? word.isMap()
+                            ? joints(entries, word, path, depth)
+                            : filled(node, entries, word.leaf(), path, depth)
+                    : argument(node, entries.get(word.key()), word, below(path, word.key()), depth);
+            Node child = word.isInline() ? null : entries.get(word.key());
+            boolean absent = child == null || isNull(child);
+            whole &= arguments[i] != null || (absent && word.optional());
         }
-        reportUnknown(node, entries, known);
-        Object[] arguments = new Object[components.length];
-        boolean whole = node instanceof MappingNode;
-        for (int i = 0; i < components.length; i++) {
-            String key = known.get(i);
-            Node child = entries.get(key);
-            if (child != null && !isNull(child)) {
-                Unit unit = components[i].getAnnotation(Unit.class);
-                String at = path.isEmpty() ? key : path + "." + key;
-                arguments[i] = value(
-                        child, components[i].getAnnotatedType(), unit == null ? "1" : unit.value(), at, depth + 1);
-                whole &= arguments[i] != null;
-            } else if (components[i].getType() == List.class) {
-                arguments[i] = List.of();
-            } else if (components[i].getType() == Map.class) {
-                arguments[i] = Map.of();
-            } else if (!optional(components[i])) {
-                if (node instanceof MappingNode) {
-                    fault(node, "the key \"" + key + "\" is missing here");
-                }
-                whole = false;
+        return whole ? create(type, arguments) : null;
+    }
+
+    private @Nullable Object argument(Node node, @Nullable Node child, Word word, String path, int depth) {
+        if (child != null && !isNull(child)) {
+            return value(child, word.type(), word, path, depth + 1);
+        }
+        if (word.isList()) {
+            return List.of();
+        }
+        if (word.isMap()) {
+            return Map.of();
+        }
+        if (!word.optional()) {
+            fault(node, "the key \"" + word.key() + "\" is missing here");
+        }
+        return null;
+    }
+
+    /** The sections of the registry's joints that are there. */
+    private Map<String, Map<String, Object>> joints(Map<String, Node> entries, Word word, String path, int depth) {
+        Map<String, Map<String, Object>> joints = new LinkedHashMap<>();
+        for (JointKind<?> kind : JointKinds.all()) {
+            Node section = entries.get(kind.section());
+            if (section != null && !isNull(section)) {
+                String at = below(path, kind.section());
+                file.place(at, section);
+                joints.put(kind.section(), map(section, kind.entry(), word, at, depth + 1));
             }
         }
-        return whole ? create(type, components, arguments) : null;
+        return Collections.unmodifiableMap(joints);
+    }
+
+    private static String below(String path, String key) {
+        return path.isEmpty() ? key : path + "." + key;
     }
 
     private void reportUnknown(Node node, Map<String, Node> entries, List<String> known) {
@@ -217,12 +259,11 @@ final class Binder {
         }
     }
 
-    private static Object create(Class<?> type, RecordComponent[] components, Object[] arguments) {
+    private static Object create(Class<?> type, Object[] arguments) {
         try {
-            Class<?>[] types = new Class<?>[components.length];
-            for (int i = 0; i < types.length; i++) {
-                types[i] = components[i].getType();
-            }
+            Class<?>[] types = Vocabulary.of(type).stream()
+                    .map(word -> word.component().getType())
+                    .toArray(Class<?>[]::new);
             Constructor<?> constructor = type.getDeclaredConstructor(types);
             constructor.setAccessible(true);
             return constructor.newInstance(arguments);
@@ -238,35 +279,47 @@ final class Binder {
             return new Place.Drawn(scalar.getValue());
         }
         if (node instanceof SequenceNode sequence && sequence.getValue().size() == 2) {
-            Object x = scalar(sequence.getValue().get(0), double.class, "mm");
-            Object y = scalar(sequence.getValue().get(1), double.class, "mm");
-            return x == null || y == null ? null : new Place.At(new Point((Double) x, (Double) y));
+            Double x = coordinate(sequence.getValue().get(0));
+            Double y = coordinate(sequence.getValue().get(1));
+            return x == null || y == null ? null : new Place.At(new Point(x, y));
         }
         fault(node, "expected the id of a circle in the drawing, or [right, up] in mm; read " + kind(node));
         return null;
     }
 
-    private @Nullable Uncertain uncertain(Node node, String unit) {
+    private @Nullable Double coordinate(Node node) {
+        String text = node instanceof ScalarNode scalar ? scalar.getValue() : "";
+        Optional<Double> number = Numbers.read(text, "mm");
+        if (number.isEmpty()) {
+            fault(node, "read " + kind(node) + ", expected " + Numbers.expected("mm"));
+        } else if (!Range.OF_PLACES.holds(number.get())) {
+            fault(node, Range.OF_PLACES.refusal(number.get()));
+        } else {
+            return number.get();
+        }
+        return null;
+    }
+
+    private @Nullable Uncertain uncertain(Node node, Word word) {
         if (node instanceof ScalarNode) {
-            Object number = scalar(node, double.class, unit);
+            Object number = scalar(node, double.class, word);
             if (number == null) {
                 return null;
             }
             double value = (Double) number;
             double spread = Math.abs(value) * USUAL_SPREAD;
-            return new Uncertain(value, value - spread, value + spread, unit, Basis.GUESS, "");
+            return new Uncertain(value, value - spread, value + spread, word.unit(), Basis.GUESS, "");
         }
         Map<String, Node> entries = entries(node);
-        List<String> known = List.of("value", "low", "high", "basis", "source");
-        reportUnknown(node, entries, known);
+        reportUnknown(node, entries, List.of("value", "low", "high", "basis", "source"));
         Node valueNode = entries.get("value");
         if (valueNode == null) {
             fault(node, "the key \"value\" is missing here");
             return null;
         }
-        Object value = scalar(valueNode, double.class, unit);
-        Object low = scalar(entries.getOrDefault("low", valueNode), double.class, unit);
-        Object high = scalar(entries.getOrDefault("high", valueNode), double.class, unit);
+        Object value = scalar(valueNode, double.class, word);
+        Object low = scalar(entries.getOrDefault("low", valueNode), double.class, word);
+        Object high = scalar(entries.getOrDefault("high", valueNode), double.class, word);
         Basis basis = basis(entries.get("basis"));
         if (value == null || low == null || high == null || basis == null) {
             return null;
@@ -276,7 +329,7 @@ final class Binder {
             return null;
         }
         String source = entries.get("source") instanceof ScalarNode text ? text.getValue() : "";
-        return new Uncertain((Double) value, (Double) low, (Double) high, unit, basis, source);
+        return new Uncertain((Double) value, (Double) low, (Double) high, word.unit(), basis, source);
     }
 
     private @Nullable Basis basis(@Nullable Node node) {

@@ -43,11 +43,11 @@ public record BoxDrawn(String id, BoxFile box, Drawing drawing, Map<String, Poin
             if (box == null) {
                 return Optional.empty();
             }
-            Path svg = file.resolveSibling(box.drawing()).normalize();
+            Path svg = file.resolveSibling(box.works().drawing()).normalize();
             if (!svg.toRealPath().startsWith(workshop.toRealPath())) {
                 return Optional.empty();
             }
-            return Optional.of(of(id, box, SvgReader.read(box.drawing(), Files.readAllBytes(svg))));
+            return Optional.of(of(id, box, SvgReader.read(box.works().drawing(), Files.readAllBytes(svg))));
         } catch (DesignException | DrawingException | IOException | IllegalStateException e) {
             // Said in full when a design on it is opened; here it is only not offered.
             return Optional.empty();
@@ -56,8 +56,8 @@ public record BoxDrawn(String id, BoxFile box, Drawing drawing, Map<String, Poin
 
     private static BoxDrawn of(String id, BoxFile box, Drawing drawing) {
         Map<String, Point> mounts = new TreeMap<>();
-        box.mounts().forEach((name, mount) -> mounts.put(name, References.point(drawing, mount.at(), name)));
-        PinEntry pin = Named.in(box.pins(), box.lever().pin());
+        box.works().mounts().forEach((name, mount) -> mounts.put(name, References.point(drawing, mount.at(), name)));
+        PinEntry pin = Named.in(box.works().pins(), box.lever().pin());
         Named.in(drawing.outlines(), drawn(box, box.lever().part()));
         return new BoxDrawn(
                 id,
@@ -70,7 +70,7 @@ public record BoxDrawn(String id, BoxFile box, Drawing drawing, Map<String, Poin
 
     /** The id of a part's outline. */
     public static String drawn(BoxFile box, String part) {
-        String drawn = Named.in(box.parts(), part).drawn();
+        String drawn = Named.in(box.works().parts(), part).drawn();
         return drawn == null ? part : drawn;
     }
 }

@@ -6,46 +6,97 @@ import org.jspecify.annotations.Nullable;
 /**
  * The case around the coin works, from its inside. The works stand against its near wall; the coins heap up behind and
  * beneath them.
- *
- * @param stock of its panels
- * @param left inside of the left wall, from the origin
- * @param floor the floor's upper side, from the origin; negative when it lies lower
- * @param width inside
- * @param height inside, from floor to lid
- * @param depth inside, from far to near wall
- * @param feet how far the walls stand free of the table between their corners; 3 when absent
- * @param tab how long a tab is, about; 12 when absent
- * @param joined {@code glue} when absent, or {@code screws}: nuts caught in the panels, no glue
- * @param door where the cash comes out; none when absent
- * @param screws where the works are screwed to the near wall, so that they come out for service
  */
 @About("The case around the coin works: panels that slot together.")
 public record CaseEntry(
-        String stock,
-        @Unit("mm") double left,
-        @Unit("mm") double floor,
-        @Unit("mm") double width,
-        @Unit("mm") double height,
-        @Unit("mm") double depth,
-        @Unit("mm") @Nullable Double feet,
-        @Unit("mm") @Nullable Double tab,
-        @Nullable String joined,
-        @Nullable Door door,
-        List<Place> screws) {
+        @About("Of its panels.") @Names(NameKind.SHEET) String stock,
 
-    /** Ways to hold the panels together. */
-    static final List<String> JOINED = List.of("glue", "screws");
+        @About("Inside of the left wall, from the origin.")
+        @Quantity(
+                unit = "mm",
+                least = -2000,
+                most = 2000,
+                usualFrom = -300,
+                usualTo = 300,
+                why = "the works stand in it")
+        double left,
+
+        @About("The floor's upper side, from the origin; negative when it lies lower.")
+        @Quantity(
+                unit = "mm",
+                least = -2000,
+                most = 2000,
+                usualFrom = -300,
+                usualTo = 300,
+                why = "the works stand in it")
+        double floor,
+
+        @About("Inside.")
+        @Quantity(
+                unit = "mm",
+                least = 20,
+                most = 2000,
+                usualFrom = 50,
+                usualTo = 600,
+                why = "coins and a hand's work go in, and one carries it")
+        double width,
+
+        @About("Inside, from floor to lid.")
+        @Quantity(
+                unit = "mm",
+                least = 20,
+                most = 2000,
+                usualFrom = 50,
+                usualTo = 600,
+                why = "coins and a hand's work go in, and one carries it")
+        double height,
+
+        @About("Inside, from far to near wall.")
+        @Quantity(
+                unit = "mm",
+                least = 20,
+                most = 2000,
+                usualFrom = 30,
+                usualTo = 400,
+                why = "coins and a hand's work go in, and one carries it")
+        double depth,
+
+        @About("How far the walls stand free of the table between their corners; 3 when left out.")
+        @Quantity(unit = "mm", least = 0, most = 100, usualTo = 20, why = "feet, not legs")
+        @Nullable
+        Double feet,
+
+        @About("How long a tab is, about; 12 when left out.")
+        @Quantity(unit = "mm", least = 8, most = 100, usualTo = 40, why = "a nut must fit between two tabs")
+        @Nullable
+        Double tab,
+
+        @About("glue when left out, or screws: nuts caught in the panels, no glue.")
+        @OneOf({"glue", "screws"})
+        @Nullable
+        String joined,
+
+        @About("Where the cash comes out; none when left out.") @Nullable
+        Door door,
+
+        @About("Where the works are screwed to the near wall.")
+        List<Place> screws) {
 
     private static final double USUAL_FEET = 3;
     private static final double USUAL_TAB = 12;
 
-    /**
-     * An opening in the far wall with a plate that a button holds.
-     *
-     * @param at its lower left corner, seen from the near side
-     */
+    @About("An opening in the far wall with a plate that a button holds.")
     public record Door(
-            Place at, @Unit("mm") double width, @Unit("mm") double height) {}
+            @About("Its lower left corner, seen from the near side.")
+            Place at,
+
+            @About("Of the opening.")
+            @Quantity(unit = "mm", least = 20, most = 2000, usualTo = 400, why = "fingers go in")
+            double width,
+
+            @About("Of the opening.")
+            @Quantity(unit = "mm", least = 20, most = 2000, usualTo = 400, why = "fingers go in")
+            double height) {}
 
     /** mm. */
     public double feetOrUsual() {
@@ -60,35 +111,5 @@ public record CaseEntry(
     /** Whether nuts caught in the panels hold it, not glue. */
     public boolean screwed() {
         return "screws".equals(joined);
-    }
-
-    void check(WorkshopFile workshop, jackwork.drawing.Drawing drawing, YamlFile yaml) {
-        References.known("case.stock", stock, workshop.sheets().keySet(), "a sheet of workshop.yaml", yaml);
-        size("case.width", width, yaml);
-        size("case.height", height, yaml);
-        size("case.depth", depth, yaml);
-        if (!(feetOrUsual() >= 0 && feetOrUsual() < 100)) {
-            yaml.problem("case.feet", "read " + feet + ", expected 0 to 100 mm");
-        }
-        if (!(tabOrUsual() >= 8 && tabOrUsual() <= 100)) {
-            yaml.problem("case.tab", "read " + tab + ", expected 8 to 100 mm: a nut must fit between two tabs");
-        }
-        if (joined != null) {
-            References.known("case.joined", joined, JOINED, "glue or screws", yaml);
-        }
-        if (door != null) {
-            References.place("case.door.at", door.at(), "", drawing, yaml);
-            size("case.door.width", door.width(), yaml);
-            size("case.door.height", door.height(), yaml);
-        }
-        for (int i = 0; i < screws.size(); i++) {
-            References.place("case.screws." + i, screws.get(i), "", drawing, yaml);
-        }
-    }
-
-    private static void size(String path, double value, YamlFile yaml) {
-        if (!(value >= 20 && value <= 2000)) {
-            yaml.problem(path, "read " + value + ", expected 20 to 2000 mm");
-        }
     }
 }

@@ -93,6 +93,12 @@ public record Design(
         return withWorkshop(workshop.forBeginner(times));
     }
 
+    /** Whether these are the box's works, and not the figure's. */
+    @SuppressWarnings("ReferenceEquality") // one and the same, not one that says the same
+    public boolean isOfBox(Works works) {
+        return works == box.works();
+    }
+
     /** A place of the box, in the common frame. {@code fallback} names the circle when no place is written. */
     public Point inBox(@Nullable Place place, String fallback) {
         return References.point(boxDrawing, place, fallback);

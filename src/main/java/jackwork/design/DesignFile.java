@@ -3,21 +3,21 @@ package jackwork.design;
 import java.util.List;
 import java.util.Map;
 
-/**
- * {@code design.yaml}: a box with a figure on it.
- *
- * @param box path of the box file, from this file's folder
- * @param figure path of the figure file, likewise
- * @param coins codes of the coins it must take
- * @param gestures what the figure must do
- * @param change numbers that differ from the box and figure files: {@code figure.weights.tail.count: 2}
- */
+/** {@code design.yaml}: a box with a figure on it. */
 @About("A design: a box with a figure on it, the coins it takes and what the figure must do.")
 public record DesignFile(
-        int format,
-        String name,
+        @About("Of this file's format.") int format,
+        @About("What it is called.") @Text String name,
+
+        @About("The box's file, from this file's folder.") @Text
         String box,
-        String figure,
+
+        @About("The figure's file, likewise.") @Text String figure,
+
+        @About("The coins it must take.") @Names(NameKind.COIN)
         List<String> coins,
-        Map<String, GestureEntry> gestures,
+
+        @About("What the figure must do.") Map<String, GestureEntry> gestures,
+
+        @About("Numbers and places that differ from the box and figure files: `figure.weights.tail.count: 2`.")
         Map<String, Object> change) {}

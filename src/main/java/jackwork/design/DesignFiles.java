@@ -31,8 +31,8 @@ public record DesignFiles(Path design, Path box, Path figure, List<Path> others)
         Path box = design.folder().resolve(design.file().box());
         Path figure = design.folder().resolve(design.file().figure());
         List<Path> others = new ArrayList<>();
-        beside(box, design.box(), others);
-        beside(figure, design.figure(), others);
+        beside(box, design.box().works(), others);
+        beside(figure, design.figure().works(), others);
         WorkshopReader.folderOf(design.folder())
                 .ifPresent(workshop -> others.add(workshop.resolve(WorkshopReader.FILE)));
         return new DesignFiles(

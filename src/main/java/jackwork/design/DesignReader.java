@@ -156,18 +156,23 @@ public final class DesignReader {
         checkFormat(box.format(), boxYaml);
         checkFormat(figure.format(), figureYaml);
         Design before = known;
-        Drawing boxDrawing = before != null && before.box().drawing().equals(box.drawing())
+        Drawing boxDrawing = before != null
+                        && before.box().works().drawing().equals(box.works().drawing())
                 ? before.boxDrawing()
-                : drawing(boxPath, box.drawing(), boxYaml);
-        Drawing figureDrawing = before != null && before.figure().drawing().equals(figure.drawing())
+                : drawing(boxPath, box.works().drawing(), boxYaml);
+        Drawing figureDrawing = before != null
+                        && before.figure()
+                                .works()
+                                .drawing()
+                                .equals(figure.works().drawing())
                 ? before.figureDrawing()
-                : drawing(figurePath, figure.drawing(), figureYaml);
+                : drawing(figurePath, figure.works().drawing(), figureYaml);
         References references = new References(workshop, box, boxYaml, boxDrawing, figure, figureYaml, figureDrawing);
         references.check();
         references.checkDesign(design, designYaml);
         if (before == null) {
-            pictures(box, boxPath, boxYaml);
-            pictures(figure, figurePath, figureYaml);
+            pictures(box.works(), boxPath, boxYaml);
+            pictures(figure.works(), figurePath, figureYaml);
         }
         YamlFile.requireNone(problems);
         Point shift = shift(box, boxDrawing, figure, figureDrawing, figureYaml);
@@ -249,10 +254,10 @@ public final class DesignReader {
     private static Point shift(
             BoxFile box, Drawing boxDrawing, FigureFile figure, Drawing figureDrawing, YamlFile yaml) {
         Point shift = null;
-        for (Map.Entry<String, MountEntry> mount : figure.mounts().entrySet()) {
+        for (Map.Entry<String, MountEntry> mount : figure.works().mounts().entrySet()) {
             String name = mount.getKey();
-            Point onBox =
-                    References.point(boxDrawing, Named.in(box.mounts(), name).at(), name);
+            Point onBox = References.point(
+                    boxDrawing, Named.in(box.works().mounts(), name).at(), name);
             Point onFigure = References.point(figureDrawing, mount.getValue().at(), name);
             Point here = onBox.minus(onFigure);
             if (shift == null) {

@@ -1,10 +1,7 @@
 package jackwork.design;
 
-import java.lang.reflect.InvocationTargetException;
-import java.lang.reflect.RecordComponent;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -16,9 +13,6 @@ import java.util.regex.Pattern;
 public final class EntryEdit {
 
     private static final Pattern NAME = Pattern.compile("[a-z][a-z0-9-]{0,39}");
-    /** Words that name no part and no joint. */
-    private static final Set<String> OTHER_WORDS =
-            Set.of("stock", "rod", "cord", "what", "paint", "file", "law", "turns", "printed", "drawn", "outline");
     /** Sections without which there is no figure on a box. */
     private static final Set<String> KEPT = Set.of("mounts");
 
@@ -39,32 +33,24 @@ public final class EntryEdit {
     }
 
     private static void addAll(List<Entry> entries, String file, Record works) {
-        for (RecordComponent component : works.getClass().getRecordComponents()) {
-            String section = Binder.key(component);
-            if (value(works, component) instanceof Map<?, ?> map && !KEPT.contains(section)) {
-                map.forEach((name, entry) -> {
-                    Set<String> words = new LinkedHashSet<>();
-                    collect(entry, words);
-                    entries.add(new Entry(
-                            file + "." + section + "." + name, section, String.valueOf(name), List.copyOf(words)));
-                });
+        Sections.of(works).forEach((section, named) -> {
+            if (!KEPT.contains(section)) {
+                named.forEach((name, entry) -> entries.add(
+                        new Entry(file + "." + section + "." + name, section, name, about((Record) entry))));
             }
-        }
+        });
     }
 
-    private static void collect(Object value, Set<String> words) {
-        if (value instanceof String word) {
-            words.add(word);
-        } else if (value instanceof Collection<?> list) {
-            list.forEach(item -> collect(item, words));
-        } else if (value instanceof Record record && !(value instanceof Place)) {
-            for (RecordComponent component : record.getClass().getRecordComponents()) {
-                Object inner = OTHER_WORDS.contains(Binder.key(component)) ? null : value(record, component);
-                if (inner != null) {
-                    collect(inner, words);
-                }
+    /** The names it holds of what is in box and figure. */
+    private static List<String> about(Record entry) {
+        Set<String> about = new LinkedHashSet<>();
+        Walk.over(entry, "", (path, own, word, value) -> {
+            if (value instanceof String name
+                    && word.names().flatMap(names -> names.value().section()).isPresent()) {
+                about.add(name);
             }
-        }
+        });
+        return List.copyOf(about);
     }
 
     /**
@@ -77,10 +63,7 @@ public final class EntryEdit {
     public static void add(DesignFiles files, Map<Path, String> texts, String path, String value) {
         List<String> words = words(path);
         String name = words.get(words.size() - 1);
-        if (!NAME.matcher(name).matches()) {
-            throw DesignException.of(
-                    path, "\"" + name + "\" is no name; expected small letters, digits and hyphens: tail-2");
-        }
+        requireName(path, name);
         Path file = file(files, words);
         String text = Objects.requireNonNull(texts.get(file));
         if (has(text, words.subList(1, words.size()))) {
@@ -97,33 +80,38 @@ public final class EntryEdit {
      */
     public static void remove(Design design, DesignFiles files, Map<Path, String> texts, String path) {
         List<String> words = words(path);
-        Path file = file(files, words);
-        String text = Objects.requireNonNull(texts.get(file));
-        Removal removal = new Removal(shortName(file), text);
-        removal.entry(words.get(1), words.get(2));
-        texts.put(file, removal.text());
-        String ofDesign = Objects.requireNonNull(texts.get(files.design()));
-        for (String gone : removal.gone()) {
-            String prefix = words.get(0) + "." + gone;
-            for (String change : design.file().change().keySet()) {
-                if (change.equals(prefix) || change.startsWith(prefix + ".")) {
-                    ofDesign = without(ofDesign, List.of("change", change));
-                }
-            }
-            if (gone.startsWith("parts.")) {
-                for (Map.Entry<String, GestureEntry> gesture :
-                        design.file().gestures().entrySet()) {
-                    if (gesture.getValue().part().equals(gone.substring("parts.".length()))) {
-                        ofDesign = without(ofDesign, List.of("gestures", gesture.getKey()));
-                    }
-                }
-            }
-        }
-        texts.put(files.design(), ofDesign);
+        DesignTexts all = new DesignTexts(files, texts);
+        new Removal(all, outlines(design)).entry(words.get(0), words.get(1), words.get(2));
+        all.into(texts);
     }
 
-    private static String without(String text, List<String> path) {
-        return has(text, path) ? YamlEdit.remove(DesignReader.FILE, text, path) : text;
+    /**
+     * Gives an entry another name, wherever it is named.
+     *
+     * @param texts by file; changed
+     * @throws DesignException when there is no such entry, or the name cannot be given
+     */
+    public static void rename(Design design, DesignFiles files, Map<Path, String> texts, String path, String other) {
+        List<String> words = words(path);
+        requireName(path, other);
+        DesignTexts all = new DesignTexts(files, texts);
+        new Renaming(design, all).entry(words.get(0), words.get(1), words.get(2), other);
+        all.into(texts);
+    }
+
+    private static Map<String, Set<String>> outlines(Design design) {
+        return Map.of(
+                DesignTexts.BOX,
+                design.boxDrawing().outlines().keySet(),
+                DesignTexts.FIGURE,
+                design.figureDrawing().outlines().keySet());
+    }
+
+    private static void requireName(String path, String name) {
+        if (!NAME.matcher(name).matches()) {
+            throw DesignException.of(
+                    path, "\"" + name + "\" cannot be a name; expected small letters, digits and hyphens: tail-2");
+        }
     }
 
     static boolean has(String text, List<String> path) {
@@ -144,14 +132,5 @@ public final class EntryEdit {
 
     private static String shortName(Path file) {
         return file.getFileName().toString();
-    }
-
-    private static @org.jspecify.annotations.Nullable Object value(Record record, RecordComponent component) {
-        try {
-            component.getAccessor().setAccessible(true);
-            return component.getAccessor().invoke(record);
-        } catch (IllegalAccessException | InvocationTargetException e) {
-            throw new IllegalStateException(Objects.toString(component), e);
-        }
     }
 }

@@ -1,14 +1,22 @@
 package jackwork.design;
 
-/**
- * @param part the lever
- * @param pin its pin in the box
- * @param press where the finger pushes, straight down
- * @param turn how far a full press turns it, degrees, without sign
- */
 @About("The drive: stroke 0 is the lever as drawn, stroke 1 the lever turned by `throw`.")
 public record LeverEntry(
+        @About("The lever.") @Names(value = NameKind.PART, whose = Names.Whose.BOX)
         String part,
+
+        @About("Its pin in the box.") @Names(value = NameKind.PIN, whose = Names.Whose.BOX)
         String pin,
-        Place press,
-        @Key("throw") @Unit("deg") double turn) {}
+
+        @About("Where the finger pushes, straight down.") Place press,
+
+        @About("How far a full press turns it, without sign.")
+        @Key("throw")
+        @Quantity(
+                unit = "deg",
+                least = 1,
+                most = 80,
+                usualFrom = 4,
+                usualTo = 45,
+                why = "a short press of a lever that lies about level")
+        double turn) {}

@@ -2,24 +2,38 @@ package jackwork.design;
 
 import org.jspecify.annotations.Nullable;
 
-/**
- * @param stock a sheet of the workshop
- * @param layer counted from the back; parts of one layer share a plane
- * @param drawn id of its path when that is not the part's own name
- * @param printed name of the piece that it is printed with, as thick as its stock; parts of one body that name the same
- *     are printed in one; cut from the sheet when absent
- * @param plies how many alike are glued into it, one layer behind the other, this one foremost; one when absent
- * @param paint colour of its finish, {@code "#rrggbb"}; bare wood when absent
- */
 @About(
         "A flat part: an outline of the drawing, cut from a stock or printed as thick, in a layer counted from the back.")
 public record PartEntry(
+        @About("The sheet it is cut from.") @Names(NameKind.SHEET)
         String stock,
+
+        @About("Counted from the back; parts of one layer share a plane.")
+        @Quantity(
+                least = 0,
+                most = 99,
+                usualTo = 40,
+                why = "layers are counted from 0 at the back, and a box is no thicker than a hand's breadth or two")
         int layer,
-        @Nullable String drawn,
-        @Nullable String printed,
-        @Nullable Integer plies,
-        @Nullable String paint) {
+
+        @About("The id of its outline when that is not the part's own name.") @Names(NameKind.OUTLINE) @Nullable
+        String drawn,
+
+        @About(
+                "The piece that it is printed with, as thick as its stock; parts of one body that name the same are printed "
+                        + "in one; cut from the sheet when left out.")
+        @Text
+        @Nullable
+        String printed,
+
+        @About("How many alike are glued into it, one layer behind the other, this one foremost; 1 when left out.")
+        @Quantity(least = 1, most = PartEntry.MOST_PLIES, why = "more are a block, not a stack")
+        @Nullable
+        Integer plies,
+
+        @About("The colour of its finish, \"#rrggbb\"; bare wood when left out.") @Text @Nullable
+        String paint)
+        implements Entry {
 
     static final int MOST_PLIES = 9;
 
@@ -36,18 +50,37 @@ public record PartEntry(
         return ply == 1 ? part : part + "-ply-" + ply;
     }
 
-    void check(String name, Works works, YamlFile yaml) {
-        String path = "parts." + name + ".plies";
-        if (!(pliesOrOne() >= 1 && pliesOrOne() <= MOST_PLIES)) {
-            yaml.problem(path, "read " + plies + ", expected 1 to " + MOST_PLIES);
-        } else if (pliesOrOne() > layer + 1 && layer >= 0) {
-            yaml.problem(
+    @Override
+    public void check(String path, Around around) {
+        String name = path.substring(path.indexOf('.') + 1);
+        if (!name.matches("[A-Za-z][A-Za-z0-9-]*") || name.equals(References.GROUND)) {
+            around.problem(
+                    path,
+                    "a part cannot be called \"" + name
+                            + "\"; expected a word of letters, digits and hyphens, other than \"box\"");
+        }
+        boolean made = around.works().madeOutlines().contains(name);
+        if (drawn == null && !made && !around.drawing().outlines().containsKey(name)) {
+            around.problem(
+                    path,
+                    "the drawing has no closed outline with id \"" + name + "\""
+                            + NearestWord.hint(name, around.drawing().outlines().keySet()));
+        }
+        if (paint != null && !paint.matches("#[0-9A-Fa-f]{6}")) {
+            around.problem(path + ".paint", "read \"" + paint + "\", expected a colour as \"#rrggbb\"");
+        }
+        checkPlies(name, path + ".plies", around);
+    }
+
+    private void checkPlies(String name, String path, Around around) {
+        if (pliesOrOne() > layer + 1) {
+            around.problem(
                     path,
                     "read " + plies + ", but behind layer " + layer + " there is room for " + layer + " more at most");
         }
-        for (int ply = 2; ply <= Math.min(pliesOrOne(), MOST_PLIES); ply++) {
-            if (works.parts().containsKey(ply(name, ply))) {
-                yaml.problem(path, "\"" + ply(name, ply) + "\" is a part of its own; its name is needed for a ply");
+        for (int ply = 2; ply <= pliesOrOne(); ply++) {
+            if (around.works().parts().containsKey(ply(name, ply))) {
+                around.problem(path, "\"" + ply(name, ply) + "\" is a part as well; its name is needed for a ply");
             }
         }
     }

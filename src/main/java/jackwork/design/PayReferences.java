@@ -1,6 +1,5 @@
 package jackwork.design;
 
-import jackwork.stock.Operations;
 import jackwork.stock.PayNumber;
 import jackwork.stock.PayNumbers;
 import jackwork.stock.Uncertain;
@@ -16,11 +15,6 @@ final class PayReferences {
     private PayReferences() {}
 
     static void check(WorkshopFile workshop, YamlFile file) {
-        List<String> operations = Operations.catalogue().names();
-        workshop.times().forEach((name, minutes) -> {
-            References.known("times." + name, name, operations, "an operation (`jackwork stock` lists them)", file);
-            within("times." + name, minutes, 0, 10_000, file);
-        });
         PayEntry pay = workshop.pay();
         if (pay == null) {
             return;

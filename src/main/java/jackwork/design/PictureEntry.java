@@ -2,18 +2,21 @@ package jackwork.design;
 
 import org.jspecify.annotations.Nullable;
 
-/**
- * @param file a PNG beside this file
- * @param at the picture's lower left corner
- * @param width of the whole picture, mm; its height follows
- * @param bleed how far it is printed beyond the part's edge, mm; 2 when absent
- */
 @About("A picture printed in true size, to be glued on a part's face.")
 public record PictureEntry(
-        String file,
-        Place at,
-        @Unit("mm") double width,
-        @Nullable @Unit("mm") Double bleed) {
+        @About("A PNG beside this file.") @Text String file,
+
+        @About("The picture's lower left corner.") Place at,
+
+        @About("Of the whole picture; its height follows.")
+        @Quantity(unit = "mm", least = 1, most = 5000, usualTo = 1000, why = "it is printed on paper")
+        double width,
+
+        @About("How far it is printed beyond the part's edge; 2 when left out.")
+        @Quantity(unit = "mm", least = 0, most = 20, usualTo = 10, why = "it is trimmed off")
+        @Nullable
+        Double bleed)
+        implements Entry {
 
     private static final double USUAL_BLEED = 2;
 

@@ -1,8 +1,8 @@
 package jackwork.design;
 
-/**
- * @param part the part
- * @param at where on it
- */
 @About("A point of a part.")
-public record PointOf(String part, Place at) {}
+public record PointOf(
+        @About("The part.") @Names(value = NameKind.PART, orGround = true)
+        String part,
+
+        @About("Where on it.") Place at) {}

@@ -2,19 +2,41 @@ package jackwork.design;
 
 import org.jspecify.annotations.Nullable;
 
-/**
- * @param gear the gear that rolls on it
- * @param part the bar; gaps between its teeth are cut from its outline
- * @param toward direction from the gear's centre to the bar, degrees (0 right, 90 up)
- * @param module size of the teeth, mm
- * @param teeth number cut on either side of the place of touch
- * @param pressureAngle degrees; 20 when absent
- */
 @About("A bar with teeth on which a gear rolls.")
 public record RackEntry(
+        @About("The gear that rolls on it.") @Names(NameKind.GEAR)
         String gear,
+
+        @About("The bar; gaps between its teeth are cut from its outline.")
+        @Names(value = NameKind.PART, whose = Names.Whose.OWN)
         String part,
-        @Unit("deg") double toward,
-        @Unit("mm") double module,
+
+        @About("Direction from the gear's centre to the bar (0 right, 90 up).")
+        @Quantity(unit = "deg", least = -360, most = 360, why = "a full turn holds every direction")
+        double toward,
+
+        @About("Size of the teeth.")
+        @Quantity(
+                unit = "mm",
+                least = 0.3,
+                most = 20,
+                usualFrom = 0.8,
+                usualTo = 6,
+                why = "finer teeth burn away, coarser ones are no teeth on a figure")
+        double module,
+
+        @About("Number cut on either side of the place of touch.")
+        @Quantity(least = 1, most = 200, usualTo = 60, why = "it needs one to roll on")
         int teeth,
-        @Unit("deg") @Nullable Double pressureAngle) {}
+
+        @About("20 when left out.")
+        @Quantity(
+                unit = "deg",
+                least = 10,
+                most = 35,
+                usualFrom = 14.5,
+                usualTo = 30,
+                why = "teeth are undercut below, pointed above")
+        @Nullable
+        Double pressureAngle)
+        implements JointEntry {}

@@ -1,109 +1,146 @@
 package jackwork.design;
 
-import java.util.ArrayList;
-import java.util.Collection;
-import java.util.LinkedHashSet;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 
-/** Takes an entry out of one file, and then whatever names it: a pin that joins nothing any more, a stop about that pin. */
+/**
+ * Takes an entry out of a design's texts, and then whatever cannot be without it: a pin that joins nothing any more, a stop
+ * about that pin, a gear that runs in nothing. What names it is found by what it is, not by how it is spelt.
+ */
 final class Removal {
 
-    private static final String PARTS = "parts";
-    private static final String PINS = "pins";
-    /** Lists of parts of which one may go while the others stay. */
-    private static final Set<String> THINNED = Set.of(PINS, "mounts");
+    /** Lists of parts of which one may go while so many stay. */
+    private static final Map<String, Integer> LEAST = Map.of("pins", 2, "mounts", 1);
 
-    private final String name;
-    private String text;
-    private final Set<String> gone = new LinkedHashSet<>();
+    private final DesignTexts texts;
+    /** Ids of closed outlines by file. */
+    private final Map<String, Set<String>> outlines;
 
-    Removal(String name, String text) {
-        this.name = name;
-        this.text = text;
+    Removal(DesignTexts texts, Map<String, Set<String>> outlines) {
+        this.texts = texts;
+        this.outlines = outlines;
     }
 
-    String text() {
-        return text;
-    }
-
-    /** What went, as {@code section.name}. */
-    Set<String> gone() {
-        return gone;
-    }
-
-    void entry(String section, String entry) {
-        if (YamlEdit.has(name, text, List.of(section, entry))) {
-            text = YamlEdit.remove(name, text, List.of(section, entry));
+    /**
+     * @param file box, figure or design
+     * @throws DesignException when something that the box cannot be without is named so; nothing may be kept then
+     */
+    void entry(String file, String section, String name) {
+        if (texts.has(file, List.of(section, name))) {
+            texts.remove(file, List.of(section, name));
         }
-        gone.add(section + "." + entry);
-        if (section.equals(PARTS)) {
-            List.of("fixed", "glued").forEach(list -> thin(List.of(list), entry));
-            entriesThatName(entry);
-        } else if (section.equals(PINS)) {
-            entriesThatName(entry);
+        for (String change : texts.changesBelow(file + "." + section + "." + name)) {
+            texts.remove(DesignTexts.DESIGN, List.of("change", change));
+        }
+        NameKind.ofSection(section).ifPresent(kind -> whatNames(file, kind, name));
+        if (file.equals(DesignTexts.BOX) && section.equals("mounts")) {
+            entryIfThere(DesignTexts.FIGURE, section, name);
+        }
+        orphans(file);
+    }
+
+    private void entryIfThere(String file, String section, String name) {
+        if (texts.has(file, List.of(section, name))) {
+            entry(file, section, name);
         }
     }
 
-    /** Everything of the file that names what went, one after another: places shift with each. */
-    private void entriesThatName(String word) {
-        Map<?, ?> file = (Map<?, ?>) YamlEdit.values(name, text);
-        for (Object section : List.copyOf(file.keySet())) {
-            if (file.get(section) instanceof Map<?, ?> entries && !section.equals(PARTS)) {
-                for (Object entry : List.copyOf(entries.keySet())) {
-                    if (entry.equals(word) && section.equals("pictures")) {
-                        entry(section.toString(), word);
-                    } else if (names(entries.get(entry), word)) {
-                        thinOrTake(section.toString(), entry.toString(), word);
-                    }
-                }
+    /** One after another: places shift with each. */
+    private void whatNames(String file, NameKind kind, String name) {
+        List<DesignTexts.Named> left = texts.mentions(file, kind, name);
+        while (!left.isEmpty()) {
+            drop(left.get(0), name, left);
+            List<DesignTexts.Named> now = texts.mentions(file, kind, name);
+            if (now.size() >= left.size()) {
+                throw new IllegalStateException(
+                        "\"" + name + "\" stays named at " + left.get(0).place());
             }
+            left = now;
         }
     }
 
-    private void thinOrTake(String section, String entry, String word) {
-        List<String> list = List.of(section, entry, PARTS);
-        int least = section.equals(PINS) ? 3 : 2;
-        boolean thins = THINNED.contains(section)
-                && YamlEdit.valueAt(name, text, list) instanceof List<?> parts
-                && parts.size() >= least
-                && !names(YamlEdit.valueAt(name, text, List.of(section, entry, "tight")), word);
-        if (thins) {
-            thin(list, word);
+    private void drop(DesignTexts.Named named, String name, List<DesignTexts.Named> all) {
+        List<String> place = named.place();
+        String section = place.get(0);
+        if (section.equals("fixed") || section.equals("glued")) {
+            thin(named);
+        } else if (isSection(named.about(), section)) {
+            if (mayThin(named, all)) {
+                texts.remove(named.file(), named.mention().path());
+            } else {
+                entry(named.about(), section, place.get(1));
+            }
         } else {
-            entry(section, entry);
+            throw DesignException.of(
+                    named.about() + "." + String.join(".", place),
+                    "\"" + name + "\" is needed there; name another one there first, then take this one out");
         }
     }
 
-    /** Takes a word out of a list, or out of the lists in it; a list of fewer than two glued parts goes too. */
-    private void thin(List<String> path, String word) {
-        if (!(YamlEdit.valueAt(name, text, path) instanceof List<?> list)) {
+    /** Takes an item out of a list; a group of fewer than two glued parts goes too. */
+    private void thin(DesignTexts.Named named) {
+        List<String> path = named.mention().path();
+        List<String> list = path.subList(0, path.size() - 1);
+        boolean group = named.place().get(0).equals("glued");
+        boolean whole = group && texts.size(named.file(), list) <= 2;
+        texts.remove(named.file(), whole ? list : path);
+    }
+
+    private boolean mayThin(DesignTexts.Named named, List<DesignTexts.Named> all) {
+        List<String> place = named.place();
+        Integer least = LEAST.get(place.get(0));
+        List<String> path = named.mention().path();
+        return least != null
+                && place.size() == 4
+                && place.get(2).equals("parts")
+                && texts.size(named.file(), path.subList(0, path.size() - 1)) > least
+                && all.stream()
+                        .map(DesignTexts.Named::place)
+                        .noneMatch(other -> other.size() == 3
+                                && other.subList(0, 2).equals(place.subList(0, 2))
+                                && other.get(2).equals("tight"));
+    }
+
+    private static boolean isSection(String file, String key) {
+        return Vocabulary.flat(Objects.requireNonNull(Vocabulary.FILES.get(file))).stream()
+                .anyMatch(word -> word.key().equals(key) && word.isMap());
+    }
+
+    /** What has no shape any more: gears that run in nothing, parts whose outline was made from what went. */
+    private void orphans(String file) {
+        if (file.equals(DesignTexts.DESIGN)) {
             return;
         }
-        for (int i = list.size() - 1; i >= 0; i--) {
-            List<String> item = new ArrayList<>(path);
-            item.add(String.valueOf(i));
-            if (list.get(i) instanceof List<?> inner && names(inner, word)) {
-                if (inner.size() <= 2) {
-                    text = YamlEdit.remove(name, text, item);
-                } else {
-                    thin(item, word);
-                }
-            } else if (names(list.get(i), word) && !(list.get(i) instanceof Collection<?>)) {
-                text = YamlEdit.remove(name, text, item);
+        Set<String> meshed = new HashSet<>();
+        mentions(file, NameKind.GEAR).forEach(mention -> meshed.add(mention.name()));
+        for (String gear : names(file, "gears")) {
+            if (!meshed.contains(gear)) {
+                entryIfThere(file, "gears", gear);
+            }
+        }
+        Set<String> shaped = new HashSet<>(outlines.getOrDefault(file, Set.of()));
+        mentions(file, NameKind.PART).stream()
+                .filter(mention -> mention.names().shapes())
+                .forEach(mention -> shaped.add(mention.name()));
+        for (String part : names(file, "parts")) {
+            if (!texts.has(file, List.of("parts", part, "drawn")) && !shaped.contains(part)) {
+                entryIfThere(file, "parts", part);
             }
         }
     }
 
-    /** Whether a value is that word or holds it. */
-    private static boolean names(@org.jspecify.annotations.Nullable Object value, String word) {
-        if (value instanceof Map<?, ?> map) {
-            return map.values().stream().anyMatch(inner -> names(inner, word));
-        }
-        if (value instanceof Collection<?> list) {
-            return list.stream().anyMatch(inner -> names(inner, word));
-        }
-        return value != null && value.toString().endsWith(" " + word);
+    private List<Mentions.Mention> mentions(String file, NameKind kind) {
+        return Mentions.in(Objects.requireNonNull(Vocabulary.FILES.get(file)), texts.values(file)).stream()
+                .filter(mention -> mention.kind() == kind)
+                .toList();
+    }
+
+    private List<String> names(String file, String section) {
+        return texts.values(file).get(section) instanceof Map<?, ?> entries
+                ? entries.keySet().stream().map(String::valueOf).toList()
+                : List.of();
     }
 }

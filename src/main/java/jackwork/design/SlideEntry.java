@@ -2,21 +2,25 @@ package jackwork.design;
 
 import org.jspecify.annotations.Nullable;
 
-/**
- * @param part the part that carries the peg
- * @param peg where the peg sits in that part; the circle with the slide's own name when absent
- * @param in the part with the slot
- * @param from one end of the slot's middle line
- * @param via a point between them when the slot is an arc; straight when absent
- * @param to the other end
- * @param rod the peg's rod
- */
 @About("A peg of one part that runs in a slot of another, straight or an arc.")
 public record SlideEntry(
+        @About("The part that carries the peg.") @Names(value = NameKind.PART, orGround = true)
         String part,
-        @Nullable Place peg,
+
+        @About("Where the peg sits in that part; the circle with the slide's own name when left out.")
+        @OwnCircle
+        @Nullable
+        Place peg,
+
+        @About("The part with the slot.") @Names(NameKind.PART)
         String in,
-        Place from,
-        @Nullable Place via,
-        Place to,
-        String rod) {}
+
+        @About("One end of the slot's middle line.") Place from,
+
+        @About("A point between them when the slot is an arc; straight when left out.") @Nullable
+        Place via,
+
+        @About("The other end.") Place to,
+
+        @About("The peg's rod.") @Names(NameKind.ROD) String rod)
+        implements Entry {}

@@ -2,17 +2,26 @@ package jackwork.design;
 
 import org.jspecify.annotations.Nullable;
 
-/**
- * @param from where one end is held
- * @param to where the other is held
- * @param stiffness N/mm
- * @param free length at which it bears nothing, mm
- * @param band true for an elastic band, which only pulls
- */
 @About("A spring or an elastic band between two parts.")
 public record SpringEntry(
-        PointOf from,
-        PointOf to,
-        @Unit("N/mm") double stiffness,
-        @Unit("mm") double free,
-        @Nullable Boolean band) {}
+        @About("Where one end is held.") PointOf from,
+
+        @About("Where the other is held.") PointOf to,
+
+        @About("How much harder it pulls for each mm.")
+        @Quantity(
+                unit = "N/mm",
+                least = 0.0001,
+                most = 100,
+                usualFrom = 0.002,
+                usualTo = 5,
+                why = "softer ones do nothing, harder ones no finger moves")
+        double stiffness,
+
+        @About("Length at which it bears nothing.")
+        @Quantity(unit = "mm", least = 0, most = 1000, usualTo = 300, why = "no length is less than 0")
+        double free,
+
+        @About("true for an elastic band, which only pulls.") @Nullable
+        Boolean band)
+        implements JointEntry {}

@@ -2,15 +2,27 @@ package jackwork.design;
 
 import java.util.List;
 
-/**
- * @param between two parts; the first one's turning against the second is limited
- * @param pin the pin they share
- * @param from least angle from the drawn position, degrees, counter-clockwise positive
- * @param to greatest angle, degrees
- */
 @About("Limits how far one part turns against another about a pin they share.")
 public record StopEntry(
+        @About("Two parts; the first one's turning against the second is limited.")
+        @Names(value = NameKind.PART, orGround = true)
         List<String> between,
-        String pin,
-        @Unit("deg") double from,
-        @Unit("deg") double to) {}
+
+        @About("The pin they share.") @Names(NameKind.PIN) String pin,
+
+        @About("Least angle from the drawn position, counter-clockwise positive.")
+        @Quantity(unit = "deg", least = -360, most = 0, why = "the position drawn, 0, lies between from and to")
+        double from,
+
+        @About("Greatest angle.")
+        @Quantity(unit = "deg", least = 0, most = 360, why = "the position drawn, 0, lies between from and to")
+        double to)
+        implements Entry {
+
+    @Override
+    public void check(String path, Around around) {
+        if (between.size() != 2) {
+            around.problem(path + ".between", "expected two parts");
+        }
+    }
+}

@@ -2,12 +2,24 @@ package jackwork.design;
 
 import org.jspecify.annotations.Nullable;
 
-/**
- * @param part one part
- * @param peg the centre of a peg of it that touches; its outline when absent
- * @param rod the peg's rod
- * @param on the part that it touches, by its outline
- */
 @About("Two parts that may push each other where they meet.")
 public record TouchEntry(
-        String part, @Nullable Place peg, @Nullable String rod, String on) {}
+        @About("One part.") @Names(NameKind.PART) String part,
+
+        @About("The centre of a peg of it that touches; its outline when left out.") @Nullable
+        Place peg,
+
+        @About("The peg's rod.") @Names(NameKind.ROD) @Nullable
+        String rod,
+
+        @About("The part that it touches, by its outline.") @Names(NameKind.PART)
+        String on)
+        implements JointEntry {
+
+    @Override
+    public void check(String path, Around around) {
+        if ((peg == null) != (rod == null)) {
+            around.problem(path, "a peg that touches needs both peg (where) and rod (which)");
+        }
+    }
+}

@@ -1,65 +1,58 @@
 package jackwork.design;
 
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 
 /** What box and figure have in common: parts and how they are held. Maps keep the order of the file. */
-public sealed interface Works permits BoxFile, FigureFile {
+public record Works(
+        @About("What it is called.") @Text String name,
+        @About("The SVG beside the file.") @Text String drawing,
+        @About("By name; an outline of the drawing each.") Map<String, PartEntry> parts,
 
-    /** The SVG beside the file. */
-    String drawing();
+        @About("Parts that never move: joints may call them all `box`.")
+        @Names(value = NameKind.PART, whose = Names.Whose.OWN)
+        List<String> fixed,
 
-    Map<String, PartEntry> parts();
+        @About("Groups of parts glued into one body.") @Names(value = NameKind.PART, whose = Names.Whose.OWN)
+        List<List<String>> glued,
 
-    /** Parts that never move: they are the ground, called {@code box} in joints. */
-    List<String> fixed();
+        @About("Rods through parts, by name.") Map<String, PinEntry> pins,
+        @About("Pegs in slots, by name.") Map<String, SlideEntry> slides,
+        @About("How far parts turn, by name.") Map<String, StopEntry> stops,
+        @About("Toothed wheels, by name.") Map<String, GearEntry> gears,
 
-    /** Groups of parts glued into one body. */
-    List<List<String>> glued();
+        @About("All other joints: a section for each kind of the registry, then by name.") @Inline
+        Map<String, Map<String, JointEntry>> joints,
 
-    Map<String, PinEntry> pins();
+        @About("Nuts, shot, lead, by name.") Map<String, WeightEntry> weights,
+        @About("Holes that box and figure share, by name.") Map<String, MountEntry> mounts,
 
-    Map<String, SlideEntry> slides();
+        @About("By the part that they go on.") @Names(value = NameKind.PART, whose = Names.Whose.OWN)
+        Map<String, PictureEntry> pictures) {
 
-    Map<String, StopEntry> stops();
+    /** All joints of one kind, by name. */
+    public <E extends JointEntry> Map<String, E> joints(Class<E> kind) {
+        Map<String, E> found = new LinkedHashMap<>();
+        joints.getOrDefault(JointKinds.of(kind).section(), Map.of())
+                .forEach((name, entry) -> found.put(name, kind.cast(entry)));
+        return found;
+    }
 
-    Map<String, LimitEntry> limits();
-
-    Map<String, GearEntry> gears();
-
-    Map<String, MeshEntry> meshes();
-
-    Map<String, RackEntry> racks();
-
-    Map<String, CamEntry> cams();
-
-    Map<String, PawlEntry> pawls();
-
-    Map<String, StringEntry> strings();
-
-    Map<String, TouchEntry> touches();
-
-    Map<String, SpringEntry> springs();
-
-    Map<String, TorqueEntry> torques();
-
-    Map<String, WeightEntry> weights();
-
-    Map<String, MountEntry> mounts();
-
-    /** By the part that they go on. */
-    Map<String, PictureEntry> pictures();
-
-    /** Parts whose whole outline is made from their teeth or their motion, not drawn. */
-    static Set<String> madeOutlines(Works works) {
+    /** Parts whose whole outline is made from their teeth or their motion, not drawn; a ring's outer one is drawn. */
+    public Set<String> madeOutlines() {
         Set<String> made = new LinkedHashSet<>();
-        works.gears().values().stream()
-                .filter(gear -> !Boolean.TRUE.equals(gear.inside()))
-                .forEach(gear -> made.add(gear.part()));
-        works.cams().values().forEach(cam -> made.add(cam.part()));
-        works.pawls().values().forEach(pawl -> made.add(pawl.wheel()));
+        Walk.over(this, "", (path, entry, word, value) -> {
+            if (value instanceof String part
+                    && word.names().filter(Names::shapes).isPresent()) {
+                made.add(part);
+            }
+        });
+        gears.values().stream()
+                .filter(gear -> Boolean.TRUE.equals(gear.inside()))
+                .forEach(ring -> made.remove(ring.part()));
         return made;
     }
 }

@@ -12,54 +12,86 @@ import org.jspecify.annotations.Nullable;
 /** {@code workshop.yaml}: machines, stock and the workshop's own numbers. */
 @About("A workshop: its laser, sheets, rods, fits, friction, finger, times and money.")
 public record WorkshopFile(
-        int format,
-        @About("What it is called.") String name,
-        @About("Three letters, as EUR.") String currency,
-        Laser laser,
+        @About("Of this file's format.") int format,
+        @About("What it is called.") @Text String name,
+        @About("Three letters, as EUR.") @Text String currency,
+        @About("The machine that cuts.") Laser laser,
         @About("By the names that designs use for them.") Map<String, SheetEntry> sheets,
         @About("By the names that designs use for them.") Map<String, RodEntry> rods,
         @About("By the names that designs use for them.") Map<String, CordEntry> cords,
+
+        @About("How much wider holes and slots are than what goes in.")
         Fits fits,
 
         @About("Pairs measured here; the catalogue's values serve for the rest.")
         List<FrictionEntry> friction,
 
-        Finger finger,
-        @Nullable PrinterEntry printer,
-        @Nullable HandlingEntry handling,
+        @About("Those who press.") Finger finger,
+        @About("What prints small parts.") @Nullable PrinterEntry printer,
+        @About("How pieces are used.") @Nullable HandlingEntry handling,
 
         @About("What is on the shelf, by the names of the shopping list, in its units.")
+        @Names(NameKind.GOODS)
+        @Quantity(least = 0, most = 1000000, usualTo = 100000, why = "nobody has less than nothing")
         Map<String, Double> have,
 
-        @About("In the paper printer: A4, A3 or Letter.") @Nullable
+        @About("In the paper printer: A4, A3 or Letter.") @OneOf({"A4", "A3", "Letter"}) @Nullable
         String paper,
 
-        @About("Who makes it, for the label; a line to fill in when absent.") @Nullable
+        @About("Who makes it, for the label; a line to fill in when left out.") @Text @Nullable
         String maker,
 
-        @About("Where the maker is found, for the label; a line to fill in when absent.") @Nullable
+        @About("Where the maker is found, for the label; a line to fill in when left out.") @Text @Nullable
         String contact,
 
-        @About("Minutes for one of an operation; guessed where absent.") @Unit("min")
+        @About("Minutes for one of an operation; guessed where left out.")
+        @Names(NameKind.OPERATION)
+        @Quantity(unit = "min", least = 0, most = 10000, usualTo = 1000, why = "a working week has some 2,400")
         Map<String, Uncertain> times,
 
-        @Nullable PayEntry pay) {
+        @About("What it costs and what it brings.") @Nullable
+        PayEntry pay) {
 
     /** A sheet differs so much from place to place after it was measured, mm: a guess. */
     private static final double CALLIPER = 0.05;
 
     /** The machine that cuts. */
     public record Laser(
-            @About("Width and height that it can cut.") @Unit("mm")
+            @About("Width and height that it can cut.")
+            @Quantity(
+                    unit = "mm",
+                    least = 30,
+                    most = 10000,
+                    usualFrom = 60,
+                    usualTo = 3000,
+                    why = "a laser that stands in a workshop")
             List<Double> bed,
 
-            @About("Width of the cut.") @Unit("mm") Uncertain kerf,
+            @About("Width of the cut.")
+            @Quantity(
+                    unit = "mm",
+                    least = 0,
+                    most = 1,
+                    usualFrom = 0.02,
+                    usualTo = 0.5,
+                    why = "a beam removes something, and less than the wood it leaves")
+            Uncertain kerf,
 
-            @About("Bare edge kept on every sheet.") @Unit("mm")
+            @About("Bare edge kept on every sheet.")
+            @Quantity(unit = "mm", least = 0, most = 200, usualTo = 30, why = "parts lie on the sheet")
             double margin,
 
-            @About("Between parts.") @Unit("mm") double gap,
-            @Nullable SpeedsEntry speeds,
+            @About("Between parts.")
+            @Quantity(
+                    unit = "mm",
+                    least = 0,
+                    most = 100,
+                    usualFrom = 0.5,
+                    usualTo = 30,
+                    why = "parts do not lie on each other")
+            double gap,
+
+            @About("How fast its head moves.") @Nullable SpeedsEntry speeds,
 
             @About(
                     "How lines are drawn, by engrave, inside, outside and marks: for a machine that goes by colour or width.")
@@ -90,38 +122,99 @@ public record WorkshopFile(
 
     /** How one kind of line is drawn in the files. */
     public record PenEntry(
-            @About("As \"#rrggbb\".") String colour,
-            @About("Of the line.") @Unit("mm") double width) {}
+            @About("As \"#rrggbb\".") @Text String colour,
+
+            @About("Of the line.")
+            @Quantity(unit = "mm", least = 0.001, most = 10, usualFrom = 0.005, usualTo = 1, why = "a line is thin, and still seen")
+            double width) {}
 
     /** A sheet in store. */
     public record SheetEntry(
-            @About("A sheet of the catalogue.") String kind,
-            @About("As measured.") @Unit("mm") Uncertain thickness,
+            @About("A sheet of the catalogue.") @Names(NameKind.SHEET_KIND)
+            String kind,
 
-            @About("Width and height as bought.") @Unit("mm")
+            @About("As measured.")
+            @Quantity(
+                    unit = "mm",
+                    least = 0.1,
+                    most = 50,
+                    usualFrom = 0.5,
+                    usualTo = 12,
+                    why = "a laser cuts it, and a hand feels it")
+            Uncertain thickness,
+
+            @About("Width and height as bought.")
+            @Quantity(
+                    unit = "mm",
+                    least = 20,
+                    most = 10000,
+                    usualFrom = 50,
+                    usualTo = 3000,
+                    why = "it comes through the door")
             List<Double> size) {}
 
     /** A rod in store. */
     public record RodEntry(
-            @About("A rod of the catalogue.") String kind,
-            @About("As measured.") @Unit("mm") Uncertain diameter) {}
+            @About("A rod of the catalogue.") @Names(NameKind.ROD_KIND)
+            String kind,
+
+            @About("As measured.")
+            @Quantity(
+                    unit = "mm",
+                    least = 0.3,
+                    most = 30,
+                    usualFrom = 1,
+                    usualTo = 12,
+                    why = "it holds, and leaves wood around it")
+            Uncertain diameter) {}
 
     /** A cord in store. */
     public record CordEntry(
-            @About("As measured.") @Unit("mm") Uncertain diameter,
+            @About("As measured.")
+            @Quantity(unit = "mm", least = 0.02, most = 10, usualFrom = 0.1, usualTo = 3, why = "thinner is no thread, thicker a rope")
+            Uncertain diameter,
 
-            @About("Pull at which it breaks or its knot slips.") @Unit("N")
+            @About("Pull at which it breaks or its knot slips.")
+            @Quantity(
+                    unit = "N",
+                    least = 0.5,
+                    most = 5000,
+                    usualFrom = 5,
+                    usualTo = 500,
+                    why = "it holds at least its own figure")
             Uncertain holds) {}
 
     /** Diametral clearance of a hole on its rod, or of a slot on a tab, mm; negative grips. */
     public record Fits(
-            @About("A hole in which its rod turns freely is so much wider.") @Unit("mm")
+            @About("A hole in which its rod turns freely is so much wider.")
+            @Quantity(
+                    unit = "mm",
+                    least = 0.01,
+                    most = 1.5,
+                    usualFrom = 0.05,
+                    usualTo = 0.7,
+                    why = "a hole that is no wider than its rod does not turn on it; write a clearance, more than 0")
             Uncertain running,
 
-            @About("A hole that grips its rod is so much wider; negative is narrower.") @Unit("mm")
+            @About("A hole that grips its rod is so much wider; negative is narrower.")
+            @Quantity(
+                    unit = "mm",
+                    least = -0.6,
+                    most = 0.3,
+                    usualFrom = -0.3,
+                    usualTo = 0.05,
+                    why = "tighter splits the wood, wider does not grip")
             Uncertain press,
 
-            @About("A slot into which a sheet's edge goes by hand, and stays, is so much wider.") @Unit("mm") @Nullable
+            @About("A slot into which a sheet's edge goes by hand, and stays, is so much wider.")
+            @Quantity(
+                    unit = "mm",
+                    least = -0.5,
+                    most = 1,
+                    usualFrom = -0.2,
+                    usualTo = 0.4,
+                    why = "tighter does not go in, wider does not stay")
+            @Nullable
             Uncertain push) {
 
         private static final Uncertain PUSH =
@@ -135,8 +228,16 @@ public record WorkshopFile(
 
     /** How two surfaces rub on each other here. */
     public record FrictionEntry(
-            @About("Two materials.") List<String> between,
-            @About("Of dry friction.") @Unit("1") Uncertain coefficient) {}
+            @About("Two materials.") @Text List<String> between,
+
+            @About("Of dry friction.")
+            @Quantity(
+                    least = 0,
+                    most = 3,
+                    usualFrom = 0.02,
+                    usualTo = 1.2,
+                    why = "nothing pushes back less than not at all")
+            Uncertain coefficient) {}
 
     /** What the workshop says, else guesses. */
     public Printer printerOrGuess() {
@@ -210,9 +311,17 @@ public record WorkshopFile(
 
     /** Those who press. */
     public record Finger(
-            @About("Most force that a visitor should need.") @Unit("N")
+            @About("Most force that a visitor should need.")
+            @Quantity(unit = "N", least = 0.1, most = 200, usualFrom = 1, usualTo = 30, why = "a finger, not a foot")
             Uncertain comfortable,
 
-            @About("Most force that a child may put on it.") @Unit("N")
+            @About("Most force that a child may put on it.")
+            @Quantity(
+                    unit = "N",
+                    least = 1,
+                    most = 2000,
+                    usualFrom = 10,
+                    usualTo = 400,
+                    why = "a child leaning on it with all its weight")
             Uncertain strongest) {}
 }

@@ -1,7 +1,6 @@
 package jackwork.design;
 
 import jackwork.stock.Uncertain;
-import java.lang.reflect.RecordComponent;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -70,65 +69,61 @@ public final class WorkshopValues {
     }
 
     private void record(String path, Class<?> type, @Nullable Record said) {
-        for (RecordComponent component : type.getRecordComponents()) {
-            String key = Binder.key(component);
-            if (path.isEmpty() && NOT_HERE.contains(key)) {
-                continue;
+        for (Word word : Vocabulary.of(type)) {
+            if (!path.isEmpty() || !NOT_HERE.contains(word.key())) {
+                Object value = said == null ? null : word.in(said);
+                visit(path.isEmpty() ? word.key() : path + "." + word.key(), word, value, guess(type, word));
             }
-            Object value = said == null ? null : PathNumbers.read(said, component);
-            visit(path.isEmpty() ? key : path + "." + key, component, value, guess(type, component));
         }
     }
 
     /** Of the same name among the guesses for that record; null when there are none. */
-    private @Nullable Object guess(Class<?> type, RecordComponent component) {
+    private @Nullable Object guess(Class<?> type, Word word) {
         Record guesses = this.guesses.get(type);
         if (guesses == null) {
             return null;
         }
-        for (RecordComponent other : guesses.getClass().getRecordComponents()) {
-            if (other.getName().equals(component.getName())) {
-                return PathNumbers.read(guesses, other);
+        for (Word other : Vocabulary.of(guesses.getClass())) {
+            if (other.key().equals(word.key())) {
+                return other.in(guesses);
             }
         }
         return null;
     }
 
-    private void visit(String path, RecordComponent component, @Nullable Object said, @Nullable Object guess) {
-        Class<?> type = component.getType();
+    private void visit(String path, Word word, @Nullable Object said, @Nullable Object guess) {
+        Class<?> type = word.component().getType();
         boolean nothing = said == null || (said instanceof List<?> list && list.isEmpty());
         Object value = nothing && guess != null ? guess : said;
         if (value instanceof Map<?, ?> map) {
-            map.forEach((name, inner) -> inner(path + "." + name, component, inner));
+            map.forEach((name, inner) -> inner(path + "." + name, word, inner));
         } else if (type.isRecord() && type != Uncertain.class) {
             record(path, type, (Record) said);
         } else if (value instanceof List<?> list && !list.isEmpty() && list.get(0) instanceof Record) {
             for (int i = 0; i < list.size(); i++) {
-                inner(path + "." + i, component, list.get(i));
+                inner(path + "." + i, word, list.get(i));
             }
         } else if (value instanceof List<?> list && list.isEmpty()) {
             return; // nothing of it is said, nothing is guessed
         } else {
-            add(path, component, value, !nothing);
+            add(path, word, value, !nothing);
         }
     }
 
-    private void inner(String path, RecordComponent component, @Nullable Object value) {
+    private void inner(String path, Word word, @Nullable Object value) {
         if (value instanceof Record record && !(value instanceof Uncertain)) {
             record(path, record.getClass(), record);
         } else {
-            add(path, component, value, true);
+            add(path, word, value, true);
         }
     }
 
-    private void add(String path, RecordComponent component, @Nullable Object value, boolean written) {
-        About about = component.getAnnotation(About.class);
-        Unit unit = component.getAnnotation(Unit.class);
+    private void add(String path, Word word, @Nullable Object value, boolean written) {
         values.add(new Value(
                 path,
                 kind(value),
-                about == null ? "" : about.value(),
-                unit == null ? "" : unit.value(),
+                word.about(),
+                word.isNumber() ? word.unit() : "",
                 words(value),
                 value instanceof Uncertain number ? number : null,
                 written));

@@ -56,6 +56,13 @@ public final class YamlEdit {
         return edit.verified(path, null, edit.take(path));
     }
 
+    static String renameKey(String name, String text, List<String> path, String key) {
+        if (!path.isEmpty()) {
+            throw new UnsupportedOperationException(name + text + key);
+        }
+        return text;
+    }
+
     static boolean has(String name, String text, List<String> path) {
         return valueAt(name, text, path) != null;
     }

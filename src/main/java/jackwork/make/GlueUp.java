@@ -61,8 +61,8 @@ public final class GlueUp {
         this.order = BuildOrder.of(assembly);
         this.dowels = Dowels.of(assembly);
         assembly.pins().forEach(pin -> turning.add(pin.name().replaceAll("/.*", "")));
-        if (!design.figure().mounts().isEmpty()) {
-            turning.addAll(design.figure().mounts().keySet());
+        if (!design.figure().works().mounts().isEmpty()) {
+            turning.addAll(design.figure().works().mounts().keySet());
         }
     }
 
@@ -84,7 +84,7 @@ public final class GlueUp {
 
     private static Set<String> sleeved(Design design) {
         Set<String> names = new LinkedHashSet<>();
-        for (Works works : List.of(design.box(), design.figure())) {
+        for (Works works : List.of(design.box().works(), design.figure().works())) {
             works.pins().forEach((name, pin) -> {
                 if (pin.shoulder() != null) {
                     names.add(name);

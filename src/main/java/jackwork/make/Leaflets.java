@@ -2,7 +2,8 @@ package jackwork.make;
 
 import jackwork.check.Subject;
 import jackwork.design.Design;
-import jackwork.design.Works;
+import jackwork.design.SpringEntry;
+import jackwork.design.TorqueEntry;
 import jackwork.design.WorkshopFile;
 import jackwork.drawing.BookletWriter;
 import jackwork.drawing.BookletWriter.Section;
@@ -177,7 +178,8 @@ final class Leaflets {
 
     /** Whether nothing but weight brings it back. */
     private static boolean byWeight(Design design) {
-        return Stream.<Works>of(design.box(), design.figure())
-                .allMatch(works -> works.springs().isEmpty() && works.torques().isEmpty());
+        return Stream.of(design.box().works(), design.figure().works())
+                .allMatch(works -> works.joints(SpringEntry.class).isEmpty()
+                        && works.joints(TorqueEntry.class).isEmpty());
     }
 }

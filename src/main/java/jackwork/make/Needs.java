@@ -78,7 +78,7 @@ public final class Needs {
 
     private static void weights(Design design, int quantity, List<Need> needs) {
         Map<String, Double> counts = new LinkedHashMap<>();
-        for (Works works : List.of(design.box(), design.figure())) {
+        for (Works works : List.of(design.box().works(), design.figure().works())) {
             for (Map.Entry<String, WeightEntry> entry : works.weights().entrySet()) {
                 WeightEntry weight = entry.getValue();
                 Double mass = weight.mass();

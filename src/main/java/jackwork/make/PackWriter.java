@@ -154,7 +154,7 @@ final class PackWriter {
                 BENCH,
                 "box.txt",
                 "travel, force and returning load for a figure on this box",
-                BoxDrives.of(makings.assembly()).words(design.box().name()));
+                BoxDrives.of(makings.assembly()).words(design.box().works().name()));
     }
 
     private void selling() throws IOException {

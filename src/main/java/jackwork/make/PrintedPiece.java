@@ -41,7 +41,7 @@ public record PrintedPiece(String name, int each, String what, Solid solid, Mesh
     static List<PrintedPiece> of(Design design, Assembly assembly, @Nullable Case housing) {
         List<PrintedPiece> pieces = new ArrayList<>();
         bodies(assembly, pieces);
-        for (Works works : List.of(design.box(), design.figure())) {
+        for (Works works : List.of(design.box().works(), design.figure().works())) {
             works.pins().forEach((name, pin) -> {
                 if (pin.shoulder() != null) {
                     double bore = Named.in(design.workshop().rods(), pin.rod())
@@ -56,7 +56,7 @@ public record PrintedPiece(String name, int each, String what, Solid solid, Mesh
                     }
                 }
             });
-            works.strings().forEach((name, string) -> eyelets(design, assembly, name, string, pieces));
+            works.joints(StringEntry.class).forEach((name, string) -> eyelets(design, assembly, name, string, pieces));
         }
         if (housing != null && !housing.spacers().isEmpty()) {
             pieces.add(piece(

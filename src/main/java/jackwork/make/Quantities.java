@@ -157,8 +157,8 @@ public record Quantities(
                 .map(pin -> pin.name().replaceAll("/.*", ""))
                 .distinct()
                 .forEach(name -> {
-                    var box = design.box().pins().get(name);
-                    var figure = design.figure().pins().get(name);
+                    var box = design.box().works().pins().get(name);
+                    var figure = design.figure().works().pins().get(name);
                     if (box != null && box.shoulder() == null) {
                         pivots.add("box.pins." + name);
                     } else if (figure != null && figure.shoulder() == null) {

@@ -104,7 +104,7 @@ final class CycleScene {
                         bucket,
                         bucketOutline,
                         rubbing,
-                        LinkCompiler.WOOD_ON_WOOD);
+                        MechanismKind.WOOD_ON_WOOD);
             }
         }));
         return new CycleScene(rig, builder.build(), number, coins);

@@ -78,7 +78,7 @@ public final class MechanismCompiler {
         }
         for (Link link : assembly.links()) {
             if (link.bodies().stream().allMatch(there::test)) {
-                LinkCompiler.add(builder, link, number);
+                MechanismKind.add(link, builder, number);
             }
         }
         return builder.lever(

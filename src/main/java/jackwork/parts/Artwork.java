@@ -51,8 +51,12 @@ public record Artwork(List<PartPicture> pictures, List<Cloth> cloths) {
 
     static Artwork of(Design design) {
         List<PartPicture> pictures = new ArrayList<>();
-        add(design, design.box(), design.folder().resolve(design.file().box()), pictures);
-        add(design, design.figure(), design.folder().resolve(design.file().figure()), pictures);
+        add(design, design.box().works(), design.folder().resolve(design.file().box()), pictures);
+        add(
+                design,
+                design.figure().works(),
+                design.folder().resolve(design.file().figure()),
+                pictures);
         List<Cloth> cloths = new ArrayList<>();
         design.figure().cloths().forEach((name, cloth) -> cloths.add(cloth(design, name, cloth)));
         return new Artwork(List.copyOf(pictures), List.copyOf(cloths));

@@ -46,23 +46,23 @@ public final class Assembler {
     public static Assembly assemble(Design design) {
         Assembler assembler = new Assembler(design);
         assembler.group();
-        assembler.join(design.box());
-        assembler.join(design.figure());
+        assembler.join(design.box().works());
+        assembler.join(design.figure().works());
         assembler.addMountRods();
         return assembler.finish();
     }
 
     private void group() {
-        Set<String> fixed = new LinkedHashSet<>(design.box().fixed());
-        fixed.addAll(design.figure().fixed());
+        Set<String> fixed = new LinkedHashSet<>(design.box().works().fixed());
+        fixed.addAll(design.figure().works().fixed());
         List<Set<String>> groups = new ArrayList<>();
         groups.add(fixed);
-        for (Works works : List.of(design.box(), design.figure())) {
+        for (Works works : List.of(design.box().works(), design.figure().works())) {
             works.glued().forEach(group -> groups.add(new LinkedHashSet<>(group)));
         }
         Set<String> grouped = new LinkedHashSet<>();
         groups.forEach(grouped::addAll);
-        for (Works works : List.of(design.box(), design.figure())) {
+        for (Works works : List.of(design.box().works(), design.figure().works())) {
             works.parts().keySet().stream()
                     .filter(name -> !grouped.contains(name))
                     .forEach(name -> groups.add(Set.of(name)));
@@ -137,9 +137,9 @@ public final class Assembler {
 
     /** The rods that join figure and box stand with the ground. */
     private void addMountRods() {
-        design.figure().mounts().forEach((name, mount) -> {
+        design.figure().works().mounts().forEach((name, mount) -> {
             List<String> through = new ArrayList<>(mount.parts());
-            through.addAll(Named.in(design.box().mounts(), name).parts());
+            through.addAll(Named.in(design.box().works().mounts(), name).parts());
             bodyLumps.get(0).add(rod(name, mount.rod(), through, design.inFigure(mount.at(), name)));
         });
     }

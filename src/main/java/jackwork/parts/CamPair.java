@@ -1,5 +1,6 @@
 package jackwork.parts;
 
+import jackwork.design.CamEntry;
 import jackwork.geometry.Point;
 import jackwork.stock.FrictionPair;
 import java.util.List;
@@ -39,5 +40,19 @@ public record CamPair(
     public Link rubbing(FrictionPair pair, FrictionPair other) {
         FrictionPair now = Link.changed(friction, pair, other);
         return new CamPair(name, follower, peg, radius, cam, camPart, centre, profile, now);
+    }
+
+    /** As it is written. */
+    public static CamPair of(String name, CamEntry cam, Joining around) {
+        return new CamPair(
+                name,
+                around.body(cam.follower().part()),
+                around.at(cam.follower()),
+                around.rodRadius(cam.rod()),
+                around.body(cam.part()),
+                cam.part(),
+                Cams.centre(around.design(), around.works(), name, cam),
+                Cams.profile(around.design(), around.works(), name, cam),
+                around.onRod(cam.rod(), cam.part()));
     }
 }

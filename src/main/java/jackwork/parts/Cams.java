@@ -49,7 +49,7 @@ final class Cams {
     }
 
     private static Point pin(Design design, String name) {
-        for (Works works : List.of(design.box(), design.figure())) {
+        for (Works works : List.of(design.box().works(), design.figure().works())) {
             if (works.pins().containsKey(name)) {
                 return Places.at(design, works, Named.in(works.pins(), name).at(), name);
             }

@@ -19,7 +19,7 @@ final class CoinWorksMaker {
     static Lever lever(Design design, Map<String, Integer> bodyOf) {
         BoxFile box = design.box();
         String pinName = box.lever().pin();
-        Point pivot = design.inBox(Named.in(box.pins(), pinName).at(), pinName);
+        Point pivot = design.inBox(Named.in(box.works().pins(), pinName).at(), pinName);
         Point press = design.inBox(box.lever().press(), "");
         // A finger pushing down turns the lever clockwise when it pushes right of the pivot.
         double sense = press.x() > pivot.x() ? -1 : 1;
@@ -32,7 +32,7 @@ final class CoinWorksMaker {
         BoxFile box = design.box();
         CoinWorksEntry entry = box.coinWorks();
         CoinWorksEntry.Bucket bucket = entry.bucket();
-        PinEntry pin = Named.in(box.pins(), bucket.pin());
+        PinEntry pin = Named.in(box.works().pins(), bucket.pin());
         Point pivot = design.inBox(pin.at(), bucket.pin());
         Point toe = design.inBox(bucket.toe(), "");
         Point heel = design.inBox(bucket.heel(), "");
@@ -59,7 +59,7 @@ final class CoinWorksMaker {
                 entry.slot().length(),
                 entry.slot().width(),
                 body,
-                Named.in(box.parts(), bucket.part()).layer(),
+                Named.in(box.works().parts(), bucket.part()).layer(),
                 pivot,
                 sense * Math.toRadians(bucket.tip()),
                 heel,

@@ -1,5 +1,6 @@
 package jackwork.parts;
 
+import jackwork.design.MeshEntry;
 import jackwork.geometry.Point;
 import jackwork.stock.FrictionPair;
 import java.util.List;
@@ -40,5 +41,26 @@ public record GearMesh(
     public Link rubbing(FrictionPair pair, FrictionPair other) {
         FrictionPair now = Link.changed(friction, pair, other);
         return new GearMesh(name, a, centreA, gearA, partA, b, centreB, gearB, partB, inside, now);
+    }
+
+    /** Gear B is the ring, when one of the two is. */
+    public static GearMesh of(String name, MeshEntry mesh, Joining around) {
+        Teeth.Placed first = around.gear(mesh.between().get(0));
+        Teeth.Placed second = around.gear(mesh.between().get(1));
+        boolean swapped = Teeth.isInside(first.entry());
+        Teeth.Placed a = swapped ? second : first;
+        Teeth.Placed b = swapped ? first : second;
+        return new GearMesh(
+                name,
+                around.body(a.entry().part()),
+                a.centre(),
+                a.gear(),
+                a.entry().part(),
+                around.body(b.entry().part()),
+                b.centre(),
+                b.gear(),
+                b.entry().part(),
+                Teeth.isInside(b.entry()),
+                around.between(a.entry().part(), b.entry().part()));
     }
 }

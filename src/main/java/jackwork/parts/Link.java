@@ -3,9 +3,11 @@ package jackwork.parts;
 import jackwork.stock.FrictionPair;
 import java.util.List;
 
-/** A joint other than pin, slide and stop: what holds or drives two or more bodies, in the position drawn. */
-public sealed interface Link
-        permits GearMesh, RackMesh, CamPair, RatchetPair, StringRun, DistanceLimit, TouchPair, SpringLink, Torque {
+/**
+ * A joint other than pin, slide and stop: what holds or drives two or more bodies, in the position drawn. Its
+ * {@link LinkKind} says how it came about.
+ */
+public interface Link {
 
     String name();
 

@@ -1,17 +1,19 @@
 package jackwork.parts;
 
-import jackwork.design.BoxFile;
+import jackwork.design.CamEntry;
 import jackwork.design.CaseEntry;
 import jackwork.design.Design;
 import jackwork.design.MountEntry;
 import jackwork.design.Named;
 import jackwork.design.PartEntry;
+import jackwork.design.PawlEntry;
 import jackwork.design.PinEntry;
 import jackwork.design.Place;
 import jackwork.design.PointOf;
 import jackwork.design.RackEntry;
 import jackwork.design.SlideEntry;
 import jackwork.design.StringEntry;
+import jackwork.design.TouchEntry;
 import jackwork.design.Works;
 import jackwork.design.WorkshopFile;
 import jackwork.drawing.Drawing;
@@ -58,16 +60,16 @@ final class PartMaker {
     /** All parts by name, the box's first. */
     static Map<String, Part> make(Design design) {
         PartMaker maker = new PartMaker(design);
-        maker.bore(design.box());
-        maker.bore(design.figure());
-        maker.boreLinks(design.box());
-        maker.boreLinks(design.figure());
+        maker.bore(design.box().works());
+        maker.bore(design.figure().works());
+        maker.boreLinks(design.box().works());
+        maker.boreLinks(design.figure().works());
         maker.boreCase();
-        maker.make(design.box());
-        maker.make(design.figure());
+        maker.make(design.box().works());
+        maker.make(design.figure().works());
         Map<String, Part> parts = new LinkedHashMap<>();
-        maker.cut(design.box(), design.boxDrawing(), Point.ORIGIN, parts);
-        maker.cut(design.figure(), design.figureDrawing(), design.figureShift(), parts);
+        maker.cut(design.box().works(), design.boxDrawing(), Point.ORIGIN, parts);
+        maker.cut(design.figure().works(), design.figureDrawing(), design.figureShift(), parts);
         return parts;
     }
 
@@ -83,16 +85,16 @@ final class PartMaker {
                 made.put(gear.part(), Teeth.outline(Named.in(teeth, name)));
             }
         });
-        works.cams()
+        works.joints(CamEntry.class)
                 .forEach((name, cam) -> made.put(
                         cam.part(),
                         Cams.profile(design, works, name, cam)
                                 .outline(Cams.centre(design, works, name, cam), CAM_CORNERS)));
-        works.pawls()
+        works.joints(PawlEntry.class)
                 .forEach((name, pawl) -> made.put(
                         pawl.wheel(),
-                        LinkMaker.wheel(pawl)
-                                .outline(Places.at(design, works, pawl.at(), name), LinkMaker.firstTooth(pawl))));
+                        RatchetWheel.of(pawl)
+                                .outline(Places.at(design, works, pawl.at(), name), RatchetWheel.firstTooth(pawl))));
     }
 
     private void bore(Works works) {
@@ -138,8 +140,8 @@ final class PartMaker {
         }
         for (Place place : housing.screws()) {
             Point at = design.inBox(place, "");
-            for (String name : design.box().fixed()) {
-                String drawn = Named.in(design.box().parts(), name).drawn();
+            for (String name : design.box().works().fixed()) {
+                String drawn = Named.in(design.box().works().parts(), name).drawn();
                 boolean wood = design.boxDrawing()
                         .outline(drawn == null ? name : drawn)
                         .map(outline -> outline.contains(at))
@@ -154,16 +156,16 @@ final class PartMaker {
 
     /** Pegs of cams and touches, posts of strings, and the small holes that strings are tied in. */
     private void boreLinks(Works works) {
-        works.cams()
+        works.joints(CamEntry.class)
                 .forEach((name, cam) ->
                         hole(cam.follower().part(), at(works, cam.follower().at(), ""), cam.rod(), name, true));
-        works.touches().forEach((name, touch) -> {
+        works.joints(TouchEntry.class).forEach((name, touch) -> {
             String rod = touch.rod();
             if (rod != null) {
                 hole(touch.part(), at(works, touch.peg(), ""), rod, name, true);
             }
         });
-        works.strings().forEach((name, string) -> {
+        works.joints(StringEntry.class).forEach((name, string) -> {
             double eye = eye(workshop, string.cord());
             for (PointOf end : List.of(string.from(), string.to())) {
                 bored(end.part(), new Circle(at(works, end.at(), ""), eye / 2), name, false);
@@ -190,7 +192,7 @@ final class PartMaker {
 
     /** The group of parts that a part is one body with; parts of the rod's own body all grip it. */
     private Object gluedWith(String part) {
-        for (Works works : List.of(design.box(), design.figure())) {
+        for (Works works : List.of(design.box().works(), design.figure().works())) {
             if (works.fixed().contains(part)) {
                 return "fixed";
             }
@@ -239,7 +241,7 @@ final class PartMaker {
             for (Outline slot : slots.getOrDefault(name, List.of())) {
                 outline = outline.without(slot);
             }
-            for (RackEntry rack : works.racks().values()) {
+            for (RackEntry rack : works.joints(RackEntry.class).values()) {
                 if (rack.part().equals(name)) {
                     outline = Teeth.rack(outline, rack, Named.in(teeth, rack.gear()));
                 }
@@ -252,7 +254,7 @@ final class PartMaker {
                         one,
                         new Part(
                                 one,
-                                works instanceof BoxFile,
+                                design.isOfBox(works),
                                 part.layer() + 1 - ply,
                                 part.stock(),
                                 part.printed() == null

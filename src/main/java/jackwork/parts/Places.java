@@ -1,6 +1,5 @@
 package jackwork.parts;
 
-import jackwork.design.BoxFile;
 import jackwork.design.Design;
 import jackwork.design.Place;
 import jackwork.design.Works;
@@ -14,6 +13,6 @@ final class Places {
 
     /** @param fallback the circle meant when no place is written */
     static Point at(Design design, Works works, @Nullable Place place, String fallback) {
-        return works instanceof BoxFile ? design.inBox(place, fallback) : design.inFigure(place, fallback);
+        return design.isOfBox(works) ? design.inBox(place, fallback) : design.inFigure(place, fallback);
     }
 }

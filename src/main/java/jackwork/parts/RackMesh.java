@@ -1,5 +1,6 @@
 package jackwork.parts;
 
+import jackwork.design.RackEntry;
 import jackwork.geometry.Point;
 import jackwork.stock.FrictionPair;
 import java.util.List;
@@ -37,5 +38,22 @@ public record RackMesh(
     public Link rubbing(FrictionPair pair, FrictionPair other) {
         FrictionPair now = Link.changed(friction, pair, other);
         return new RackMesh(name, a, centre, gear, gearPart, b, pitchPoint, rackPart, now);
+    }
+
+    /** As it is written. */
+    public static RackMesh of(String name, RackEntry rack, Joining around) {
+        Teeth.Placed gear = around.gear(rack.gear());
+        Point pitchPoint =
+                gear.centre().plus(new Point(gear.gear().pitchRadius(), 0).turned(Math.toRadians(rack.toward())));
+        return new RackMesh(
+                name,
+                around.body(gear.entry().part()),
+                gear.centre(),
+                gear.gear(),
+                gear.entry().part(),
+                around.body(rack.part()),
+                pitchPoint,
+                rack.part(),
+                around.between(gear.entry().part(), rack.part()));
     }
 }

@@ -1,5 +1,6 @@
 package jackwork.parts;
 
+import jackwork.design.PawlEntry;
 import jackwork.geometry.Point;
 import jackwork.stock.FrictionPair;
 import java.util.List;
@@ -39,5 +40,21 @@ public record RatchetPair(
     public Link rubbing(FrictionPair pair, FrictionPair other) {
         FrictionPair now = Link.changed(friction, pair, other);
         return new RatchetPair(name, pawl, tip, radius, wheel, wheelPart, shape, teeth, now);
+    }
+
+    /** As it is written. */
+    public static RatchetPair of(String name, PawlEntry pawl, Joining around) {
+        RatchetWheel wheel = RatchetWheel.of(pawl);
+        return new RatchetPair(
+                name,
+                around.body(pawl.tip().part()),
+                around.at(pawl.tip()),
+                pawl.tipRadius(),
+                around.body(pawl.wheel()),
+                pawl.wheel(),
+                wheel,
+                wheel.outline(around.at(pawl.at(), name), RatchetWheel.firstTooth(pawl))
+                        .outer(),
+                around.between(pawl.tip().part(), pawl.wheel()));
     }
 }

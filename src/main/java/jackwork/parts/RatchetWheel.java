@@ -1,5 +1,6 @@
 package jackwork.parts;
 
+import jackwork.design.PawlEntry;
 import jackwork.geometry.Outline;
 import jackwork.geometry.Point;
 import java.util.ArrayList;
@@ -15,6 +16,9 @@ import java.util.List;
  * @param clockwise whether the wheel is driven clockwise
  */
 public record RatchetWheel(int teeth, double tip, double depth, double undercut, boolean clockwise) {
+
+    /** Rad. */
+    private static final double UNDERCUT = Math.toRadians(5);
 
     /** @param turned angle of the first tooth's tip, rad */
     public Outline outline(Point centre, double turned) {
@@ -35,5 +39,17 @@ public record RatchetWheel(int teeth, double tip, double depth, double undercut,
     /** Way of a tooth round the tip circle, mm. */
     public double pitch() {
         return 2 * Math.PI * tip / teeth;
+    }
+
+    /** The wheel that a pawl's entry describes. */
+    static RatchetWheel of(PawlEntry pawl) {
+        return new RatchetWheel(
+                pawl.teeth(), pawl.radius(), pawl.depth(), UNDERCUT, Boolean.TRUE.equals(pawl.clockwise()));
+    }
+
+    /** Direction of the first tooth's tip, rad. */
+    static double firstTooth(PawlEntry pawl) {
+        Double first = pawl.first();
+        return first == null ? 0 : Math.toRadians(first);
     }
 }

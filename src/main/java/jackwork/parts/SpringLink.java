@@ -1,5 +1,6 @@
 package jackwork.parts;
 
+import jackwork.design.SpringEntry;
 import jackwork.geometry.Point;
 import java.util.List;
 
@@ -11,5 +12,18 @@ public record SpringLink(
     @Override
     public List<Integer> bodies() {
         return List.of(a, b);
+    }
+
+    /** As it is written. */
+    public static SpringLink of(String name, SpringEntry spring, Joining around) {
+        return new SpringLink(
+                name,
+                around.body(spring.from().part()),
+                around.at(spring.from()),
+                around.body(spring.to().part()),
+                around.at(spring.to()),
+                spring.stiffness(),
+                spring.free(),
+                Boolean.TRUE.equals(spring.band()));
     }
 }

@@ -1,5 +1,7 @@
 package jackwork.parts;
 
+import jackwork.design.StringEntry;
+import jackwork.design.WorkshopFile;
 import jackwork.geometry.Point;
 import jackwork.stock.FrictionPair;
 import jackwork.stock.Uncertain;
@@ -25,6 +27,8 @@ public record StringRun(
         Uncertain holds,
         double slack)
         implements Link {
+
+    private static final String CORD = "cord";
 
     /**
      * @param radius of a post with the cord's half thickness, mm; 0 for an eyelet
@@ -62,5 +66,35 @@ public record StringRun(
                 .map(g -> new Guide(g.body(), g.at(), g.radius(), g.side(), Link.changed(g.friction(), pair, other)))
                 .toList();
         return new StringRun(name, a, from, fromPart, now, b, to, toPart, cord, holds, slack);
+    }
+
+    /** As it is written. */
+    public static StringRun of(String name, StringEntry string, Joining around) {
+        WorkshopFile.CordEntry cord = around.cord(string.cord());
+        List<Guide> guides = new ArrayList<>();
+        for (StringEntry.GuideEntry guide : string.over()) {
+            String rod = guide.rod();
+            String eye = guide.eyelet() == null ? around.surface(guide.part()) : Printing.SURFACE;
+            String surface = rod == null ? eye : around.rodSurface(rod);
+            guides.add(new Guide(
+                    around.body(guide.part()),
+                    around.at(guide.at(), ""),
+                    rod == null ? 0 : around.rodRadius(rod) + cord.diameter().value() / 2,
+                    "right".equals(guide.turns()) ? -1 : 1,
+                    around.rubbing(CORD, surface)));
+        }
+        Double slack = string.slack();
+        return new StringRun(
+                name,
+                around.body(string.from().part()),
+                around.at(string.from()),
+                string.from().part(),
+                guides,
+                around.body(string.to().part()),
+                around.at(string.to()),
+                string.to().part(),
+                string.cord(),
+                cord.holds(),
+                slack == null ? 0 : slack);
     }
 }

@@ -36,14 +36,15 @@ final class Teeth {
     /** Every gear by name. */
     static Map<String, Placed> of(Design design) {
         Teeth teeth = new Teeth();
-        for (Works works : List.of(design.box(), design.figure())) {
+        for (Works works : List.of(design.box().works(), design.figure().works())) {
             works.gears().forEach((name, gear) -> {
                 teeth.entries.put(name, gear);
                 teeth.centres.put(name, Places.at(design, works, gear.at(), name));
             });
         }
-        List<MeshEntry> meshes = new ArrayList<>(design.box().meshes().values());
-        meshes.addAll(design.figure().meshes().values());
+        List<MeshEntry> meshes =
+                new ArrayList<>(design.box().works().joints(MeshEntry.class).values());
+        meshes.addAll(design.figure().works().joints(MeshEntry.class).values());
         // Meshes with a gear that is placed already come first, so that trains turn together.
         while (!meshes.isEmpty()) {
             MeshEntry next = meshes.stream()
@@ -53,8 +54,8 @@ final class Teeth {
             meshes.remove(next);
             teeth.place(next);
         }
-        for (Works works : List.of(design.box(), design.figure())) {
-            works.racks().forEach((name, rack) -> teeth.place(rack));
+        for (Works works : List.of(design.box().works(), design.figure().works())) {
+            works.joints(RackEntry.class).forEach((name, rack) -> teeth.place(rack));
         }
         return teeth.placed;
     }

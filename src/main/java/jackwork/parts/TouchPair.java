@@ -1,5 +1,6 @@
 package jackwork.parts;
 
+import jackwork.design.TouchEntry;
 import jackwork.geometry.Point;
 import jackwork.stock.FrictionPair;
 import java.util.List;
@@ -37,5 +38,21 @@ public record TouchPair(
     public Link rubbing(FrictionPair pair, FrictionPair other) {
         FrictionPair now = Link.changed(friction, pair, other);
         return new TouchPair(name, a, partA, radius, shapeA, b, partB, shapeB, now);
+    }
+
+    /** As it is written. */
+    public static TouchPair of(String name, TouchEntry touch, Joining around) {
+        String rod = touch.rod();
+        boolean peg = rod != null;
+        return new TouchPair(
+                name,
+                around.body(touch.part()),
+                touch.part(),
+                peg ? around.rodRadius(String.valueOf(rod)) : 0,
+                peg ? List.of(around.at(touch.peg(), "")) : around.edge(touch.part()),
+                around.body(touch.on()),
+                touch.on(),
+                around.edge(touch.on()),
+                peg ? around.onRod(String.valueOf(rod), touch.on()) : around.between(touch.part(), touch.on()));
     }
 }

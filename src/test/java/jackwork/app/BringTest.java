@@ -130,8 +130,8 @@ class BringTest {
         assertThat(maker.make(plan)).isEqualTo("marsh-crane");
         Design design = DesignReader.read(hut.resolve("marsh-crane"));
         assertThat(design.name()).isEqualTo("Marsh crane");
-        assertThat(design.figure().parts()).containsOnlyKeys("legs", "body", "head", "wing", "crank-rod");
-        assertThat(design.figure().glued()).containsExactly(List.of("body", "head", "wing"));
+        assertThat(design.figure().works().parts()).containsOnlyKeys("legs", "body", "head", "wing", "crank-rod");
+        assertThat(design.figure().works().glued()).containsExactly(List.of("body", "head", "wing"));
         assertThat(design.file().coins()).containsExactly("EUR-0.20", "EUR-0.50", "EUR-1", "EUR-2");
         DesignCheck check = DesignCheck.of(design);
         assertThat(check.subject().stroke().reach()).isEqualTo(1);
@@ -259,9 +259,9 @@ class BringTest {
                 List.of("wing"));
         redraw.accept(id, plan);
         Design design = DesignReader.read(hut.resolve(id));
-        assertThat(design.figure().parts()).containsOnlyKeys("legs", "body", "head", "crank-rod", "hat");
-        assertThat(design.figure().glued()).containsExactly(List.of("body", "head", "hat"));
-        assertThat(design.figure().pins()).containsKeys("hip", "crank", "crank-lever", "neck-1", "neck-2");
+        assertThat(design.figure().works().parts()).containsOnlyKeys("legs", "body", "head", "crank-rod", "hat");
+        assertThat(design.figure().works().glued()).containsExactly(List.of("body", "head", "hat"));
+        assertThat(design.figure().works().pins()).containsKeys("hip", "crank", "crank-lever", "neck-1", "neck-2");
         Point moved = design.figureDrawing().circle("hip").orElseThrow().centre();
         assertThat(moved.distance(hip.was().point())).isCloseTo(1.5, within(0.01));
         assertThat(DesignCheck.of(design).subject().stroke().reach()).isEqualTo(1);

@@ -205,8 +205,8 @@ class BringBrowserTest {
                 new Page.WaitForSelectorOptions()
                         .setState(com.microsoft.playwright.options.WaitForSelectorState.ATTACHED));
         Design after = DesignReader.read(hut.resolve("perched-bird"));
-        assertThat(after.figure().pins().keySet())
-                .isEqualTo(before.figure().pins().keySet());
+        assertThat(after.figure().works().pins().keySet())
+                .isEqualTo(before.figure().works().pins().keySet());
         assertThat(bodyTurns(page)).isGreaterThan(3);
         page.locator("[data-step=undo]").click();
         page.waitForCondition(() -> Math.abs(DesignReader.read(hut.resolve("perched-bird"))
@@ -261,7 +261,7 @@ class BringBrowserTest {
         page.locator(".make").click();
         page.waitForSelector("jackwork-page[data-ready=blue-fish]");
         Design design = DesignReader.read(hut.resolve("blue-fish"));
-        assertThat(design.figure().parts()).containsOnlyKeys("fish", "stand", "crank-rod");
+        assertThat(design.figure().works().parts()).containsOnlyKeys("fish", "stand", "crank-rod");
         assertThat(design.figureDrawing().outline("fish").orElseThrow().bounds().width())
                 .isCloseTo(110, within(0.5));
         page.close();
