@@ -1,6 +1,9 @@
 package jackwork.app;
 
+import static jackwork.design.YamlWords.quoted;
+
 import jackwork.design.DesignEdit;
+import jackwork.design.YamlWords;
 import jackwork.drawing.DrawingSvg;
 import jackwork.geometry.Outline;
 import java.util.LinkedHashMap;
@@ -8,7 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 
-/** The texts of a new design's files. Names in them are plain words; what is typed freely is quoted. */
+/** The texts of a new design's files. */
 final class BringText {
 
     private final BringFigure figure;
@@ -26,7 +29,7 @@ final class BringText {
      */
     static String design(BringPlan plan, String boxPath, List<String> coins) {
         return "format: 1\nname: " + quoted(plan.name()) + "\nbox: " + quoted(boxPath)
-                + "\nfigure: figure.yaml\ncoins: [" + String.join(", ", coins) + "]\n";
+                + "\nfigure: figure.yaml\ncoins: " + list(coins) + "\n";
     }
 
     static String drawing(BringFigure figure) {
@@ -53,7 +56,7 @@ final class BringText {
         out.append("format: 1\nname: ").append(quoted(figure.plan().name())).append("\ndrawing: figure.svg\n\n");
         out.append("# layers are counted from the back\nparts:\n");
         figure.parts().values().forEach(part -> {
-            out.append("  ").append(part.name()).append(": {stock: ").append(part.stock());
+            out.append("  ").append(quoted(part.name())).append(": {stock: ").append(quoted(part.stock()));
             out.append(", layer: ").append(part.layer());
             if (!part.paint().isEmpty()) {
                 out.append(", paint: ").append(quoted(part.paint()));
@@ -70,15 +73,12 @@ final class BringText {
                         LinkedHashMap::new,
                         Collectors.mapping(BringFigure.Made::name, Collectors.toList())));
         List<String> fixed = bodies.remove(BringPlan.STANDS);
-        out.append("\nfixed: [")
-                .append(String.join(", ", fixed == null ? List.of() : fixed))
-                .append("]\n");
+        out.append("\nfixed: ").append(list(fixed == null ? List.of() : fixed)).append("\n");
         bodies.values().removeIf(group -> group.size() < 2);
         if (!bodies.isEmpty()) {
             out.append("glued:\n");
             bodies.values()
-                    .forEach(group ->
-                            out.append("  - [").append(String.join(", ", group)).append("]\n"));
+                    .forEach(group -> out.append("  - ").append(list(group)).append("\n"));
         }
     }
 
@@ -92,26 +92,26 @@ final class BringText {
             out.append("\nstrings:\n");
             figure.strings()
                     .forEach((name, string) -> out.append("  ")
-                            .append(name)
+                            .append(quoted(name))
                             .append(":\n    cord: ")
-                            .append(cord)
+                            .append(quoted(cord))
                             .append("\n    from: {part: ")
-                            .append(string.part())
+                            .append(quoted(string.part()))
                             .append(", at: ")
-                            .append(name)
+                            .append(quoted(name))
                             .append("}\n    to: {part: ")
-                            .append(figure.box().box().lever().part())
+                            .append(quoted(figure.box().box().lever().part()))
                             .append(", at: ")
-                            .append(string.leverPoint())
+                            .append(quoted(string.leverPoint()))
                             .append("}\n"));
         }
         if (!figure.weights().isEmpty()) {
             out.append("\nweights:\n");
             figure.weights()
                     .forEach((name, weight) -> out.append("  ")
-                            .append(name)
+                            .append(quoted(name))
                             .append(": {on: ")
-                            .append(weight.part())
+                            .append(quoted(weight.part()))
                             .append(", mass: ")
                             .append(DesignEdit.words(weight.grams()))
                             .append("}\n"));
@@ -125,18 +125,15 @@ final class BringText {
 
     private void holes(String name, List<String> parts) {
         out.append("  ")
-                .append(name)
-                .append(": {parts: [")
-                .append(String.join(", ", parts))
-                .append("], rod: ")
-                .append(rod)
+                .append(quoted(name))
+                .append(": {parts: ")
+                .append(list(parts))
+                .append(", rod: ")
+                .append(quoted(rod))
                 .append("}\n");
     }
 
-    /** Bare where YAML takes it for nothing else; a JSON string is a YAML string. */
-    static String quoted(String text) {
-        boolean plain = text.matches("\\p{L}[\\p{L}0-9_-]+( [\\p{L}0-9_-]+)*")
-                && !text.matches("(?i)true|false|null|yes|no|on|off");
-        return plain ? text : Json.mapper().writeValueAsString(text);
+    private static String list(List<String> words) {
+        return words.stream().map(YamlWords::quoted).collect(Collectors.joining(", ", "[", "]"));
     }
 }

@@ -5,6 +5,8 @@ import jackwork.design.DesignFolders;
 import jackwork.design.DesignReader;
 import jackwork.design.WholeFile;
 import jackwork.design.WorkshopReader;
+import jackwork.design.YamlEdit;
+import jackwork.design.YamlWords;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.FileAlreadyExistsException;
@@ -13,7 +15,6 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.util.List;
 import java.util.Objects;
-import java.util.regex.Matcher;
 import java.util.stream.Stream;
 
 /**
@@ -88,10 +89,10 @@ final class NewDesign {
         String box = bring(demo, source.resolve(design.file().box()).normalize(), workshop, folder);
         String figure = bring(demo, source.resolve(design.file().figure()).normalize(), workshop, folder);
         Path file = folder.resolve("design.yaml");
-        String text = Files.readString(file, StandardCharsets.UTF_8)
-                .replaceFirst("(?m)^name:.*$", Matcher.quoteReplacement("name: " + BringText.quoted(title)))
-                .replace("box: " + design.file().box(), "box: " + box)
-                .replace("figure: " + design.file().figure(), "figure: " + figure);
+        String text = Files.readString(file, StandardCharsets.UTF_8);
+        text = YamlEdit.set(DesignReader.FILE, text, List.of("name"), YamlWords.quoted(title));
+        text = YamlEdit.set(DesignReader.FILE, text, List.of("box"), YamlWords.quoted(box));
+        text = YamlEdit.set(DesignReader.FILE, text, List.of("figure"), YamlWords.quoted(figure));
         Files.writeString(file, text, StandardCharsets.UTF_8);
     }
 

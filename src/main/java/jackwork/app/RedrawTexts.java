@@ -5,6 +5,7 @@ import jackwork.design.DesignFiles;
 import jackwork.design.EntryEdit;
 import jackwork.design.Works;
 import jackwork.design.YamlEdit;
+import jackwork.design.YamlWords;
 import jackwork.drawing.Candidates;
 import jackwork.drawing.DrawingSvg;
 import jackwork.drawing.Redrawing;
@@ -79,10 +80,10 @@ final class RedrawTexts {
                 files,
                 texts,
                 "figure.parts." + part.name(),
-                "{stock: " + part.stock() + ", layer: " + part.layer() + "}");
+                "{stock: " + YamlWords.quoted(part.stock()) + ", layer: " + part.layer() + "}");
         Works figure = design.figure().works();
         List<String> path;
-        String value = part.name();
+        String value = YamlWords.quoted(part.name());
         int group = group(part.on());
         if (!figure.parts().containsKey(part.on())) {
             throw new BringException(
@@ -93,7 +94,7 @@ final class RedrawTexts {
             int size = figure.glued().get(group).size();
             path = List.of("glued", String.valueOf(group), String.valueOf(size));
         } else {
-            value = "[" + part.on() + ", " + part.name() + "]";
+            value = "[" + YamlWords.quoted(part.on()) + ", " + value + "]";
             path = List.of("glued", String.valueOf(figure.glued().size()));
             if (figure.glued().isEmpty()) {
                 path = List.of("glued");

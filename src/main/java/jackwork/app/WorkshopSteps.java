@@ -1,10 +1,10 @@
 package jackwork.app;
 
 import jackwork.design.DesignEdit;
-import jackwork.design.WorkshopEdit;
 import jackwork.design.WorkshopFile;
 import jackwork.design.WorkshopReader;
 import jackwork.design.WorkshopSplice;
+import jackwork.design.YamlWords;
 import jackwork.stock.Basis;
 import jackwork.stock.Uncertain;
 import java.util.List;
@@ -63,11 +63,7 @@ final class WorkshopSteps {
             case YES_NO -> WorkshopSplice.value(text, step.path(), step.value().equals("yes") ? "true" : "false");
             case WORD ->
                 WorkshopSplice.value(
-                        text,
-                        step.path(),
-                        value.choices().contains(step.value())
-                                ? step.value()
-                                : WorkshopSplice.quoted(step.value().strip()));
+                        text, step.path(), YamlWords.quoted(step.value().strip()));
         };
     }
 
@@ -89,7 +85,7 @@ final class WorkshopSteps {
 
     private static String friction(String text, WorkshopStep step) {
         String[] pair = step.path().substring("friction.".length()).split(",", 2);
-        return WorkshopEdit.withFriction(text, pair[0], pair[1], typed("1", step));
+        return WorkshopSplice.friction(text, pair[0], pair[1], typed("1", step));
     }
 
     private static Uncertain typed(String unit, WorkshopStep step) {

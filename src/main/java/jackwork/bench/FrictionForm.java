@@ -1,6 +1,6 @@
 package jackwork.bench;
 
-import jackwork.design.WorkshopEdit;
+import jackwork.design.WorkshopSplice;
 import jackwork.stock.Uncertain;
 import java.util.List;
 
@@ -37,7 +37,7 @@ final class FrictionForm implements Form {
     @Override
     public String edit(String workshop, String about, Uncertain value) {
         List<String> surfaces = surfaces(about);
-        return WorkshopEdit.withFriction(workshop, surfaces.get(0), surfaces.get(1), value);
+        return WorkshopSplice.friction(workshop, surfaces.get(0), surfaces.get(1), value);
     }
 
     /** {@code coin,wood}. */

@@ -1,6 +1,6 @@
 package jackwork.bench;
 
-import jackwork.design.WorkshopEdit;
+import jackwork.design.WorkshopSplice;
 import jackwork.stock.Uncertain;
 import java.util.Arrays;
 import java.util.List;
@@ -56,6 +56,6 @@ final class KerfForm implements Form {
 
     @Override
     public String edit(String workshop, String about, Uncertain value) {
-        return WorkshopEdit.with(workshop, PLACE, value);
+        return WorkshopSplice.measured(workshop, PLACE, value);
     }
 }

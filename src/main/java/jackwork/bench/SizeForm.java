@@ -1,6 +1,6 @@
 package jackwork.bench;
 
-import jackwork.design.WorkshopEdit;
+import jackwork.design.WorkshopSplice;
 import jackwork.stock.Uncertain;
 import java.util.List;
 
@@ -56,6 +56,6 @@ enum SizeForm implements Form {
 
     @Override
     public String edit(String workshop, String about, Uncertain value) {
-        return WorkshopEdit.with(workshop, place(about), value);
+        return WorkshopSplice.measured(workshop, place(about), value);
     }
 }

@@ -39,7 +39,7 @@ final class Renaming {
         NameKind.ofSection(section).ifPresent(kind -> {
             for (DesignTexts.Named named : texts.mentions(file, kind, name)) {
                 if (!named.mention().isKey()) {
-                    texts.set(named.file(), named.mention().path(), other);
+                    texts.set(named.file(), named.mention().path(), YamlWords.quoted(other));
                 } else if (!texts.has(named.file(), named.mention().path())) {
                     throw new IllegalStateException("a key that is not there: " + named.mention());
                 } else {
@@ -85,7 +85,7 @@ final class Renaming {
             requireNoEngraving(drawing, file, name);
             if (!texts.has(file, List.of(section, name, "drawn"))
                     && drawing.outlines().containsKey(name)) {
-                texts.set(file, List.of(section, name, "drawn"), name);
+                texts.set(file, List.of(section, name, "drawn"), YamlWords.quoted(name));
             }
             return;
         }
@@ -108,7 +108,7 @@ final class Renaming {
                     && texts.has(file, List.of(section, name))
                     && !texts.has(file, at)
                     && drawing.circles().containsKey(name)) {
-                texts.set(file, at, name);
+                texts.set(file, at, YamlWords.quoted(name));
             }
         }
     }

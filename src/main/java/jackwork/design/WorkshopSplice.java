@@ -2,8 +2,12 @@ package jackwork.design;
 
 import jackwork.stock.Basis;
 import jackwork.stock.Uncertain;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.stream.Collectors;
 
 /**
  * Any value of a {@code workshop.yaml} written, added or taken out; comments and order stay byte for byte. What comes out
@@ -39,11 +43,71 @@ public final class WorkshopSplice {
 
     /** Puts a number, with its interval and basis, where there may be one already. */
     public static String number(String text, String path, Uncertain value) {
+        return says(text, path) ? measured(text, path, value) : value(text, path, written(value));
+    }
+
+    /**
+     * Puts a number in place of one that the file has; where its interval stands line by line, what is missing of it is
+     * added behind the others.
+     *
+     * @param path {@code laser.kerf}
+     * @throws DesignException when it has none there, or it cannot be changed without changing others
+     */
+    public static String measured(String text, String path, Uncertain value) {
         List<String> words = words(path);
-        String after = YamlEdit.has(WorkshopReader.FILE, text, words)
-                ? WorkshopEdit.with(text, path, value)
-                : put(text, words, WorkshopEdit.words(value));
+        Object there = YamlEdit.valueAt(WorkshopReader.FILE, text, words);
+        if (there == null) {
+            throw DesignException.of(WorkshopReader.FILE, "has no " + path + " to put a measured value in");
+        }
+        if (there instanceof List<?>) {
+            throw DesignException.of(WorkshopReader.FILE, path + " is no number");
+        }
+        if (!(there instanceof Map<?, ?>)) {
+            return read(YamlEdit.set(WorkshopReader.FILE, text, words, written(value)));
+        }
+        String after = text;
+        for (Map.Entry<String, String> field : fields(value).entrySet()) {
+            List<String> place = new ArrayList<>(words);
+            place.add(field.getKey());
+            after = YamlEdit.set(WorkshopReader.FILE, after, place, field.getValue());
+        }
         return read(after);
+    }
+
+    /** Friction of two surfaces: in place of what the file has for them, in either order, else behind the others. */
+    public static String friction(String text, String a, String b, Uncertain value) {
+        List<WorkshopFile.FrictionEntry> known = WorkshopReader.parse(text).friction();
+        for (int i = 0; i < known.size(); i++) {
+            List<String> between = known.get(i).between();
+            if (between.equals(List.of(a, b)) || between.equals(List.of(b, a))) {
+                return measured(text, "friction." + i + ".coefficient", value);
+            }
+        }
+        String entry = "{between: [" + YamlWords.quoted(a) + ", " + YamlWords.quoted(b) + "], coefficient: "
+                + written(value) + "}";
+        List<String> list = List.of("friction");
+        boolean isList = YamlEdit.valueAt(WorkshopReader.FILE, text, list) instanceof List<?>;
+        return read(
+                isList
+                        ? YamlEdit.set(
+                                WorkshopReader.FILE, text, List.of("friction", String.valueOf(known.size())), entry)
+                        : YamlEdit.set(WorkshopReader.FILE, text, list, "[" + entry + "]"));
+    }
+
+    private static Map<String, String> fields(Uncertain value) {
+        Map<String, String> fields = new LinkedHashMap<>();
+        fields.put("value", DesignEdit.words(value.value()));
+        fields.put("low", DesignEdit.words(value.low()));
+        fields.put("high", DesignEdit.words(value.high()));
+        fields.put("basis", value.basis().name().toLowerCase(Locale.ROOT));
+        fields.put("source", YamlWords.quoted(value.source()));
+        return fields;
+    }
+
+    private static String written(Uncertain value) {
+        return fields(value).entrySet().stream()
+                .map(field -> field.getKey() + ": " + field.getValue())
+                .collect(Collectors.joining(", ", "{", "}"));
     }
 
     /**
@@ -52,11 +116,6 @@ public final class WorkshopSplice {
      */
     public static String value(String text, String path, String yaml) {
         return read(put(text, words(path), yaml));
-    }
-
-    /** Text as a value. */
-    public static String quoted(String words) {
-        return "\"" + words.replace("\\", "\\\\").replace("\"", "\\\"") + "\"";
     }
 
     public static String remove(String text, String path) {
@@ -77,13 +136,9 @@ public final class WorkshopSplice {
         int own = Math.max(Math.min(2, path.size()), there + 1);
         StringBuilder value = new StringBuilder(yaml);
         for (int i = path.size() - 1; i >= own; i--) {
-            value.insert(0, "{" + key(path.get(i)) + ": ").append("}");
+            value.insert(0, "{" + YamlWords.quoted(path.get(i)) + ": ").append("}");
         }
         return YamlEdit.set(WorkshopReader.FILE, text, path.subList(0, own), value.toString());
-    }
-
-    private static String key(String word) {
-        return word.toLowerCase(Locale.ROOT).matches("[a-z][a-z0-9 -]*[a-z0-9]|[a-z]") ? word : quoted(word);
     }
 
     private static List<String> words(String path) {

@@ -1,23 +1,26 @@
 package jackwork.design;
 
-import java.util.ArrayList;
+import static jackwork.design.YamlText.child;
+import static jackwork.design.YamlText.heads;
+import static jackwork.design.YamlText.isBlock;
+import static jackwork.design.YamlText.items;
+import static jackwork.design.YamlText.number;
+
 import java.util.List;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
-import org.snakeyaml.engine.v2.common.FlowStyle;
 import org.snakeyaml.engine.v2.common.ScalarStyle;
-import org.snakeyaml.engine.v2.exceptions.Mark;
 import org.snakeyaml.engine.v2.nodes.CollectionNode;
 import org.snakeyaml.engine.v2.nodes.MappingNode;
 import org.snakeyaml.engine.v2.nodes.Node;
-import org.snakeyaml.engine.v2.nodes.NodeTuple;
 import org.snakeyaml.engine.v2.nodes.ScalarNode;
 import org.snakeyaml.engine.v2.nodes.SequenceNode;
 import org.snakeyaml.engine.v2.nodes.Tag;
 
 /**
- * Splices single values of a YAML text in and out; every other character stays, comments and order with them. What was
- * spliced is read again and must be what was meant, else nothing is changed and the reason is told.
+ * Splices single values of a YAML text in and out, and gives keys other names; every other character stays, comments and
+ * order with them. What was spliced is read again and must be what was meant, else nothing is changed and the reason is
+ * told with its place.
  *
  * <p>A path is a list of words: keys of mappings, numbers (from 0) of sequences.
  */
@@ -25,302 +28,345 @@ public final class YamlEdit {
 
     private final String name;
     private final String text;
-    private final Node root;
+    private final List<String> path;
+    private final YamlText places;
+    /** What the text says before. */
+    private final Object before;
 
-    private YamlEdit(String name, String text) {
+    private YamlEdit(String name, String text, List<String> path) {
         this.name = name;
         this.text = text;
-        this.root = YamlFile.parse(name, text, new ArrayList<>()).root();
+        this.path = path;
+        this.places = new YamlText(name, text);
+        this.before = YamlValues.of(name, places.root());
     }
 
     /**
-     * Puts a value where there may be one already. A key that is not there is added to its mapping, at the end; so is a
-     * mapping of the first rank that it belongs into. In a sequence, the number after the last adds to it.
+     * Puts a value where there may be one already. A key that is not there is added to its mapping, at the end: there it
+     * parts no other key from the comments above it and beside it. So is a mapping of the first rank that it belongs into.
+     * In a sequence, the number after the last adds to it.
      *
      * @param name of the file, for what is told
-     * @param value as it is written: {@code 12.5}, {@code [3, 4]}, {@code {on: body, mass: 5}}
+     * @param value as it is written: {@code 12.5}, {@code [3, 4]}, {@code {on: body, mass: 5}}; text as
+     *     {@link YamlWords#quoted} has it
      * @throws DesignException when the text cannot be spliced there
      */
     public static String set(String name, String text, List<String> path, String value) {
-        YamlEdit edit = new YamlEdit(name, text);
-        return edit.verified(path, value, edit.put(path, value));
+        YamlEdit edit = new YamlEdit(name, text, path);
+        if (value.lines().count() != 1) {
+            throw edit.refused(null, "its new value must be written on one line");
+        }
+        String spliced = edit.put(value);
+        return edit.verified(spliced, YamlValues.with(edit.before, path, edit.read(value)));
     }
 
     /**
-     * Takes a value out, with its key; a mapping of the first rank that would be left with nothing goes with it.
+     * Takes a value out, with its key; a mapping of the first rank that would be left with nothing goes with it, another
+     * stays as an empty one.
      *
      * @throws DesignException when there is no such value, or the text cannot be spliced there
      */
     public static String remove(String name, String text, List<String> path) {
-        YamlEdit edit = new YamlEdit(name, text);
-        return edit.verified(path, null, edit.take(path));
+        YamlEdit edit = new YamlEdit(name, text, path);
+        String spliced = edit.take();
+        return edit.verified(spliced, YamlValues.without(edit.before, path));
     }
 
-    static String renameKey(String name, String text, List<String> path, String key) {
-        if (!path.isEmpty()) {
-            throw new UnsupportedOperationException(name + text + key);
-        }
-        return text;
+    /**
+     * Gives a key another name, in its place; whatever it stands for stays, with anchors that may be in it.
+     *
+     * @param newKey any text; it is quoted where it must be
+     * @throws DesignException when there is no such key, its mapping has one of the new name, its mapping or the key is
+     *     shared by an anchor, or the key is more than a word
+     */
+    public static String renameKey(String name, String text, List<String> path, String newKey) {
+        YamlEdit edit = new YamlEdit(name, text, path);
+        String spliced = edit.rename(newKey);
+        return edit.verified(spliced, YamlValues.renamed(edit.before, path, newKey));
     }
 
     static boolean has(String name, String text, List<String> path) {
-        return valueAt(name, text, path) != null;
+        return new YamlText(name, text).at(path) != null;
     }
 
     /** What stands at a path, as plain values; null when nothing does. */
     static @Nullable Object valueAt(String name, String text, List<String> path) {
-        Node node = new YamlEdit(name, text).root;
-        for (String word : path) {
-            Node next = child(node, word);
-            if (next == null) {
-                return null;
-            }
-            node = next;
-        }
-        return YamlValues.of(node);
+        Node node = new YamlText(name, text).at(path);
+        return node == null ? null : YamlValues.of(name, node);
     }
 
     /** All that a text says, as plain values. */
     static Object values(String name, String text) {
-        return YamlValues.of(new YamlEdit(name, text).root);
+        return YamlValues.of(name, new YamlText(name, text).root());
     }
 
-    private String put(List<String> path, String value) {
-        Node parent = parent(path, value);
+    private String put(String value) {
+        requireAlone(path);
+        Node parent = places.at(above(path));
         if (parent == null) {
-            String key = path.get(0);
-            String end = text.isEmpty() || text.endsWith("\n") ? "" : newline();
-            return text + end + newline() + key + ":" + newline() + "  " + path.get(1) + ": " + value + newline();
+            return putInNew(value);
         }
-        Node old = child(parent, last(path));
-        if (old != null) {
-            checkPlain(old, path);
-            return old.getTag().equals(Tag.NULL) && start(old) == end(old)
-                    ? text.substring(0, start(old)) + " " + value + text.substring(end(old))
-                    : text.substring(0, start(old)) + value + text.substring(end(old));
-        }
-        checkPlain(parent, path);
-        return add(parent, parent instanceof SequenceNode ? value : last(path) + ": " + value, path);
+        Node old = child(parent, last());
+        return old == null ? add(parent, value) : replace(parent, old, value);
     }
 
-    /** Where the path's last word belongs; null when its mapping of the first rank is not there yet. */
-    private @Nullable Node parent(List<String> path, String value) {
-        Node node = root;
-        for (int i = 0; i < path.size() - 1; i++) {
-            Node next = child(node, path.get(i));
-            if (next == null && i == 0 && path.size() == 2 && root instanceof MappingNode mapping && isBlock(mapping)) {
-                return null;
+    private String putInNew(String value) {
+        Node root = places.root();
+        for (int i = 1; i < path.size(); i++) {
+            boolean first = i == 1 && path.size() == 2 && root instanceof MappingNode && isBlock(root);
+            if (places.at(path.subList(0, i)) == null && !first) {
+                throw refused(null, "there is no \"" + path.get(i - 1) + "\" to put " + value + " into");
             }
-            if (next == null) {
-                throw refused(path, "there is no \"" + path.get(i) + "\" to put " + value + " into");
-            }
-            node = next;
         }
-        return node;
+        String newline = places.newline(text.length());
+        String end = text.isEmpty() || text.endsWith("\n") ? "" : newline;
+        return text + end + newline + YamlWords.quoted(path.get(0)) + ":" + newline + "  " + entry(value) + newline;
     }
 
-    private String add(Node parent, String entry, List<String> path) {
-        if (parent instanceof ScalarNode scalar && scalar.getTag().equals(Tag.NULL)) {
-            int at = endOfLine(start(parent));
-            return text.substring(0, at) + newline() + "  " + entry + text.substring(at);
+    private String entry(String value) {
+        return YamlWords.quoted(last()) + ": " + value;
+    }
+
+    private String replace(Node parent, Node old, String value) {
+        if (YamlText.isBlockOfText(old)) {
+            throw refused(old, "a block of text (| or >) stands there; change it in an editor");
         }
-        if (!(parent instanceof CollectionNode<?> collection)) {
-            throw refused(path, "a single value stands there, nothing can be added to it");
+        if (places.hasComment(old)) {
+            throw refused(old, "a comment stands within it, which would be lost; change it in an editor");
         }
-        if (!isBlock(collection)) {
-            int close = end(parent) - 1;
-            List<Node> values = values(parent);
-            int at = values.isEmpty() ? close : end(values.get(values.size() - 1));
-            return text.substring(0, at) + (values.isEmpty() ? "" : ", ") + entry + text.substring(at);
+        if (isBlock(old)) {
+            return replaceBlock(parent, number(parent, last()), value);
         }
-        List<Node> values = values(parent);
-        Node lastValue = values.get(values.size() - 1);
-        int at = endOfLine(endOfContent(lastValue));
+        boolean nothing = places.start(old) == places.end(old);
+        return places.with(places.start(old), places.end(old), nothing ? " " + value : value);
+    }
+
+    /** Behind the key instead of on the lines below it; comments that stand between stay. */
+    private String replaceBlock(Node parent, int number, String value) {
+        Node old = items(parent).get(number);
+        if (!(parent instanceof MappingNode)) {
+            return places.with(places.start(old), places.contentEnd(old), value);
+        }
+        int colon = places.end(heads(parent).get(number));
+        while (colon < text.length() && Character.isWhitespace(text.charAt(colon))) {
+            colon++;
+        }
+        int from = places.lineStart(places.start(old));
+        if (colon >= from || text.charAt(colon) != ':') {
+            throw notFromHere(old);
+        }
+        return text.substring(0, colon + 1)
+                + " "
+                + value
+                + text.substring(colon + 1, from)
+                + text.substring(places.nextLine(places.contentEnd(old)));
+    }
+
+    private String add(Node parent, String value) {
+        List<Node> items = items(parent);
+        if (parent instanceof SequenceNode && !last().equals(String.valueOf(items.size()))) {
+            throw refused(
+                    parent,
+                    "a list of " + items.size() + " stands there, and only number " + items.size()
+                            + ", counted from 0, can be added to it");
+        }
+        if (parent.getTag().equals(Tag.NULL)) {
+            return addToNothing(parent, value);
+        }
+        if (!(parent instanceof CollectionNode<?>)) {
+            throw refused(parent, "a single value stands there, nothing can be added to it");
+        }
+        String entry = parent instanceof SequenceNode ? value : entry(value);
+        if (!isBlock(parent)) {
+            Node last = items.isEmpty() ? null : items.get(items.size() - 1);
+            // What is behind the last stays behind it; but an alias ends elsewhere.
+            boolean known = last != null && last.getAnchor().isEmpty();
+            int at = known ? places.end(last) : places.end(parent) - 1;
+            return places.with(at, at, (items.isEmpty() ? "" : ", ") + entry);
+        }
+        int at = places.lineEnd(places.contentEnd(parent));
         String dash = parent instanceof SequenceNode ? "- " : "";
-        String indent = " ".repeat(parent.getStartMark().orElseThrow().getColumn());
-        return text.substring(0, at) + newline() + indent + dash + entry + text.substring(at);
+        return places.with(at, at, places.newline(at) + " ".repeat(YamlText.column(parent)) + dash + entry);
     }
 
-    private String take(List<String> path) {
-        Node parent = root;
-        for (String word : path.subList(0, path.size() - 1)) {
-            parent = Objects.requireNonNullElse(child(parent, word), root);
+    /** Where a mapping could be and nothing is: its first entry, on a line of its own unless brackets are around it. */
+    private String addToNothing(Node nothing, String value) {
+        List<String> toParent = above(path);
+        Node around = toParent.isEmpty() ? null : places.at(above(toParent));
+        int start = places.start(nothing);
+        if (around == null || !isBlock(around) || start < places.end(nothing)) {
+            boolean written = start < places.end(nothing);
+            return places.with(start, places.end(nothing), (written ? "{" : " {") + entry(value) + "}");
         }
-        Node old = child(parent, last(path));
-        if (old == null) {
-            throw refused(path, "it is not there");
-        }
-        checkPlain(old, path);
-        checkPlain(parent, path);
-        if (isBlock((CollectionNode<?>) parent)) {
-            boolean empties = values(parent).size() == 1 && path.size() == 2;
-            List<String> whole = empties ? path.subList(0, 1) : path;
-            Node first = empties ? parent : old;
-            int from = startOfLine(start(key(empties ? root : parent, last(whole), first)));
-            int to = Math.min(
-                    text.length(), endOfLine(endOfContent(first)) + newline().length());
-            return text.substring(0, from) + text.substring(to);
-        }
-        return takeFromFlow(parent, old, path);
+        int at = places.lineEnd(start);
+        String indent = " ".repeat(YamlText.column(around) + 2);
+        return places.with(at, at, places.newline(at) + indent + entry(value));
     }
 
-    private String takeFromFlow(Node parent, Node old, List<String> path) {
-        List<Node> values = values(parent);
-        int number = values.indexOf(old);
-        int from = start(key(parent, last(path), old));
-        int to = end(old);
-        if (number < values.size() - 1) {
-            while (to < text.length() && text.charAt(to) != ',') {
-                to++;
-            }
-            to++;
-            while (to < text.length() && text.charAt(to) == ' ') {
+    private String take() {
+        Node parent = places.at(above(path));
+        Node old = parent == null ? null : child(parent, last());
+        if (parent == null || old == null) {
+            throw refused(null, "it is not there");
+        }
+        requireAlone(path);
+        boolean single = items(parent).size() == 1;
+        boolean takesMapping = single && path.size() == 2 && parent instanceof MappingNode;
+        if (items(places.root()).size() == 1 && (path.size() == 1 || takesMapping)) {
+            throw refused(old, "it is all that the file says, and an empty file cannot be read");
+        }
+        if (takesMapping) {
+            return takeWithItsMapping(parent, old);
+        }
+        if (!isBlock(parent)) {
+            return takeFromFlow(parent, number(parent, last()));
+        }
+        if (single && path.size() > 1) {
+            String empty = parent instanceof MappingNode ? "{}" : "[]";
+            Node above = Objects.requireNonNull(places.at(above(above(path))));
+            return replaceBlock(above, number(above, path.get(path.size() - 2)), empty);
+        }
+        return takeFromBlock(parent, number(parent, last()));
+    }
+
+    private String takeWithItsMapping(Node mapping, Node old) {
+        Node root = places.root();
+        int number = number(root, path.get(0));
+        if (!isBlock(root)) {
+            return takeFromFlow(root, number);
+        }
+        if (!isBlock(mapping)) {
+            return takeFromBlock(root, number);
+        }
+        // Comments between the two keys stay.
+        int key = places.start(heads(root).get(number));
+        int entry = places.lineStart(places.start(heads(mapping).get(0)));
+        return text.substring(0, places.lineStart(key))
+                + text.substring(Math.min(places.nextLine(key), entry), entry)
+                + text.substring(places.nextLine(places.contentEnd(old)));
+    }
+
+    private String takeFromBlock(Node parent, int number) {
+        int from = places.entryStart(parent, number);
+        int to = places.contentEnd(items(parent).get(number));
+        if (to < from) {
+            throw notFromHere(parent);
+        }
+        if (places.isBlank(places.lineStart(from), from)) {
+            return places.with(places.lineStart(from), places.nextLine(to), "");
+        }
+        // Another entry begins on the line, as in "- a: 1": the next one takes the place.
+        boolean follows = number + 1 < items(parent).size();
+        int next = follows ? places.entryStart(parent, number + 1) : 0;
+        if (!follows || next < to || !places.isBlank(places.lineEnd(to), next)) {
+            throw notFromHere(parent);
+        }
+        return places.with(from, next, "");
+    }
+
+    private String takeFromFlow(Node parent, int number) {
+        Node old = items(parent).get(number);
+        int key = places.start(heads(parent).get(number));
+        int from = key;
+        int to = places.end(old);
+        int comma = text.indexOf(',', to);
+        boolean follows = number < items(parent).size() - 1;
+        boolean trails = number == 0 && comma >= 0 && comma < places.end(parent) && places.isBlank(to, comma);
+        if (follows || trails) {
+            to = Math.max(to, comma + 1);
+            while (to < text.length() && (text.charAt(to) == ' ' || text.charAt(to) == '\t')) {
                 to++;
             }
         } else if (number > 0) {
-            from = end(values.get(number - 1));
+            from = places.end(items(parent).get(number - 1));
         }
-        if (text.substring(from, to)
-                .replace(text.substring(start(old), end(old)), "")
-                .contains("#")) {
-            throw refused(path, "a comment stands between it and its neighbour; take it out in an editor");
+        if (from > key || from < places.start(parent)) {
+            // Its neighbour is an alias and ends somewhere else.
+            from = text.lastIndexOf(',', key - 1);
         }
-        return text.substring(0, from) + text.substring(to);
+        String between = text.substring(from, key) + text.substring(places.end(old), to);
+        if (between.contains("#")) {
+            throw refused(old, "a comment stands between it and its neighbour; take it out in an editor");
+        }
+        return places.with(from, to, "");
+    }
+
+    private String rename(String newKey) {
+        Node parent = places.at(above(path));
+        Node value = parent == null ? null : child(parent, last());
+        if (parent == null || value == null) {
+            throw refused(null, "it is not there");
+        }
+        if (!(parent instanceof MappingNode)) {
+            throw refused(value, "it stands in a list, where nothing has a name");
+        }
+        requireAlone(above(path));
+        if (child(parent, newKey) != null) {
+            throw refused(value, "there is a \"" + newKey + "\" already; choose another name");
+        }
+        ScalarNode key = (ScalarNode) heads(parent).get(number(parent, last()));
+        requireNoAnchor(key);
+        if (YamlText.isBlockOfText(key)) {
+            throw notFromHere(key);
+        }
+        boolean bare = key.getScalarStyle() == ScalarStyle.PLAIN;
+        String words = bare ? YamlWords.quoted(newKey) : YamlWords.inQuotes(newKey);
+        return places.with(places.start(key), places.end(key), words);
     }
 
     /** What was spliced must read as the old text with that one change. */
-    private String verified(List<String> path, @Nullable String value, String spliced) {
-        if (value != null && value.lines().count() != 1) {
-            throw refused(path, "its new value must be written on one line");
-        }
-        Object meant = value == null
-                ? YamlValues.without(YamlValues.of(root), path)
-                : YamlValues.with(YamlValues.of(root), path, read(value));
-        Object read;
+    private String verified(String spliced, Object meant) {
+        boolean asMeant;
         try {
-            read = read(spliced);
+            asMeant = YamlValues.same(meant, read(spliced));
         } catch (DesignException e) {
-            read = "";
+            asMeant = false;
         }
-        if (!Objects.equals(meant, read)) {
-            throw refused(path, "it is written in a way that cannot be changed from here; change it in an editor");
+        if (!asMeant) {
+            throw notFromHere(places.at(path));
         }
         return spliced;
     }
 
     private Object read(String yaml) {
-        return YamlValues.of(YamlFile.parse(name, yaml, new ArrayList<>()).root());
+        return values(name, yaml);
     }
 
-    private static @Nullable Node child(Node node, String word) {
-        if (node instanceof MappingNode mapping) {
-            return mapping.getValue().stream()
-                    .filter(tuple -> YamlValues.key(tuple).equals(word))
-                    .map(NodeTuple::getValueNode)
-                    .findFirst()
-                    .orElse(null);
-        }
-        if (node instanceof SequenceNode sequence && word.matches("\\d{1,4}")) {
-            int number = Integer.parseInt(word);
-            return number < sequence.getValue().size() ? sequence.getValue().get(number) : null;
-        }
-        return null;
+    private static List<String> above(List<String> path) {
+        return path.subList(0, Math.max(0, path.size() - 1));
     }
 
-    /** The key's node in a mapping, the value's own in a sequence. */
-    private static Node key(Node parent, String word, Node value) {
-        if (parent instanceof MappingNode mapping) {
-            return mapping.getValue().stream()
-                    .filter(tuple -> YamlValues.key(tuple).equals(word))
-                    .map(NodeTuple::getKeyNode)
-                    .findFirst()
-                    .orElse(value);
-        }
-        return value;
-    }
-
-    private static List<Node> values(Node node) {
-        if (node instanceof MappingNode mapping) {
-            return mapping.getValue().stream().map(NodeTuple::getValueNode).toList();
-        }
-        return node instanceof SequenceNode sequence ? sequence.getValue() : List.of();
-    }
-
-    private static boolean isBlock(CollectionNode<?> node) {
-        return node.getFlowStyle() == FlowStyle.BLOCK;
-    }
-
-    private static String last(List<String> path) {
+    private String last() {
         return path.get(path.size() - 1);
     }
 
-    /** An anchored value is the value of other places too. */
-    private void checkPlain(Node node, List<String> path) {
-        if (node.getAnchor().isPresent() || isSharedAt(node, path)) {
-            throw refused(path, "it is shared by an anchor (&) or alias (*); write it out in an editor first");
+    /** An anchored value is the value of other places too, and so is all that stands in it. */
+    private void requireAlone(List<String> path) {
+        for (int i = 0; i <= path.size(); i++) {
+            Node node = places.at(path.subList(0, i));
+            if (node != null) {
+                requireNoAnchor(node);
+            }
         }
     }
 
-    /** Whether a value stands before its own key or its neighbour: then it stands elsewhere, and is an alias here. */
-    private boolean isSharedAt(Node node, List<String> path) {
-        Node above = root;
-        for (String word : path) {
-            Node next = child(above, word);
-            if (next == null) {
-                return false;
-            }
-            if (next.getAnchor().isPresent() || start(next) < start(key(above, word, next))) {
-                return true;
-            }
-            if (next.equals(node)) {
-                return false;
-            }
-            above = next;
+    private void requireNoAnchor(Node node) {
+        if (node.getAnchor().isPresent()) {
+            throw refused(
+                    node,
+                    "it is shared by an anchor (&) or alias (*) and cannot be changed without changing other values;"
+                            + " write it out in an editor first");
         }
-        return false;
     }
 
-    /** Behind the last character that belongs to a value; a block's own mark stands behind its comments as well. */
-    private int endOfContent(Node node) {
-        List<Node> values = values(node);
-        if (node instanceof CollectionNode<?> collection && isBlock(collection) && !values.isEmpty()) {
-            return endOfContent(values.get(values.size() - 1));
-        }
-        int end = end(node);
-        boolean folds = node instanceof ScalarNode scalar
-                && (scalar.getScalarStyle() == ScalarStyle.LITERAL || scalar.getScalarStyle() == ScalarStyle.FOLDED);
-        return folds ? Math.max(0, end - 1) : end;
+    private DesignException notFromHere(@Nullable Node at) {
+        return refused(at, "it is written in a way that cannot be changed from here; change it in an editor");
     }
 
-    private int startOfLine(int at) {
-        return text.lastIndexOf('\n', at - 1) + 1;
-    }
-
-    /** Before the line's end. */
-    private int endOfLine(int at) {
-        int feed = text.indexOf('\n', at);
-        int end = feed < 0 ? text.length() : feed;
-        return end > at && text.charAt(end - 1) == '\r' ? end - 1 : end;
-    }
-
-    private String newline() {
-        return text.contains("\r\n") ? "\r\n" : "\n";
-    }
-
-    private int start(Node node) {
-        return index(node.getStartMark().orElseThrow());
-    }
-
-    private int end(Node node) {
-        return index(node.getEndMark().orElseThrow());
-    }
-
-    /** Marks count code points. */
-    private int index(Mark mark) {
-        return text.offsetByCodePoints(0, mark.getIndex());
-    }
-
-    private DesignException refused(List<String> path, String reason) {
-        return DesignException.of(name, "\"" + String.join(".", path) + "\" is left as it is: " + reason);
+    private DesignException refused(@Nullable Node at, String reason) {
+        int line = at == null ? 0 : at.getStartMark().orElseThrow().getLine() + 1;
+        int column = at == null ? 0 : YamlText.column(at) + 1;
+        return new DesignException(List.of(
+                new Problem(name, line, column, "\"" + String.join(".", path) + "\" is left as it is: " + reason)));
     }
 }

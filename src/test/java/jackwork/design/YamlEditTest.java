@@ -42,7 +42,25 @@ class YamlEditTest {
                 "a: [x, y, z]\\n | a.1 | - | a: [x, z]\\n",
                 "a:\\n  - [x, y] # both\\n  - [z]\\n | a.1 | - | a:\\n  - [x, y] # both\\n",
                 "n: 1\\n\\na:\\n  b: 1\\nc: 2\\n | a.b | - | n: 1\\n\\nc: 2\\n",
-                "n: 1\\na:\\n  b: 1 | a.b | - | n: 1\\n"
+                "n: 1\\na:\\n  b: 1 | a.b | - | n: 1\\n",
+                // Comments and empty lines around stay.
+                "n: 1\\na: # all\\n  # about b\\n  b: 1 # one\\n# end\\n | a.b | - | n: 1\\n  # about b\\n# end\\n",
+                "n: 1\\na: >\\n  text\\n\\n# about b\\nb: 2\\n | a | - | n: 1\\n\\n# about b\\nb: 2\\n",
+                "n: 1\\na:\\n  b: 1\\n# end\\n | a | 7 | n: 1\\na: 7\\n# end\\n",
+                "a: # all\\n- x\\n- y # last\\nb: 1\\n | a | [z] | a: [z] # all\\nb: 1\\n",
+                "a:\\n  b: 1\\n  # end of a\\nc: 2\\n | a.d | 3 | a:\\n  b: 1\\n  d: 3\\n  # end of a\\nc: 2\\n",
+                "a: 1\\nb: 2\\r\\n  # c\\n | a | - | b: 2\\r\\n  # c\\n",
+                "a: 1\\n# c\\nb: 2\\r\\n | a | - | # c\\nb: 2\\r\\n",
+                // What is left with nothing.
+                "n: 1\\na: {b: 1} # one\\n | a.b | - | n: 1\\n",
+                "a:\\n  b: # said\\n    # about c\\n    c: 1\\n  d: 2\\n | a.b.c | - | a:\\n  b: {} # said\\n    # about c\\n  d: 2\\n",
+                "a:\\n  - [x, y] # both\\nb: 1\\n | a.0 | - | a: []\\nb: 1\\n",
+                "a: {b: {c: 1}}\\n | a.b.c | - | a: {b: {}}\\n",
+                // Nothing where something could be; words that must be quoted; entries that begin on a dash.
+                "a:\\n  b: # said\\n  c: 1\\n | a.b.d | 3 | a:\\n  b: # said\\n    d: 3\\n  c: 1\\n",
+                "a: null\\n | a.d | 3 | a: {d: 3}\\n",
+                "a: 1\\n | no | 3 | a: 1\\n\"no\": 3\\n",
+                "a:\\n  - b: 1 # one\\n    c: 2 # two\\n | a.0.b | - | a:\\n  - c: 2 # two\\n"
             })
     void onlyWhatMust(String before, String path, String value, String after) {
         List<String> words = List.of(path.strip().split("\\."));
@@ -65,7 +83,15 @@ class YamlEditTest {
                 "a: 1\\n | a | \"2\\nb: 3\" | one line",
                 "a: {b: 1}\\n | a.b | \"2 # c\" | left as it is",
                 "a: {b: 1, # one\\n  c: 2}\\n | a.c | - | comment",
-                "a: 1\\n | b | - | not there"
+                "a: 1\\n | b | - | not there",
+                "b: 1\\n | a.b | - | not there",
+                "a: [x]\\n | a.b | 2 | only number 1",
+                "a: [x]\\n | a.3 | 2 | only number 1",
+                "a: >\\n  text\\n | a | 2 | x.yaml:1:4: \\\"a\\\" is left as it is: a block of text",
+                "n: 1\\na: &k {b: 1}\\n | a.b | 2 | x.yaml:2:4: \\\"a.b\\\" is left as it is: it is shared by an anchor",
+                "a: [1, # one\\n  2]\\n | a | 2 | comment stands within",
+                "a:\\n  b: 1 # one\\n  c: 2\\n | a | 2 | comment stands within",
+                "a:\\n  b: 1\\n | a.b | - | all that the file says"
             })
     void refusedWithTheReason(String before, String path, String value, String reason) {
         List<String> words = List.of(path.strip().split("\\."));
@@ -78,6 +104,65 @@ class YamlEditTest {
                 })
                 .isInstanceOf(DesignException.class)
                 .hasMessageContaining(reason.strip().replace("\\\"", "\""));
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            quoteCharacter = '`',
+            value = {
+                "a:\\n  # about b\\n  b: 1 # b: one\\n  c: 2\\n | a.b | d | a:\\n  # about b\\n  d: 1 # b: one\\n  c: 2\\n",
+                "a: {b: 1, c: {b: 2}}\\r\\n | a.c | d-2 | a: {b: 1, d-2: {b: 2}}\\r\\n",
+                "a: {b: 1, c: {b: 2}} # ä𝄞 | a.c.b | no | a: {b: 1, c: {\"no\": 2}} # ä𝄞",
+                "a: {\"b\":1}\\n | a.b | d | a: {\"d\":1}\\n",
+                "- 'a': 1\\n  c: 2\\n | 0.a | d e | - \"d e\": 1\\n  c: 2\\n",
+                "? a\\n: 1\\n | a | b | ? b\\n: 1\\n",
+                "a: &k 1\\nb: *k\\n | b | c | a: &k 1\\nc: *k\\n",
+                "a:\\n  b: 1\\n | a.b | x: #y | a:\\n  \"x: #y\": 1\\n"
+            })
+    void aKeyGetsAnotherNameInItsPlace(String before, String path, String key, String after) {
+        assertThat(YamlEdit.renameKey("x.yaml", lines(before), List.of(path.split("\\.")), key))
+                .isEqualTo(lines(after));
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            quoteCharacter = '`',
+            value = {
+                "a: {b: 1, c: 2}\\n | a.b | c | already",
+                "a: {b: 1, 'c': 2}\\n | a.b | c | already",
+                "a: {b: 1}\\n | a.b | b | already",
+                "a: &k {b: 1}\\nc: *k\\n | a.b | d | x.yaml:1:4",
+                "a: &k {b: 1}\\nc: *k\\n | c.b | d | anchor",
+                "&k a: 1\\nb: *k\\n | a | d | anchor",
+                "a: &k 1\\n*k : 2\\n | 1 | d | anchor",
+                "? [a, b]\\n: 1\\n | a | d | Non scalar key",
+                "a: [x]\\n | a.0 | d | in a list",
+                "a: 1\\n | b | d | not there",
+                "a: 1\\n | a.b | d | not there",
+                "a: 1\\na: 2\\n | a | d | left as it is"
+            })
+    void aKeyThatIsSharedOrTakenKeepsItsName(String before, String path, String key, String reason) {
+        assertThatThrownBy(() -> YamlEdit.renameKey("x.yaml", lines(before), List.of(path.split("\\.")), key))
+                .isInstanceOf(DesignException.class)
+                .hasMessageContaining(reason);
+    }
+
+    /** What unfolds without end is refused before anything is done with it. */
+    @Test
+    void anAliasBombIsRefused() {
+        StringBuilder bomb = new StringBuilder("n: 1\na0: &a0 [x, x]\n");
+        for (int i = 1; i <= 24; i++) {
+            bomb.append("a%d: &a%d [*a%d, *a%d]\n".formatted(i, i, i - 1, i - 1));
+        }
+        String text = bomb.toString();
+        assertThatThrownBy(() -> YamlEdit.set("x.yaml", text, List.of("n"), "2"))
+                .isInstanceOf(DesignException.class)
+                .hasMessageContaining("remove its aliases");
+        assertThatThrownBy(() -> YamlEdit.set("x.yaml", "n: 1\na: &a [*a]\n", List.of("n"), "2"))
+                .isInstanceOf(DesignException.class)
+                .hasMessageContaining("remove its aliases");
     }
 
     @Test
