@@ -89,7 +89,7 @@ class WorkshopSpliceTest {
         Uncertain wide = new Uncertain(0.1, -0.2, 0.4, "mm", Basis.MEASURED, "two pieces");
         String text = demo();
         assertThatThrownBy(() -> WorkshopSplice.measured(text, "laser.kerf", wide))
-                .hasMessageContaining("whole interval");
+                .hasMessageContaining("expected 0 to 1 mm");
         assertThatThrownBy(() -> WorkshopSplice.measured(text, "laser.curf", READ))
                 .hasMessageContaining("laser.curf");
     }
