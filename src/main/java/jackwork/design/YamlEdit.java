@@ -179,8 +179,8 @@ public final class YamlEdit {
         String entry = parent instanceof SequenceNode ? value : entry(value);
         if (!isBlock(parent)) {
             // What is behind the last stays behind it; but an alias ends elsewhere.
-            boolean behind = !items.isEmpty()
-                    && items.get(items.size() - 1).getAnchor().isEmpty();
+            boolean behind =
+                    !items.isEmpty() && items.get(items.size() - 1).getAnchor().isEmpty();
             int at = behind ? places.end(items.get(items.size() - 1)) : places.end(parent) - 1;
             return places.with(at, at, (items.isEmpty() ? "" : ", ") + entry);
         }
