@@ -178,10 +178,10 @@ public final class YamlEdit {
         }
         String entry = parent instanceof SequenceNode ? value : entry(value);
         if (!isBlock(parent)) {
-            Node last = items.isEmpty() ? null : items.get(items.size() - 1);
             // What is behind the last stays behind it; but an alias ends elsewhere.
-            boolean known = last != null && last.getAnchor().isEmpty();
-            int at = known ? places.end(last) : places.end(parent) - 1;
+            boolean behind =
+                    !items.isEmpty() && items.get(items.size() - 1).getAnchor().isEmpty();
+            int at = behind ? places.end(items.get(items.size() - 1)) : places.end(parent) - 1;
             return places.with(at, at, (items.isEmpty() ? "" : ", ") + entry);
         }
         int at = places.lineEnd(places.contentEnd(parent));
