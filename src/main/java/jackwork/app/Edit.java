@@ -16,7 +16,9 @@ public record Edit(String base, String label, List<Step> steps) implements Paylo
         /** A new entry of the box's or the figure's own file. */
         ADD,
         /** An entry, and whatever cannot be without it. */
-        REMOVE
+        REMOVE,
+        /** An entry, wherever it is named; its other name is the value. */
+        RENAME
     }
 
     /**

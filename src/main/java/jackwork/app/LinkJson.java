@@ -9,6 +9,7 @@ import jackwork.parts.Link;
 import jackwork.parts.LinkKind;
 import jackwork.parts.StringRun;
 import java.util.List;
+import java.util.function.BiConsumer;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
 
@@ -81,8 +82,8 @@ final class LinkJson implements Description {
     }
 
     @Override
-    public Description add(String list) {
-        ArrayNode array = node.get(list) instanceof ArrayNode there ? there : node.putArray(list);
-        return new LinkJson(assembly, array.addObject());
+    public <T> void putList(String name, List<T> items, BiConsumer<T, Description> each) {
+        ArrayNode array = node.putArray(name);
+        items.forEach(item -> each.accept(item, new LinkJson(assembly, array.addObject())));
     }
 }

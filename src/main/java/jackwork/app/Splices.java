@@ -30,6 +30,7 @@ final class Splices {
                     now.computeIfPresent(files.design(), (path, text) -> DesignEdit.with(text, step.path(), value));
                 case ADD -> EntryEdit.add(files, now, step.path(), value);
                 case REMOVE -> EntryEdit.remove(design, files, now, step.path());
+                case RENAME -> EntryEdit.rename(design, files, now, step.path(), value);
             }
         }
         return now;

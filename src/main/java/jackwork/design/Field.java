@@ -22,18 +22,22 @@ public record Field(
         double usualTo,
         String why) {
 
+    private static final Range ANY = new Range(
+            "1",
+            Double.NEGATIVE_INFINITY,
+            Double.POSITIVE_INFINITY,
+            Double.NEGATIVE_INFINITY,
+            Double.POSITIVE_INFINITY,
+            "");
+
     static Field of(Word word) {
-        Range range = Range.of(word)
-                .orElse(new Range(
-                        word.unit(),
-                        Double.NEGATIVE_INFINITY,
-                        Double.POSITIVE_INFINITY,
-                        Double.NEGATIVE_INFINITY,
-                        Double.POSITIVE_INFINITY,
-                        ""));
+        return of(word, Range.of(word).orElse(ANY));
+    }
+
+    static Field of(Word word, Range range) {
         return new Field(
                 word.about(),
-                word.unit(),
+                word.leaf() == Place.class ? range.unit() : word.unit(),
                 word.isWhole(),
                 range.least(),
                 range.most(),

@@ -82,7 +82,6 @@ final class Renaming {
     private void keepDrawn(String file, String section, String name, Word word) {
         Drawing drawing = file.equals(DesignTexts.BOX) ? design.boxDrawing() : design.figureDrawing();
         if (section.equals("parts")) {
-            requireNoEngraving(drawing, file, name);
             if (!texts.has(file, List.of(section, name, "drawn"))
                     && drawing.outlines().containsKey(name)) {
                 texts.set(file, List.of(section, name, "drawn"), YamlWords.quoted(name));
@@ -109,18 +108,6 @@ final class Renaming {
                     && !texts.has(file, at)
                     && drawing.circles().containsKey(name)) {
                 texts.set(file, at, YamlWords.quoted(name));
-            }
-        }
-    }
-
-    private static void requireNoEngraving(Drawing drawing, String file, String name) {
-        String line = "engrave-" + name;
-        for (String id : drawing.lines().keySet()) {
-            if (id.equals(line) || id.startsWith(line + "-")) {
-                throw DesignException.of(
-                        file + ".parts." + name,
-                        "the drawing has engraved lines for it, called \"" + id
-                                + "\"; rename part and lines together in the drawing's editor");
             }
         }
     }

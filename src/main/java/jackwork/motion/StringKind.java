@@ -58,13 +58,12 @@ public final class StringKind implements MechanismKind<StringEntry, StringRun> {
         out.put("from", link.from());
         out.put("to", link.to());
         out.put("slack", link.slack(), 6);
-        for (StringRun.Guide guide : link.over()) {
-            Description over = out.add("over");
+        out.putList("over", link.over(), (guide, over) -> {
             over.putBody("body", guide.body());
             over.put("at", guide.at());
             over.put("radius", guide.radius(), 6);
             over.put("turns", guide.radius() == 0 ? "eyelet" : guide.side() > 0 ? "left" : "right");
             over.put("friction", guide.friction().coefficient().value(), 6);
-        }
+        });
     }
 }

@@ -2,6 +2,7 @@ package jackwork.parts;
 
 import jackwork.geometry.Point;
 import java.util.List;
+import java.util.function.BiConsumer;
 
 /** What is told of a link, value by value; units as in docs/mechanism.md. */
 public interface Description {
@@ -23,6 +24,6 @@ public interface Description {
     /** A body by its number in the assembly; told by its name. */
     void putBody(String name, int body);
 
-    /** Another one of a list. */
-    Description add(String list);
+    /** A list, each item described in turn; an empty one is told as such. */
+    <T> void putList(String name, List<T> items, BiConsumer<T, Description> each);
 }

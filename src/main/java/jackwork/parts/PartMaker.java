@@ -265,7 +265,7 @@ final class PartMaker {
                                 bored,
                                 section(name, outline, bored),
                                 // Only the foremost face is seen.
-                                ply == 1 ? engraving(drawing, name, shift) : List.of(),
+                                ply == 1 ? engraving(drawing, name, part.drawn(), shift) : List.of(),
                                 part.paint(),
                                 part.printed()));
             }
@@ -295,17 +295,20 @@ final class PartMaker {
         }
     }
 
-    /** Open paths called {@code engrave-PART} or {@code engrave-PART-N}. */
-    private static List<List<Point>> engraving(Drawing drawing, String part, Point shift) {
-        String name = "engrave-" + part;
+    /** Open paths called {@code engrave-PART} or {@code engrave-PART-N}, after the part or the outline that it is drawn as. */
+    private static List<List<Point>> engraving(Drawing drawing, String part, @Nullable String drawn, Point shift) {
         List<List<Point>> lines = new ArrayList<>();
         drawing.lines().forEach((id, line) -> {
-            boolean ours = id.equals(name) || (id.startsWith(name + "-") && isNumber(id.substring(name.length() + 1)));
-            if (ours) {
+            if (isEngraved(id, part) || (drawn != null && isEngraved(id, drawn))) {
                 lines.add(line.stream().map(p -> p.plus(shift)).toList());
             }
         });
         return List.copyOf(lines);
+    }
+
+    private static boolean isEngraved(String id, String on) {
+        String name = "engrave-" + on;
+        return id.equals(name) || (id.startsWith(name + "-") && isNumber(id.substring(name.length() + 1)));
     }
 
     private static boolean isNumber(String text) {
