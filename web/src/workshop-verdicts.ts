@@ -1,6 +1,5 @@
 import { html, type TemplateResult } from "lit";
 import type { DesignName, VerdictView } from "./api.js";
-import { inUnits } from "./units.js";
 
 const MARK = { works: "✓", doubtful: "?", fails: "✗" };
 
@@ -40,6 +39,6 @@ function turned(designs: DesignName[], now: ByDesign, before: ByDesign): Templat
 function one({ verdict, hangsOn, trouble }: VerdictView): TemplateResult {
   if (!verdict || !hangsOn) return html`cannot be checked: ${trouble}`;
   return html`<span class="verdict-word ${verdict}"><span aria-hidden="true">${MARK[verdict]}</span> ${verdict}</span>
-    <span class="hang-words">${inUnits(hangsOn.words)}</span>
+    <span class="hang-words">${hangsOn.words}</span>
     ${hangsOn.measureFirst ? html`<span class="how">${hangsOn.measureFirst}</span>` : ""}`;
 }

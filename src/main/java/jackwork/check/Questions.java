@@ -72,7 +72,7 @@ public final class Questions {
     /** A doubt also says which short measurement would settle most of it. */
     private static Finding withMeasurement(Finding finding) {
         return finding.status() == Status.DOUBTFUL
-                ? finding.withRemedy(finding.remedy() + Measurement.toSettle(finding.restsOn()))
+                ? finding.withRemedy(Measurement.toSettle(finding.restsOn()))
                 : finding;
     }
 }
