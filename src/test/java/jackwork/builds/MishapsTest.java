@@ -49,7 +49,7 @@ class MishapsTest {
         List<Finding> found = new TwoCoins().ask(visitor);
         assertThat(found)
                 .anyMatch(finding ->
-                        finding.status() == Status.DOUBTFUL && finding.why().contains("stays"));
+                        finding.status() == Status.DOUBTFUL && finding.why().toString().contains("stays"));
     }
 
     /** The force under which a coin no longer frees the lever lies between nothing and a comfortable press. */
