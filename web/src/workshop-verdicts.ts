@@ -18,7 +18,7 @@ export function verdictsList(designs: DesignName[], now: ByDesign, before: ByDes
         </li>`;
       })}
     </ul>
-    <p class="about">To first order, every guess off at once. “Sample pieces”, under “Will it work?”, varies them all.</p>
+    <p class="about">Every guess tried at both its ends, the effects added. “Sample pieces”, under “Will it work?”, varies all at once.</p>
   `;
 }
 

@@ -21,7 +21,8 @@ class FlowTextTest {
 
     private static final JsonMapper JSON = JsonMapper.builder().build();
     /** Letters that mean something to YAML, line ends of all kinds, letters beyond the first plane. */
-    private static final String LETTERS = "ab1 :,#{}[]\"'\\\n\r\t&*!|>%@`?-~=<./äßж\u0085\u2028\u2029\ufeff\u0000\u007f\u00a0";
+    private static final String LETTERS =
+            "ab1 :,#{}[]\"'\\\n\r\t&*!|>%@`?-~=<./äßж\u0085\u2028\u2029\ufeff\u0000\u007f\u00a0";
 
     private static final long SEED = 19;
     private static final int TRIED = 20_000;
@@ -63,7 +64,8 @@ class FlowTextTest {
 
     @Test
     void placesAreWrittenInTheFramesOfTheirFile() {
-        String written = FlowText.of(json("{\"from\": {\"part\": \"a\", \"at\": [10, 20]}}"), at -> "[" + at.x() / 10 + "]");
+        String written =
+                FlowText.of(json("{\"from\": {\"part\": \"a\", \"at\": [10, 20]}}"), at -> "[" + at.x() / 10 + "]");
         assertThat(written).isEqualTo("{from: {part: a, at: [1.0]}}");
     }
 

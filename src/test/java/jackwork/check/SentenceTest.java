@@ -41,8 +41,10 @@ class SentenceTest {
     @Test
     void aSentenceIsItsWordsAndKeepsItsNumbers() {
         Sentence moves = say("{} moves {} by stroke {}", "beak", mm(25.4), stroke(0.5));
-        assertThat(moves).hasToString("beak moves 25.4 mm by stroke " + stroke(0.5).words());
-        assertThat(moves.inches()).isEqualTo("beak moves 1 in by stroke " + stroke(0.5).words());
+        assertThat(moves)
+                .hasToString("beak moves 25.4 mm by stroke " + stroke(0.5).words());
+        assertThat(moves.inches())
+                .isEqualTo("beak moves 1 in by stroke " + stroke(0.5).words());
         assertThat(moves.pieces()).extracting(Sentence.Said::value).containsExactly(null, 25.4, null, 0.5);
         assertThat(moves.pieces()).extracting(Sentence.Said::unit).containsExactly(null, "mm", null, "stroke");
         assertThat(say("{}; {}", moves, "so")).hasToString(moves + "; so");

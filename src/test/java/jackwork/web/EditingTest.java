@@ -246,7 +246,10 @@ class EditingTest {
     void entriesComeAndGo() throws Exception {
         String before = text("heron/figure.yaml");
         JsonNode view = edited(
-                version(view("heron")), "add", "figure.weights.nose", "{\"on\": \"head\", \"at\": [150, 222], \"what\": \"nut-m3\"}");
+                version(view("heron")),
+                "add",
+                "figure.weights.nose",
+                "{\"on\": \"head\", \"at\": [150, 222], \"what\": \"nut-m3\"}");
         assertThat(text("heron/figure.yaml")).contains("  tail: {on: body, mass: 28}\n  nose: {on: head, at: [");
         view = edited(version(view), "set", "figure.weights.nose.count", "2");
         view = edited(version(view), "remove", "figure.weights.nose", "\"\"");
@@ -272,7 +275,8 @@ class EditingTest {
                     .as(hostile)
                     .isIn(400, 422);
         }
-        assertThat(edit(base, "add", "figure.weights.nose", "\"{on: head, mass: 2}\"").statusCode())
+        assertThat(edit(base, "add", "figure.weights.nose", "\"{on: head, mass: 2}\"")
+                        .statusCode())
                 .isEqualTo(422);
         assertThat(text("heron/figure.yaml")).isEqualTo(figure);
         assertThat(text("heron/design.yaml")).isEqualTo(design);
