@@ -1,11 +1,11 @@
 import { html, type TemplateResult } from "lit";
-import type { DesignView, Pair, Part } from "./api.js";
+import type { DesignView, Pair, Part, Typed } from "./api.js";
 import { deepest, partsOf } from "./inside.js";
 import { fieldUnit, fieldValue, typed } from "./units.js";
 
 export interface AddingActions {
-  /** @param value of the new entry, as the figure's file writes it */
-  add(name: string, value: string): void;
+  /** @param value of the new entry, its fields as the figure's file names them */
+  add(name: string, value: Typed): void;
   close(): void;
   say(words: string): void;
 }
@@ -65,37 +65,35 @@ const FIELDS: Record<string, (view: DesignView) => TemplateResult> = {
 };
 
 type Words = (name: string) => string;
+type Fields = Record<string, Typed>;
 
-const VALUES: Record<string, (view: DesignView, word: Words) => string | Error> = {
+const VALUES: Record<string, (view: DesignView, word: Words) => Typed | Error> = {
   weights: (view, word) =>
     at(view, [word("on")], (place) => {
-      const mass = word("what") === "grams" ? `mass: ${word("count")}` : `what: ${word("what")}, count: ${word("count")}`;
-      return `{on: ${word("on")}, at: ${place}, ${mass}}`;
+      const mass: Fields = word("what") === "grams" ? { mass: word("count") } : { what: word("what"), count: word("count") };
+      return { on: word("on"), at: place, ...mass };
     }),
   pins: (view, word) =>
-    at(
-      view,
-      [word("first"), word("second")],
-      (place) => `{parts: [${word("first")}, ${word("second")}], rod: ${word("rod")}, at: ${place}}`,
-    ),
+    at(view, [word("first"), word("second")], (place) => ({
+      parts: [word("first"), word("second")],
+      rod: word("rod"),
+      at: place,
+    })),
   strings: (view, word) =>
     at(view, [word("from")], (from) =>
-      at(
-        view,
-        [word("to")],
-        (to) =>
-          `{cord: ${word("cord")}, from: {part: ${word("from")}, at: ${from}}, ` +
-          `to: {part: ${word("to")}, at: ${to}}, slack: ${typed(word("slack"), "mm")}}`,
-      ),
+      at(view, [word("to")], (to) => ({
+        cord: word("cord"),
+        from: { part: word("from"), at: from },
+        to: { part: word("to"), at: to },
+        slack: typed(word("slack"), "mm"),
+      })),
     ),
-  parts: (_, word) => `{stock: ${word("stock")}, layer: ${word("layer")}}`,
+  parts: (_, word) => ({ stock: word("stock"), layer: word("layer") }),
 };
 
 /** The middle of what the named parts share, or why there is none. */
-function at(view: DesignView, parts: string[], value: (place: string) => string | Error): string | Error {
+function at(view: DesignView, parts: string[], value: (place: Pair) => Typed | Error): Typed | Error {
   const known = partsOf(view.scene);
   const place: Pair | null = deepest(parts.map((name) => known.get(name)).filter((part): part is Part => part !== undefined));
-  return place
-    ? value(`[${place[0]}, ${place[1]}]`)
-    : new Error(`${parts.join(" and ")} lie nowhere over each other, so nothing can go through both.`);
+  return place ? value(place) : new Error(`${parts.join(" and ")} lie nowhere over each other, so nothing can go through both.`);
 }

@@ -1,6 +1,9 @@
 // Made from the records of jackwork.app by ApiTypes; change those, then run it again.
 // Lengths in mm with y up, forces in N, angles in degrees.
 
+// What a change puts into a file: words as typed, two numbers are a place.
+export type Typed = string | number | boolean | Typed[] | { [field: string]: Typed };
+
 export type Pair = [number, number];
 
 export interface Complaint {
@@ -383,6 +386,8 @@ export interface Brought {
 
 export type Verdict = "works" | "doubtful" | "fails";
 
+export type Topic = "stays-together" | "full-stroke" | "locks-by-friction" | "comes-back" | "runs-ahead" | "finger-force" | "gesture-reached" | "arm-play" | "string-overpulled" | "string-pulls" | "cloth-spans" | "rider-stays" | "parts-clash" | "pins-bear" | "teeth-thick" | "teeth-clear" | "cam-steep" | "cam-undercut" | "coin-fits-slot" | "coin-leans" | "coin-lands" | "coin-trips" | "coin-bridges" | "gate-locks" | "coin-thrown-clear" | "bucket-resets" | "bucket-twist" | "catch-frees" | "catch-overlap" | "catch-holds" | "leans-along" | "leans-across" | "heap" | "fits-sheet" | "thinnest-neck" | "smallest-part" | "case-bars" | "money-out" | "jam-reached" | "builds" | "leans-first" | "shove" | "jiggle" | "two-coins" | "other" | "pay-cost" | "pay-minutes" | "pay-builds" | "pay-batch" | "pay-price";
+
 export type Status = "pass" | "doubtful" | "fail";
 
 export interface Where {
@@ -403,8 +408,32 @@ export interface Ground {
   gain: number;
 }
 
+export interface Margins {
+  low: number;
+  high: number;
+}
+
+export interface Said {
+  words: string;
+  inches: string | null;
+  value: number | null;
+  unit: string | null;
+}
+
+export interface Sentence {
+  pieces: Said[];
+}
+
+export interface Worded {
+  question: Sentence;
+  why: Sentence;
+  remedy: Sentence;
+}
+
 export interface Finding {
   id: string;
+  topic: Topic;
+  about: string;
   question: string;
   status: Status;
   value: number | null;
@@ -416,6 +445,8 @@ export interface Finding {
   remedy: string;
   formula: string;
   restsOn: Ground[];
+  margins: Margins | null;
+  worded: Worded;
 }
 
 export type CycleStage = "lands" | "frees" | "acts" | "thrown" | "returns" | "locks" | "refuses";
@@ -572,7 +603,7 @@ export type Kind = "set" | "add" | "remove";
 export interface Step {
   kind: Kind;
   path: string;
-  value: string;
+  value: Typed;
 }
 
 export interface Edit {
@@ -867,7 +898,7 @@ export interface RodThrough {
 
 export interface GlueStep {
   heading: string;
-  words: string[];
+  words: Sentence[];
   minutes: number;
   picture: boolean;
 }
@@ -1218,14 +1249,14 @@ export interface Refusal {
 
 export interface Remedy {
   finding: string;
-  words: string;
+  words: Sentence;
   steps: Step[];
 }
 
 export interface ChangedPart {
   mark: number;
   part: string;
-  how: string;
+  how: Sentence;
 }
 
 export interface ChangedValue {
@@ -1244,11 +1275,11 @@ export interface MovedSide {
   status: string;
   margin: number | null;
   unit: string;
-  why: string;
+  why: Sentence;
 }
 
 export interface MovedFinding {
-  question: string;
+  question: Sentence;
   turned: boolean;
   then: MovedSide | null;
   now: MovedSide | null;
@@ -1373,7 +1404,7 @@ export interface WorkshopStep {
   label: string;
   kind: Doing;
   path: string;
-  value: string;
+  value: Typed;
   low: string;
   high: string;
   basis: string;

@@ -3,7 +3,7 @@ import { type Frozen, get, type MovedFinding, type MovedSide, type RevisionPair 
 import { BenchPart } from "./bench-part.js";
 import { words } from "./bench-state.js";
 import { many } from "./bench-words.js";
-import { fieldUnit, fieldValue, inUnits } from "./units.js";
+import { fieldUnit, fieldValue, told } from "./units.js";
 
 /** The design as it stands, not frozen. */
 const NOW = 0;
@@ -109,7 +109,7 @@ class BenchCompare extends BenchPart {
             ? html`<p>No outline differs.</p>`
             : html`<p class="small">A thick rim and a number mark what differs; a dashed rim is where the other one has it.</p>
                 <ol class="changed-parts">
-                  ${pair.parts.map(({ part, how }) => html`<li>${part}: ${inUnits(how)}</li>`)}
+                  ${pair.parts.map(({ part, how }) => html`<li>${part}: ${told(how)}</li>`)}
                 </ol>`}
           <h3>Numbers</h3>
           ${pair.files.length === 0 ? html`<p>No file differs.</p>` : ""}
@@ -154,9 +154,9 @@ export function movedFindings(all: MovedFinding[]): TemplateResult {
       : html`<ul class="moved-findings">
           ${turned.map(
             ({ question, then, now }) => html`<li>
-              ${question}
+              ${told(question)}
               <span class="turn">${side(then)} → ${side(now)}</span>
-              ${now?.why ? html`<span class="small">${inUnits(now.why)}</span>` : ""}
+              ${now?.why ? html`<span class="small">${told(now.why)}</span>` : ""}
             </li>`,
           )}
         </ul>`}
@@ -165,7 +165,7 @@ export function movedFindings(all: MovedFinding[]): TemplateResult {
       : html`<details>
           <summary>${many(moved.length, "margin")} moved</summary>
           <ul class="moved-margins small">
-            ${moved.map(({ question, then, now }) => html`<li>${question} ${margin(then)} → ${margin(now)}</li>`)}
+            ${moved.map(({ question, then, now }) => html`<li>${told(question)} ${margin(then)} → ${margin(now)}</li>`)}
           </ul>
         </details>`}
   `;

@@ -41,9 +41,9 @@ export function forceCurve(report: Report, stroke: number, direction: Direction)
 /** How far each gesture's point has gone over the stroke, and how far it is to go. */
 export function gestureCurves(scene: Scene, report: Report, stroke: number): TemplateResult[] {
   return report.findings
-    .filter((finding) => finding.id.startsWith("gesture-reached/") && finding.where.at != null)
+    .filter((finding) => finding.topic === "gesture-reached" && finding.where.at != null)
     .map((finding) => {
-      const name = finding.id.split("/")[1] ?? "";
+      const name = finding.about;
       const way = report.motion.pressing;
       const inch = shownIn() === "in";
       const scale = inch ? 1 / MM_PER_INCH : 1;

@@ -1,5 +1,5 @@
 import { type DesignView, designPath, get, type Glimpse, post, Refused, type Step, type VersionView, type Workshop } from "./api.js";
-import { merged, sameValue, valueAt } from "./merge.js";
+import { asWords, merged, sameValue, valueAt } from "./merge.js";
 import { placeName } from "./names.js";
 import { Watched } from "./watched.js";
 
@@ -193,7 +193,7 @@ export class Desk extends Watched {
     const { view } = this;
     if (!view) return false;
     const now = mine.steps.map((step) => valueAt(view, step.path));
-    const wanted = (i: number): string => mine.steps[i]?.value ?? "";
+    const wanted = (i: number): string => asWords(mine.steps[i]?.value ?? "");
     // It may have been saved already, only its answer was lost.
     if (now.every((value, i) => sameValue(value, wanted(i)))) return false;
     const clash = now.findIndex((value, i) => value !== mine.seen[i] && !sameValue(value, wanted(i)));
@@ -201,7 +201,7 @@ export class Desk extends Watched {
     const step = mine.steps[clash] as Step;
     const text =
       `${placeName(step.path)} was changed elsewhere, from ${mine.seen[clash]} to ${now[clash]}. ` +
-      `You want ${step.value || "it gone"}.`;
+      `You want ${asWords(step.value) || "it gone"}.`;
     mine.seen = now;
     const stays = await new Promise<boolean>((decide) => {
       this.choice = { text, decide };

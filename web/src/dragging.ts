@@ -38,7 +38,7 @@ export function spotGrip(spot: Spot): Grip {
     at: spot.at,
     snap: ([x, y]) => [round(x), round(y)],
     step: ([x, y], [right, up], far) => [x + right * (far ? LEAP : STEP), y + up * (far ? LEAP : STEP)],
-    steps: (at) => spot.paths.map((path) => set(path, `[${at[0]}, ${at[1]}]`)),
+    steps: (at) => spot.paths.map((path) => set(path, at)),
   };
 }
 

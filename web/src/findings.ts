@@ -1,7 +1,7 @@
 import { html, type TemplateResult } from "lit";
 import { repeat } from "lit/directives/repeat.js";
-import type { Finding, Ground, Remedy, Report, Status } from "./api.js";
-import { fieldUnit, fieldValue, inUnits } from "./units.js";
+import type { Finding, Ground, Remedy, Report, Sentence, Status } from "./api.js";
+import { fieldUnit, fieldValue, told } from "./units.js";
 
 const MARK: Record<Status, string> = { pass: "✓", doubtful: "?", fail: "✗" };
 
@@ -30,14 +30,14 @@ export function verdict(report: Report, glimpse: boolean): TemplateResult {
     ${glimpse
       ? ""
       : html`<div class="hangs-on">
-          <p>${inUnits(words)}</p>
+          <p>${words}</p>
           ${measureFirst ? html`<p class="remedy">${measureFirst}</p>` : ""}
           ${guesses.length > 1
             ? html`<details>
                 <summary>The guesses behind it</summary>
                 <ul>
                   ${guesses.map(
-                    (guess) => html`<li>${guess.name}, ${Math.round(guess.share * 100)} %: ${inUnits(guess.finding)}</li>`,
+                    (guess) => html`<li>${guess.name}, ${Math.round(guess.share * 100)} %: ${guess.finding}</li>`,
                   )}
                 </ul>
               </details>`
@@ -75,8 +75,8 @@ function open(finding: Finding, actions: FindingActions): TemplateResult {
     @focusout=${actions.leave}
   >
     <div class="row">${row(finding)}</div>
-    <p>${sentence(finding.why)}</p>
-    ${finding.remedy ? html`<p class="remedy">${inUnits(finding.remedy)}</p>` : ""}
+    <p>${sentence(finding.worded.why)}</p>
+    ${finding.remedy ? html`<p class="remedy">${told(finding.worded.remedy)}</p>` : ""}
     ${mending(finding, actions)}
     <div class="more">
       ${goButton(finding, actions)}
@@ -116,7 +116,7 @@ function folded(finding: Finding, actions: FindingActions): TemplateResult {
     @focusout=${actions.leave}
   >
     <summary class="row">${row(finding)}</summary>
-    <p>${sentence(finding.why)}</p>
+    <p>${sentence(finding.worded.why)}</p>
     ${workings(finding)}
     <div class="more">${goButton(finding, actions)}</div>
   </details>`;
@@ -126,7 +126,7 @@ function row(finding: Finding): TemplateResult {
   return html`
     <span class="mark" aria-hidden="true">${MARK[finding.status]}</span>
     <span class="word">${finding.status}</span>
-    <span class="question">${inUnits(finding.question)}</span>
+    <span class="question">${told(finding.worded.question)}</span>
     <span class="place">${finding.where.part ?? ""}</span>
   `;
 }
@@ -139,7 +139,10 @@ function goButton(finding: Finding, actions: FindingActions): TemplateResult {
   </button>`;
 }
 
-const sentence = (text: string): string => inUnits(text.charAt(0).toUpperCase() + text.slice(1) + ".");
+const sentence = (words: Sentence): string => {
+  const text = told(words);
+  return text.charAt(0).toUpperCase() + text.slice(1) + ".";
+};
 
 function workings(finding: Finding): TemplateResult {
   return html`
@@ -156,15 +159,12 @@ function workings(finding: Finding): TemplateResult {
   `;
 }
 
-/** The margin at both ends of what moves it, to first order (JCGM 100:2008, 5.1.2). */
-function range(finding: Finding): TemplateResult {
-  const { margin, restsOn, unit } = finding;
-  if (margin == null || restsOn.length === 0) return html``;
-  const root = (of: (g: Ground) => number): number => Math.sqrt(restsOn.reduce((sum, g) => sum + of(g) ** 2, 0));
+/** The margin at both ends of what moves it, as the verdict was decided on. */
+function range({ margin, margins, unit }: Finding): TemplateResult {
+  if (margin == null || !margins) return html``;
   const shown = (value: number): string => fieldValue(value, unit);
   return html`<p class="formula range">
-    Margin ${shown(margin)} ${fieldUnit(unit)}; ${shown(margin - root((g) => g.drop))} to ${shown(margin + root((g) => g.gain))} as what it
-    hangs on turns out.
+    Margin ${shown(margin)} ${fieldUnit(unit)}; ${shown(margins.low)} to ${shown(margins.high)} as what it hangs on turns out.
   </p>`;
 }
 

@@ -2,7 +2,7 @@ import { html, LitElement, type PropertyValues, type TemplateResult } from "lit"
 import { bring } from "./bring.js";
 import { Desk } from "./desk.js";
 import { type Room, rooms } from "./rooms.js";
-import { inUnits, showIn, shownIn } from "./units.js";
+import { showIn, shownIn } from "./units.js";
 
 /** The page: its places at the top, the choice of designs, and the room that is open. */
 class JackworkPage extends LitElement {
@@ -132,7 +132,7 @@ class JackworkPage extends LitElement {
         : ""}
       ${note
         ? html`<p class="told" role="status">
-            <span class="as-told">${inUnits(note)}</span>
+            <span class="as-told">${note}</span>
             <button type="button" class="plain" @click=${this.heard}>Close</button>
           </p>`
         : ""}

@@ -1,7 +1,7 @@
 import { html, type TemplateResult } from "lit";
 import type { GlueStep, MakeSheets, MakeView, Needed } from "./api.js";
 import type { Source } from "./making.js";
-import { inUnits, lengthsShown } from "./units.js";
+import { lengthsShown, told } from "./units.js";
 
 /** The glue-up, step by step. */
 export function gluing(source: Source, view: MakeView): TemplateResult {
@@ -15,8 +15,9 @@ export function gluing(source: Source, view: MakeView): TemplateResult {
 }
 
 function glueStep(source: Source, step: GlueStep, number: number): TemplateResult {
-  const entries = step.words.filter((words) => words.startsWith("- "));
-  const [before, after] = split(step.words);
+  const all = step.words.map(told);
+  const entries = all.filter((words) => words.startsWith("- "));
+  const [before, after] = split(all);
   return html`<li class="glue-step">
     <h3>${step.heading} <span class="quiet">about ${Math.max(1, Math.round(step.minutes))} min</span></h3>
     ${step.picture
@@ -26,13 +27,13 @@ function glueStep(source: Source, step: GlueStep, number: number): TemplateResul
           alt=${`What goes on in this step: ${step.heading}`}
         />`
       : ""}
-    ${before.map((words) => html`<p>${inUnits(words)}</p>`)}
+    ${before.map((words) => html`<p>${words}</p>`)}
     ${entries.length > 0
       ? html`<ul>
-          ${entries.map((words) => html`<li>${inUnits(words.slice(2))}</li>`)}
+          ${entries.map((words) => html`<li>${words.slice(2)}</li>`)}
         </ul>`
       : ""}
-    ${after.map((words) => html`<p>${inUnits(words)}</p>`)}
+    ${after.map((words) => html`<p>${words}</p>`)}
   </li>`;
 }
 
@@ -92,7 +93,7 @@ export function needed(sheets: MakeSheets): TemplateResult {
         <tbody>
           ${sheets.needs.map(
             (need) => html`<tr>
-              <th scope="row">${inUnits(need.item)}</th>
+              <th scope="row">${need.item}</th>
               <td class="number">${amount(need, need.amount)}</td>
               <td class="number">${need.toBuy > 0 ? amount(need, need.toBuy) : "on the shelf"}</td>
               <td>${need.what}</td>

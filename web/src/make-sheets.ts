@@ -3,7 +3,7 @@ import { designPath, type JobView, type MakeSheets, type MakeView, type SheetLai
 import { Following } from "./jobs.js";
 import type { Source } from "./making.js";
 import { type SheetPicture, sheetPicture } from "./sheet-drawing.js";
-import { inUnits, lengthsShown } from "./units.js";
+import { lengthsShown } from "./units.js";
 
 const SEARCHES: [number, string][] = [
   [10, "for 10 seconds"],
@@ -162,7 +162,7 @@ class MakeSheetsShown extends LitElement {
               >`
           : ""}
       ${!running && job?.state === "done"
-        ? html`<p class="quiet" role="status">${inUnits(job.lines[job.lines.length - 1] ?? "")}.</p>`
+        ? html`<p class="quiet" role="status">${job.lines[job.lines.length - 1] ?? ""}.</p>`
         : ""}
       ${problem ? html`<p class="problem" role="alert">${problem}</p>` : ""}
     </div>`;
@@ -183,7 +183,7 @@ function progress(job: JobView): TemplateResult {
     ${job.size > 0
       ? html`<progress max=${job.size} value=${Math.min(job.done, job.size)} aria-label="Time used for looking"></progress>`
       : html`<progress aria-label="Laying out the sheets"></progress>`}
-    <span>${last ? inUnits(last) : "laying out"}</span>
+    <span>${last || "laying out"}</span>
   </p>`;
 }
 

@@ -13,8 +13,8 @@ import { sliders } from "./pay-sliders.js";
 import { swings } from "./pay-swings.js";
 import { ways } from "./pay-ways.js";
 import { isPlain, noWish, type Wish } from "./pay-wish.js";
-import { sentence } from "./pay-words.js";
 import type { Room } from "./rooms.js";
+import { told } from "./units.js";
 
 /** Will it pay? What is asked stands in sliders; everything else follows them. */
 class PayRoom extends LitElement {
@@ -155,9 +155,9 @@ const VERDICT: Record<string, [string, string]> = {
 /** In one sentence: whether, and why. */
 function verdict({ report }: PayView): TemplateResult {
   const [kind, words] = VERDICT[report.verdict] ?? ["fails", report.verdict];
-  const why = report.findings.find(({ id }) => id === "pay-cost")?.why;
+  const why = report.findings.find(({ topic }) => topic === "pay-cost")?.worded.why;
   return html`<h2 class="verdict ${kind}" role="status">
-    ${words}: <span class="why">${why ? sentence(why).replace(/^A /, "a ") : "no way of selling leaves anything of that price."}</span>
+    ${words}: <span class="why">${why ? `${told(why)}.` : "no way of selling leaves anything of that price."}</span>
   </h2>`;
 }
 

@@ -36,7 +36,7 @@ export function stopGrips(stop: Stop, scene: Scene): Grip[] {
       at: place(now),
       snap: (at) => place(angleAt(at)),
       step: (from, [right, up], far) => place(angleAt(from) + (up - right) * (far ? COARSE : FINE)),
-      steps: (at) => [set(`${stop.path}.${key}`, String(angleAt(at)))],
+      steps: (at) => [set(`${stop.path}.${key}`, angleAt(at))],
     };
   };
   return [end("from"), end("to")];

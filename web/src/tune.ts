@@ -123,7 +123,7 @@ class Tuning extends LitElement {
 
   private proposal(proposal: Proposal): TemplateResult {
     const now = (path: string) => this.settings.find((setting) => setting.path === path);
-    const steps = proposal.numbers.map(({ path, value }) => set(path, fieldText(value)));
+    const steps = proposal.numbers.map(({ path, value }) => set(path, Math.round(value * 1000) / 1000));
     return html`<table class="proposal">
         <caption>
           What it proposes, told on fresh pieces
@@ -163,8 +163,6 @@ class Tuning extends LitElement {
       </p>`;
   }
 }
-
-const fieldText = (value: number): string => String(Math.round(value * 1000) / 1000);
 
 const share = (builds: Builds): string => `${builds.passes} of ${builds.builds}`;
 

@@ -1,3 +1,5 @@
+import type { Sentence } from "./api.js";
+
 /** How lengths are shown; files and server always speak millimetres. */
 export type Lengths = "mm" | "in";
 
@@ -14,12 +16,11 @@ export function showIn(next: Lengths): void {
 }
 
 /** A sentence of the server's with its lengths as they are to be shown. */
-export function inUnits(text: string): string {
-  if (lengths === "mm") return text;
-  return text.replace(/(?<![\d.eE])(-?\d+(?:\.\d+)?)(\s?)mm\b(?![²³/])/g, (_, number: string, space: string) => {
-    return `${inches(Number(number))}${space}in`;
-  });
-}
+export const told = ({ pieces }: Sentence): string =>
+  pieces.map(({ words, inches }) => (lengths === "in" ? (inches ?? words) : words)).join("");
+
+/** Text of our own where a sentence is expected. */
+export const asSentence = (words: string): Sentence => ({ pieces: [{ words, inches: null, value: null, unit: null }] });
 
 const inches = (mm: number): string => trimmed((mm / MM_PER_INCH).toFixed(3));
 

@@ -17,6 +17,7 @@ import type { Room } from "./rooms.js";
 import "./tour.js";
 import "./tray.js";
 import "./tune.js";
+import { asSentence } from "./units.js";
 
 /** Will it work? One design's drawing in the hand, its findings beside it. */
 class WorkRoom extends LitElement {
@@ -188,7 +189,7 @@ class WorkRoom extends LitElement {
       const found = await get<Remedy>(`${designPath(view.id, "remedy")}?finding=${encodeURIComponent(finding.id)}`);
       if (this.desk?.view === view) keep(found);
     } catch (e) {
-      keep({ finding: finding.id, words: e instanceof Error ? e.message : String(e), steps: [] });
+      keep({ finding: finding.id, words: asSentence(e instanceof Error ? e.message : String(e)), steps: [] });
     }
   }
 }

@@ -1,5 +1,5 @@
 import { html, type TemplateResult } from "lit";
-import type { WorkshopView } from "./api.js";
+import type { Typed, WorkshopView } from "./api.js";
 import { fieldUnit, typed } from "./units.js";
 import { nothing, type Wish } from "./workshop-wish.js";
 
@@ -15,8 +15,8 @@ interface Form {
   button: string;
   fields: Field[];
   path(word: (name: string) => string): string;
-  /** As the file writes it. */
-  value(word: (name: string) => string): string;
+  /** Its fields as the file names them. */
+  value(word: (name: string) => string): Typed;
 }
 
 interface AddingActions {
@@ -82,11 +82,11 @@ function kinds(view: WorkshopView, section: string): string[] {
   return groups.flatMap((group) => group.values).find((value) => value.path.endsWith(".kind"))?.choices ?? [];
 }
 
-const CHANNELS: Record<string, string> = {
-  outright: "{markup: 90 %}",
-  commission: "{share: 38 %}",
-  web: "{postage: 6.5}",
-  fair: "{stall: 55}",
+const CHANNELS: Record<string, Typed> = {
+  outright: { markup: "90 %" },
+  commission: { share: "38 %" },
+  web: { postage: 6.5 },
+  fair: { stall: 55 },
 };
 
 const FORMS: Record<string, (view: WorkshopView) => Form> = {
@@ -100,19 +100,19 @@ const FORMS: Record<string, (view: WorkshopView) => Form> = {
       { name: "height", words: "height", unit: "mm" },
     ],
     path: (word) => `sheets.${word("name")}`,
-    value: (word) => `{kind: ${word("kind")}, thickness: ${word("thickness")}, size: [${word("width")}, ${word("height")}]}`,
+    value: (word) => ({ kind: word("kind"), thickness: word("thickness"), size: [word("width"), word("height")] }),
   }),
   rods: (view) => ({
     button: "Add a rod",
     fields: [name("bamboo-4"), { name: "kind", words: "kind", choices: kinds(view, "rods") }, { name: "diameter", words: "diameter", unit: "mm" }],
     path: (word) => `rods.${word("name")}`,
-    value: (word) => `{kind: ${word("kind")}, diameter: ${word("diameter")}}`,
+    value: (word) => ({ kind: word("kind"), diameter: word("diameter") }),
   }),
   cords: () => ({
     button: "Add a cord",
     fields: [name("fishing-line"), { name: "diameter", words: "diameter", unit: "mm" }, { name: "holds", words: "holds a pull of", unit: "N" }],
     path: (word) => `cords.${word("name")}`,
-    value: (word) => `{diameter: ${word("diameter")}, holds: ${word("holds")}}`,
+    value: (word) => ({ diameter: word("diameter"), holds: word("holds") }),
   }),
   friction: () => ({
     button: "Add two materials",
@@ -141,7 +141,7 @@ const FORMS: Record<string, (view: WorkshopView) => Form> = {
       { name: "width", words: "width", unit: "mm" },
     ],
     path: (word) => `laser.lines.${word("name")}`,
-    value: (word) => `{colour: ${JSON.stringify(word("colour"))}, width: ${word("width")}}`,
+    value: (word) => ({ colour: word("colour"), width: word("width") }),
   }),
   prices: () => ({
     button: "Add a price",
@@ -151,18 +151,18 @@ const FORMS: Record<string, (view: WorkshopView) => Form> = {
       { name: "holds", words: "how much of it, in the bill's unit", unit: "1" },
     ],
     path: (word) => `pay.prices.${word("name")}`,
-    value: (word) => `{price: ${word("price")}, holds: ${word("holds")}}`,
+    value: (word) => ({ price: word("price"), holds: word("holds") }),
   }),
   channels: () => ({
     button: "Add a way to the buyer",
     fields: [{ name: "kind", words: "kind", choices: Object.keys(CHANNELS) }, name("mill-shop")],
     path: (word) => `pay.channels.${word("kind")}.${word("name")}`,
-    value: (word) => CHANNELS[word("kind")] ?? "{}",
+    value: (word) => CHANNELS[word("kind")] ?? {},
   }),
   bands: (view) => ({
     button: "Add a band",
     fields: [{ ...name("a present"), words: "people call it" }, { name: "to", words: "and pay up to", unit: "1" }],
     path: () => `pay.bands.${view.sections.find(({ id }) => id === "bands")?.groups.length ?? 0}`,
-    value: (word) => `{name: ${JSON.stringify(word("name"))}, to: ${word("to")}}`,
+    value: (word) => ({ name: word("name"), to: word("to") }),
   }),
 };

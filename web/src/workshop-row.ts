@@ -1,6 +1,6 @@
 import { html, type TemplateResult } from "lit";
 import type { Value } from "./api.js";
-import { fieldUnit, fieldValue, inUnits, typed } from "./units.js";
+import { fieldUnit, fieldValue, typed } from "./units.js";
 import { nothing, type Wish } from "./workshop-wish.js";
 
 interface RowActions {
@@ -128,7 +128,7 @@ function save(event: SubmitEvent, value: Value, of: string, actions: RowActions)
         ? word("value")
         : number("value");
   const ends = value.number ? { low: number("low"), high: number("high"), basis: word("basis"), source: word("source") } : {};
-  const label = inUnits(`${of}: ${value.name} ${words}`);
+  const label = `${of}: ${value.name} ${words}`;
   void actions.save({ ...nothing, label, kind: "set", path: value.path, value: words, ...ends });
 }
 

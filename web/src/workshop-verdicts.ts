@@ -1,6 +1,5 @@
 import { html, type TemplateResult } from "lit";
 import type { DesignName, VerdictView } from "./api.js";
-import { inUnits } from "./units.js";
 
 const MARK = { works: "✓", doubtful: "?", fails: "✗" };
 
@@ -19,7 +18,7 @@ export function verdictsList(designs: DesignName[], now: ByDesign, before: ByDes
         </li>`;
       })}
     </ul>
-    <p class="about">To first order, every guess off at once. “Sample pieces”, under “Will it work?”, varies them all.</p>
+    <p class="about">Every guess tried at both its ends, the effects added. “Sample pieces”, under “Will it work?”, varies all at once.</p>
   `;
 }
 
@@ -40,6 +39,6 @@ function turned(designs: DesignName[], now: ByDesign, before: ByDesign): Templat
 function one({ verdict, hangsOn, trouble }: VerdictView): TemplateResult {
   if (!verdict || !hangsOn) return html`cannot be checked: ${trouble}`;
   return html`<span class="verdict-word ${verdict}"><span aria-hidden="true">${MARK[verdict]}</span> ${verdict}</span>
-    <span class="hang-words">${inUnits(hangsOn.words)}</span>
+    <span class="hang-words">${hangsOn.words}</span>
     ${hangsOn.measureFirst ? html`<span class="how">${hangsOn.measureFirst}</span>` : ""}`;
 }

@@ -3,7 +3,6 @@ import { repeat } from "lit/directives/repeat.js";
 import { type DesignName, designPath, get, post, Refused, type Section, type Value, type VerdictView, type VersionView, type WorkshopView } from "./api.js";
 import type { Desk } from "./desk.js";
 import type { Room } from "./rooms.js";
-import { inUnits } from "./units.js";
 import { addingTo } from "./workshop-adding.js";
 import { valueRow } from "./workshop-row.js";
 import { verdictsList } from "./workshop-verdicts.js";
@@ -65,7 +64,7 @@ class WorkshopRoom extends LitElement {
     return html`<main class="workshop" ?data-ready=${view !== null}>
       <section class="verdicts" tabindex="0" aria-label="What the designs hang on">${verdictsList(this.designs, this.verdicts, this.earlier)}</section>
       <section class="values" aria-label="The workshop's numbers">
-        ${this.problem ? html`<p class="problem" role="alert">${inUnits(this.problem)}</p>` : ""}
+        ${this.problem ? html`<p class="problem" role="alert">${this.problem}</p>` : ""}
         ${view ? this.all(view) : html`<p class="waiting" role="status">Reading your workshop …</p>`}
       </section>
     </main>`;

@@ -202,7 +202,8 @@ public final class BenchJson {
             entry.put("then", effect.then()).put("now", effect.now()).put("trouble", effect.trouble());
             ArrayNode moved = entry.putArray("moved");
             for (UseMeasured.Moved each : effect.moved()) {
-                ObjectNode finding = moved.addObject().put("question", each.question());
+                ObjectNode finding =
+                        moved.addObject().put("question", each.question().toString());
                 side(finding, "then", each.then());
                 side(finding, "now", each.now());
             }

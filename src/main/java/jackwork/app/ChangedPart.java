@@ -1,5 +1,9 @@
 package jackwork.app;
 
+import static jackwork.check.Measure.mm;
+import static jackwork.check.Sentence.say;
+
+import jackwork.check.Sentence;
 import jackwork.geometry.Outline;
 import jackwork.geometry.Point;
 import jackwork.parts.Hole;
@@ -7,7 +11,6 @@ import jackwork.parts.Part;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
@@ -18,7 +21,7 @@ import org.jspecify.annotations.Nullable;
  * @param mark its number in their pictures
  * @param how it differs, in words
  */
-record ChangedPart(int mark, String part, String how) {
+record ChangedPart(int mark, String part, Sentence how) {
 
     /** Nearer than this is the same place, mm: finer than a laser cuts. */
     private static final double SAME = 0.02;
@@ -39,39 +42,39 @@ record ChangedPart(int mark, String part, String how) {
         Map<String, Part> now = byName(after);
         List<ChangedPart> changed = new ArrayList<>();
         now.forEach((name, part) -> {
-            String how = how(then.remove(name), part);
+            Sentence how = how(then.remove(name), part);
             if (!how.isEmpty()) {
                 changed.add(new ChangedPart(changed.size() + 1, name, how));
             }
         });
-        then.keySet().forEach(gone -> changed.add(new ChangedPart(changed.size() + 1, gone, "gone")));
+        then.keySet().forEach(gone -> changed.add(new ChangedPart(changed.size() + 1, gone, say("gone"))));
         return List.copyOf(changed);
     }
 
-    private static String how(@Nullable Part then, Part now) {
+    private static Sentence how(@Nullable Part then, Part now) {
         if (then == null) {
-            return "new";
+            return say("new");
         }
-        List<String> ways = new ArrayList<>();
+        List<Sentence> ways = new ArrayList<>();
         Point from = then.drawn().bounds().centre();
         Point to = now.drawn().bounds().centre();
         Point by = to.minus(from);
         if (!same(then, now, Point.ORIGIN)) {
             ways.add(
                     same(then, now, by)
-                            ? String.format(Locale.ROOT, "moved by %.2f mm", by.length())
-                            : holesOnly(then, now) ? "other holes" : "another outline");
+                            ? say("moved by {}", mm(by.length()).to(2))
+                            : holesOnly(then, now) ? say("other holes") : say("another outline"));
         }
         if (then.layer() != now.layer()) {
-            ways.add("layer " + now.layer() + ", was " + then.layer());
+            ways.add(say("layer {}, was {}", now.layer(), then.layer()));
         }
         if (!then.stock().equals(now.stock())) {
-            ways.add("of " + now.stock() + ", was of " + then.stock());
+            ways.add(say("of {}, was of {}", now.stock(), then.stock()));
         }
         if (!Objects.equals(then.paint(), now.paint())) {
-            ways.add("painted otherwise");
+            ways.add(say("painted otherwise"));
         }
-        return String.join("; ", ways);
+        return ways.stream().reduce((one, more) -> say("{}; {}", one, more)).orElse(Sentence.NOTHING);
     }
 
     private static boolean holesOnly(Part then, Part now) {

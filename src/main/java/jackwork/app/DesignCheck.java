@@ -1,12 +1,16 @@
 package jackwork.app;
 
+import static jackwork.check.Sentence.say;
+
 import jackwork.builds.BuildReport;
 import jackwork.builds.BuildRun;
 import jackwork.builds.Mishaps;
 import jackwork.check.Finding;
 import jackwork.check.Questions;
+import jackwork.check.Sentence;
 import jackwork.check.Status;
 import jackwork.check.Subject;
+import jackwork.check.Topic;
 import jackwork.check.Where;
 import jackwork.design.Design;
 import jackwork.make.MakeQuestions;
@@ -61,18 +65,18 @@ public record DesignCheck(
                 .map(first -> "Most often " + first.words() + ": look at one with `jackwork replay`.")
                 .orElse("");
         return new Finding(
-                "builds",
-                "Do 99 of 100 pieces work with every coin?",
+                Topic.BUILDS,
+                "",
+                say("Do 99 of 100 pieces work with every coin?"),
                 status,
                 report.rate(),
                 WANTED,
                 report.rate() - WANTED,
                 "1",
                 new Where(null, null, null),
-                report.words(),
-                status == Status.PASS ? "" : cause,
-                "passes / builds = " + report.passes() + " / " + report.builds(),
-                List.of());
+                Sentence.plain(report.words()),
+                status == Status.PASS ? Sentence.NOTHING : Sentence.plain(cause),
+                "passes / builds = " + report.passes() + " / " + report.builds());
     }
 
     /** {@code works}, {@code doubtful} or {@code fails}: the worst of the findings. */

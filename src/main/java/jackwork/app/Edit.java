@@ -1,6 +1,7 @@
 package jackwork.app;
 
 import java.util.List;
+import tools.jackson.databind.JsonNode;
 
 /**
  * What somebody at the page wants changed.
@@ -23,7 +24,8 @@ public record Edit(String base, String label, List<Step> steps) implements Paylo
 
     /**
      * @param path {@code figure.weights.tail.mass}
-     * @param value as it is written in the file; a place in the common frame; nothing when something is removed
+     * @param value a number, words, yes or no, a place (two numbers, mm in the common frame), a list or named fields of
+     *     these; words are taken as they are typed, {@code 0.5 in} too; nothing when something is removed
      */
-    public record Step(Kind kind, String path, String value) {}
+    public record Step(Kind kind, String path, JsonNode value) {}
 }

@@ -1,6 +1,7 @@
 package jackwork.app;
 
 import jackwork.check.Finding;
+import jackwork.check.Topic;
 import jackwork.geometry.Point;
 import jackwork.stock.Basis;
 import java.lang.reflect.InvocationTargetException;
@@ -145,7 +146,7 @@ final class Json {
 
     /** An enum's constant as it is written. */
     static String word(Enum<?> constant) {
-        return constant.name().toLowerCase(Locale.ROOT);
+        return constant instanceof Topic topic ? topic.word() : constant.name().toLowerCase(Locale.ROOT);
     }
 
     /** The components of each kind of record, looked up once, open to this room. */

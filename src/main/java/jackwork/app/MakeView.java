@@ -1,5 +1,6 @@
 package jackwork.app;
 
+import jackwork.check.Sentence;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -86,5 +87,5 @@ record MakeView(
 
     /** @param picture whether it has one */
     record GlueStep(
-            String heading, List<String> words, @Places(1) double minutes, boolean picture) {}
+            String heading, List<Sentence> words, @Places(1) double minutes, boolean picture) {}
 }

@@ -1,6 +1,7 @@
 package jackwork.app;
 
 import jackwork.check.Finding;
+import jackwork.check.Sentence;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -12,12 +13,12 @@ import org.jspecify.annotations.Nullable;
  * @param now null where it is not asked
  */
 record MovedFinding(
-        String question,
+        Sentence question,
         boolean turned,
         @Nullable MovedSide then,
         @Nullable MovedSide now) {
 
-    record MovedSide(String status, @Places(4) @Nullable Double margin, String unit, String why) {}
+    record MovedSide(String status, @Places(4) @Nullable Double margin, String unit, Sentence why) {}
 
     /** Those that turned first; not those whose margin moves by less than is shown. */
     static List<MovedFinding> of(List<UseMeasured.Moved> moved) {

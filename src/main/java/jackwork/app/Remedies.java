@@ -1,9 +1,13 @@
 package jackwork.app;
 
+import static jackwork.check.Sentence.say;
+
 import jackwork.check.Finding;
+import jackwork.check.Measure;
 import jackwork.check.Questions;
 import jackwork.check.Status;
 import jackwork.check.Subject;
+import jackwork.check.Topic;
 import jackwork.design.Adjustable;
 import jackwork.design.Design;
 import jackwork.design.DesignEdit;
@@ -12,13 +16,18 @@ import jackwork.design.DesignReader;
 import jackwork.make.MakeException;
 import jackwork.motion.MechanismException;
 import jackwork.parts.PartException;
+import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Pattern;
+import tools.jackson.databind.node.JsonNodeFactory;
 
 /**
  * Looks for one number that settles a finding: the least change, of the numbers its remedy speaks of, with which it
@@ -31,24 +40,24 @@ public final class Remedies {
     private static final String COUNTERWEIGHT = "box\\.weights\\..*\\.(mass|count)";
     private static final String THROW = "box\\.lever\\.throw";
 
-    /** By the first word of a finding's id: which numbers its remedy speaks of. */
-    private static final Map<String, Pattern> NUMBERS = new LinkedHashMap<>();
+    /** Which numbers the remedy of a finding speaks of. */
+    private static final Map<Topic, Pattern> NUMBERS = new EnumMap<>(Topic.class);
 
     static {
-        NUMBERS.put("comes-back", Pattern.compile(WEIGHTS));
-        NUMBERS.put("runs-ahead", Pattern.compile(WEIGHTS));
-        NUMBERS.put("finger-force", Pattern.compile(WEIGHTS + "|" + THROW));
-        NUMBERS.put("gesture-reached", Pattern.compile(THROW));
-        NUMBERS.put("full-stroke", Pattern.compile(THROW + "|figure\\.strings\\..*\\.slack|figure\\.stops\\..*"));
-        NUMBERS.put("string-overpulled", Pattern.compile("figure\\.strings\\..*\\.slack|" + THROW));
-        NUMBERS.put("bucket-twist", Pattern.compile("box\\.coin-works\\.bucket\\.(bearing|side-gap)"));
-        NUMBERS.put("bucket-resets", Pattern.compile(COUNTERWEIGHT));
-        NUMBERS.put("coin-trips", Pattern.compile(COUNTERWEIGHT));
-        NUMBERS.put("leans-across", Pattern.compile(COUNTERWEIGHT));
-        NUMBERS.put("coin-thrown-clear", Pattern.compile(THROW));
-        NUMBERS.put("coin-fits-slot", Pattern.compile("box\\.coin-works\\.slot\\.(length|width)"));
-        NUMBERS.put("catch-frees", Pattern.compile("box\\.coin-works\\.bucket\\.tip"));
-        NUMBERS.put("heap-grows", Pattern.compile("box\\.coin-works\\.cash-room\\..*"));
+        NUMBERS.put(Topic.COMES_BACK, Pattern.compile(WEIGHTS));
+        NUMBERS.put(Topic.RUNS_AHEAD, Pattern.compile(WEIGHTS));
+        NUMBERS.put(Topic.FINGER_FORCE, Pattern.compile(WEIGHTS + "|" + THROW));
+        NUMBERS.put(Topic.GESTURE_REACHED, Pattern.compile(THROW));
+        NUMBERS.put(Topic.FULL_STROKE, Pattern.compile(THROW + "|figure\\.strings\\..*\\.slack|figure\\.stops\\..*"));
+        NUMBERS.put(Topic.STRING_OVERPULLED, Pattern.compile("figure\\.strings\\..*\\.slack|" + THROW));
+        NUMBERS.put(Topic.BUCKET_TWIST, Pattern.compile("box\\.coin-works\\.bucket\\.(bearing|side-gap)"));
+        NUMBERS.put(Topic.BUCKET_RESETS, Pattern.compile(COUNTERWEIGHT));
+        NUMBERS.put(Topic.COIN_TRIPS, Pattern.compile(COUNTERWEIGHT));
+        NUMBERS.put(Topic.LEANS_ACROSS, Pattern.compile(COUNTERWEIGHT));
+        NUMBERS.put(Topic.COIN_THROWN_CLEAR, Pattern.compile(THROW));
+        NUMBERS.put(Topic.COIN_FITS_SLOT, Pattern.compile("box\\.coin-works\\.slot\\.(length|width)"));
+        NUMBERS.put(Topic.CATCH_FREES, Pattern.compile("box\\.coin-works\\.bucket\\.tip"));
+        NUMBERS.put(Topic.HEAP, Pattern.compile("box\\.coin-works\\.cash-room\\..*"));
     }
 
     /** Shares of a number that are tried, the least change first; of whole numbers the nearest. */
@@ -58,6 +67,11 @@ public final class Remedies {
 
     public Remedies(Workbench workbench) {
         this.workbench = workbench;
+    }
+
+    /** What there are numbers to try for. */
+    static Set<Topic> topics() {
+        return Collections.unmodifiableSet(NUMBERS.keySet());
     }
 
     /** Findings that do not pass and for which there are numbers to try. */
@@ -70,7 +84,7 @@ public final class Remedies {
     }
 
     private static List<Adjustable.Setting> numbers(Design design, String finding) {
-        Pattern pattern = NUMBERS.get(finding.split("/", 2)[0]);
+        Pattern pattern = NUMBERS.get(Topic.of(finding));
         return pattern == null
                 ? List.of()
                 : Adjustable.of(design).numbers().stream()
@@ -86,17 +100,29 @@ public final class Remedies {
             for (Adjustable.Setting number : numbers(design, finding)) {
                 double value = value(number, share);
                 if (value != number.value() && settles(design, number.path(), value, finding, before)) {
-                    String words = DesignEdit.words(value);
                     return Json.compact(new Remedy(
                             finding,
-                            Wording.of(number.path()) + " from " + DesignEdit.words(number.value()) + " to " + words
-                                    + Wording.unit(number.unit()) + ": then it passes",
-                            List.of(new Edit.Step(Edit.Kind.SET, number.path(), words))));
+                            say(
+                                    "{} from {} to {}: then it passes",
+                                    Wording.of(number.path()),
+                                    measure(number, number.value()).bare(),
+                                    measure(number, value)),
+                            List.of(new Edit.Step(
+                                    Edit.Kind.SET,
+                                    number.path(),
+                                    JsonNodeFactory.instance.numberNode(new BigDecimal(DesignEdit.words(value)))))));
                 }
             }
         }
         return Json.compact(new Remedy(
-                finding, "no single number that was tried settles it without spoiling something else", List.of()));
+                finding, say("no single number that was tried settles it without spoiling something else"), List.of()));
+    }
+
+    /** With as many decimals as the file writes. */
+    private static Measure measure(Adjustable.Setting number, double value) {
+        String written = DesignEdit.words(value);
+        int point = written.indexOf('.');
+        return Measure.of(value, number.unit()).to(point < 0 ? 0 : written.length() - point - 1);
     }
 
     private static double value(Adjustable.Setting number, double share) {

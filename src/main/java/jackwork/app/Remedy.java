@@ -1,5 +1,6 @@
 package jackwork.app;
 
+import jackwork.check.Sentence;
 import java.util.List;
 
 /**
@@ -8,4 +9,4 @@ import java.util.List;
  * @param words what it does, or why none was found
  * @param steps to apply; empty when none was found
  */
-record Remedy(String finding, String words, List<Edit.Step> steps) implements Payload {}
+record Remedy(String finding, Sentence words, List<Edit.Step> steps) implements Payload {}

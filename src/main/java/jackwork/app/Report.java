@@ -1,5 +1,7 @@
 package jackwork.app;
 
+import jackwork.check.Sentence;
+import jackwork.check.Topic;
 import jackwork.motion.CycleStage;
 import java.util.List;
 import java.util.Map;
@@ -30,9 +32,18 @@ record Report(
         FAIL
     }
 
-    /** One question's answer; {@code restsOn} has what moves it, most first. */
+    /**
+     * One question's answer.
+     *
+     * @param id topic and about, {@code coin-trips/EUR-1}
+     * @param restsOn what moves it, most first
+     * @param margins the margin at both ends of all that moves it; null when nothing does
+     * @param worded question, why and remedy once more, with their numbers as numbers
+     */
     record Finding(
             String id,
+            Topic topic,
+            String about,
             String question,
             Status status,
             @Places(9) @Nullable Double value,
@@ -43,7 +54,13 @@ record Report(
             String why,
             String remedy,
             String formula,
-            List<Ground> restsOn) {}
+            List<Ground> restsOn,
+            @Nullable Margins margins,
+            Worded worded) {}
+
+    record Margins(@Places(9) double low, @Places(9) double high) {}
+
+    record Worded(Sentence question, Sentence why, Sentence remedy) {}
 
     record Where(
             @Nullable String part,

@@ -6,6 +6,7 @@ import jackwork.check.CoinSlotPlay;
 import jackwork.check.CoinTrips;
 import jackwork.check.Finding;
 import jackwork.check.Hanging;
+import jackwork.check.Margins;
 import jackwork.check.Status;
 import jackwork.check.Where;
 import jackwork.geometry.Point;
@@ -97,17 +98,20 @@ final class ReportMaker {
     }
 
     static Report.Finding finding(Finding finding) {
+        Margins margins = finding.margins();
         return new Report.Finding(
                 finding.id(),
-                finding.question(),
+                finding.topic(),
+                finding.about(),
+                finding.question().toString(),
                 Report.Status.valueOf(finding.status().name()),
                 finding.value(),
                 finding.limit(),
                 finding.margin(),
                 finding.unit(),
                 where(finding.where()),
-                finding.why(),
-                finding.remedy(),
+                finding.why().toString(),
+                finding.remedy().toString(),
                 finding.formula(),
                 finding.restsOn().stream()
                         .map(ground -> new Report.Ground(
@@ -120,7 +124,9 @@ final class ReportMaker {
                                 ground.number().source(),
                                 ground.drop(),
                                 ground.gain()))
-                        .toList());
+                        .toList(),
+                margins == null ? null : new Report.Margins(margins.low(), margins.high()),
+                new Report.Worded(finding.question(), finding.why(), finding.remedy()));
     }
 
     static Report.Hangs hangs(List<Finding> findings) {

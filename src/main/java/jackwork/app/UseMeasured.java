@@ -6,6 +6,7 @@ import jackwork.bench.Forms;
 import jackwork.bench.Kinds;
 import jackwork.bench.Measured;
 import jackwork.check.Finding;
+import jackwork.check.Sentence;
 import jackwork.check.Status;
 import jackwork.design.Design;
 import jackwork.design.DesignException;
@@ -51,7 +52,7 @@ public record UseMeasured(
      * @param then null when it was not asked before
      */
     public record Moved(
-            String question,
+            Sentence question,
             @Nullable Finding then,
             @Nullable Finding now) {
 

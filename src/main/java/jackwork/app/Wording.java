@@ -18,13 +18,4 @@ final class Wording {
                         .collect(Collectors.joining(" "));
         return named + ": " + words[words.length - 1].replace('-', ' ');
     }
-
-    /** With its space; nothing for plain numbers. */
-    static String unit(String unit) {
-        return switch (unit) {
-            case "1" -> "";
-            case "deg" -> "°";
-            default -> " " + unit;
-        };
-    }
 }

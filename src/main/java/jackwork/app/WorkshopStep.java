@@ -1,12 +1,15 @@
 package jackwork.app;
 
+import tools.jackson.databind.JsonNode;
+
 /**
  * A change of {@code workshop.yaml} that somebody at the page wants.
  *
  * @param base version of the file that it was decided on
  * @param label what it is, in a few words: for taking it back
  * @param path of the value; friction of two materials as {@code friction.coin,wood}
- * @param value as typed; for {@link Doing#ADD} as it is written in the file; empty for {@link Doing#REMOVE}
+ * @param value words as typed; for {@link Doing#ADD} a number, words, a list or named fields; empty for
+ *     {@link Doing#REMOVE}
  * @param low end of a number's interval, as typed; empty for other values
  * @param high likewise
  * @param basis {@code measured}, {@code published} or {@code guess}; empty for other values
@@ -17,7 +20,7 @@ record WorkshopStep(
         String label,
         Doing kind,
         String path,
-        String value,
+        JsonNode value,
         String low,
         String high,
         String basis,

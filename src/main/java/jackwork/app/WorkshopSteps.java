@@ -7,9 +7,11 @@ import jackwork.design.WorkshopSplice;
 import jackwork.design.YamlWords;
 import jackwork.stock.Basis;
 import jackwork.stock.Uncertain;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 
 /** A change of {@code workshop.yaml} as the file's new text. */
 final class WorkshopSteps {
@@ -28,7 +30,7 @@ final class WorkshopSteps {
      * @throws BadRequestException when there is nothing of that path to change
      */
     static String apply(String text, WorkshopStep step) {
-        if (step.value().length() > LONGEST
+        if (step.value().toString().length() > LONGEST
                 || step.source().length() > LONGEST
                 || step.path().length() > LONGEST) {
             throw new BadRequestException("expected fewer than " + LONGEST + " letters");
@@ -41,7 +43,7 @@ final class WorkshopSteps {
                 }
                 yield step.path().startsWith("friction.")
                         ? friction(text, step)
-                        : WorkshopSplice.value(text, step.path(), step.value());
+                        : WorkshopSplice.value(text, step.path(), FlowText.of(step.value()));
             }
             case REMOVE -> remove(text, step.path());
         };
@@ -57,13 +59,18 @@ final class WorkshopSteps {
                 WorkshopSplice.value(
                         text,
                         step.path(),
-                        words(WorkshopSplice.number(plain(value.unit()), value.name(), step.value())));
+                        words(WorkshopSplice.number(plain(value.unit()), value.name(), words(step))));
             case SIZE ->
-                WorkshopSplice.value(text, step.path(), "[" + step.value().replaceAll("[\\[\\]{}#]", "") + "]");
-            case YES_NO -> WorkshopSplice.value(text, step.path(), step.value().equals("yes") ? "true" : "false");
+                WorkshopSplice.value(
+                        text,
+                        step.path(),
+                        Arrays.stream(words(step).split(",", -1))
+                                .map(side -> words(WorkshopSplice.number(plain(value.unit()), value.name(), side)))
+                                .collect(Collectors.joining(", ", "[", "]")));
+            case YES_NO -> WorkshopSplice.value(text, step.path(), words(step).equals("yes") ? "true" : "false");
             case WORD ->
                 WorkshopSplice.value(
-                        text, step.path(), YamlWords.quoted(step.value().strip()));
+                        text, step.path(), YamlWords.quoted(words(step).strip()));
         };
     }
 
@@ -95,12 +102,19 @@ final class WorkshopSteps {
         } catch (IllegalArgumentException e) {
             throw new BadRequestException("read \"" + step.basis() + "\", expected measured, published or guess");
         }
-        return WorkshopSplice.typed(plain(unit), step.value(), step.low(), step.high(), basis, step.source());
+        return WorkshopSplice.typed(plain(unit), words(step), step.low(), step.high(), basis, step.source());
     }
 
     /** Money and counts are bare numbers in the file. */
     private static String plain(String unit) {
         return unit.matches("mm|deg|N|g|mm/s|%|min|h|g/m²|g/cm³") ? unit : "1";
+    }
+
+    private static String words(WorkshopStep step) {
+        if (!step.value().isString()) {
+            throw new BadRequestException("read " + step.value() + ", expected it as it was typed");
+        }
+        return step.value().asString();
     }
 
     private static String words(double number) {

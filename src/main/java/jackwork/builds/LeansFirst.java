@@ -1,7 +1,12 @@
 package jackwork.builds;
 
+import static jackwork.check.Measure.newtons;
+import static jackwork.check.Sentence.say;
+
 import jackwork.check.Finding;
+import jackwork.check.Sentence;
 import jackwork.check.Status;
+import jackwork.check.Topic;
 import jackwork.check.Where;
 import jackwork.check.Words;
 import jackwork.motion.CycleResult;
@@ -34,8 +39,9 @@ final class LeansFirst implements Mishap {
         double most = always ? high : low;
         Status status = most >= RESTS ? Status.PASS : Status.DOUBTFUL;
         return List.of(new Finding(
-                "leans-first",
-                "What if the finger is on the lever before the coin has come?",
+                Topic.LEANS_FIRST,
+                "",
+                say("What if the finger is on the lever before the coin has come?"),
                 status,
                 most,
                 RESTS,
@@ -43,16 +49,17 @@ final class LeansFirst implements Mishap {
                 "N",
                 new Where("strut", 0.0, visitor.assembly.coinWorks().strut()),
                 always
-                        ? coin.code() + " frees the lever also under a comfortable press"
-                        : coin.code() + " frees the lever under up to " + Words.number(most)
-                                + " N; pressed harder before, let go and press again",
+                        ? say("{} frees the lever also under a comfortable press", coin.code())
+                        : say(
+                                "{} frees the lever under up to {}; pressed harder before, let go and press again",
+                                coin.code(),
+                                newtons(most)),
                 status == Status.PASS
-                        ? ""
-                        : "Let the tooth press nearer the bucket's pivot, or smooth and wax tooth and strut; and tell the"
-                                + " buyer to press after the coin has landed.",
+                        ? Sentence.NOTHING
+                        : say("Let the tooth press nearer the bucket's pivot, or smooth and wax tooth and strut;"
+                                + " and tell the buyer to press after the coin has landed."),
                 "greatest force that leaves it free, in time, as numbered, against " + Words.number(RESTS)
-                        + " N of a finger that rests (a guess)",
-                List.of()));
+                        + " N of a finger that rests (a guess)"));
     }
 
     private static boolean frees(Visitor visitor, Coin coin, double force) {

@@ -1,7 +1,11 @@
 package jackwork.builds;
 
+import static jackwork.check.Sentence.say;
+
 import jackwork.check.Finding;
+import jackwork.check.Sentence;
 import jackwork.check.Status;
+import jackwork.check.Topic;
 import jackwork.check.Where;
 import jackwork.motion.CoinDrop;
 import jackwork.motion.CycleResult;
@@ -35,14 +39,14 @@ final class OtherCoins implements Mishap {
      */
     static Finding find(Visitor visitor, String name, boolean goesIn, CoinDrop drop) {
         if (!goesIn) {
-            return finding(visitor, name, Status.PASS, name + " does not go through the slot");
+            return finding(visitor, name, Status.PASS, say("{} does not go through the slot", name));
         }
         CycleResult alone = visitor.puts(drop);
         if (alone.passes()) {
-            return finding(visitor, name, Status.PASS, name + " works it like a coin that is asked for");
+            return finding(visitor, name, Status.PASS, say("{} works it like a coin that is asked for", name));
         }
         if (alone.computed() && alone.times().containsKey(CycleStage.FREES)) {
-            String why = name + " frees the lever, and then " + Visitor.missed(alone);
+            Sentence why = say("{} frees the lever, and then {}", name, Visitor.missed(alone));
             return finding(visitor, name, Status.DOUBTFUL, why);
         }
         String next = visitor.lightest().code();
@@ -52,16 +56,16 @@ final class OtherCoins implements Mishap {
                 visitor,
                 name,
                 harmless ? Status.PASS : Status.DOUBTFUL,
-                name + " does not free the lever; "
-                        + (harmless
-                                ? next + " after it does, and both are thrown"
-                                : "with " + next + " after it " + Visitor.missed(after)));
+                harmless
+                        ? say("{} does not free the lever; {} after it does, and both are thrown", name, next)
+                        : say("{} does not free the lever; with {} after it {}", name, next, Visitor.missed(after)));
     }
 
-    private static Finding finding(Visitor visitor, String name, Status status, String why) {
+    private static Finding finding(Visitor visitor, String name, Status status, Sentence why) {
         return new Finding(
-                "other/" + name.replace(' ', '-'),
-                "What of " + name + " in the slot?",
+                Topic.OTHER,
+                name.replace(' ', '-'),
+                say("What of {} in the slot?", name),
                 status,
                 null,
                 null,
@@ -70,12 +74,13 @@ final class OtherCoins implements Mishap {
                 new Where("slot", null, visitor.assembly.coinWorks().slotAt()),
                 why,
                 status == Status.PASS
-                        ? ""
+                        ? Sentence.NOTHING
                         : visitor.assembly.coinWorks().bridges()
-                                ? "Leave a gap in the ledge through which what is too small falls, or make the slot refuse it."
-                                : "Let the bucket's floor fall so that it rolls out by itself, or make the slot refuse it.",
+                                ? say("Leave a gap in the ledge through which what is too small falls, or make"
+                                        + " the slot refuse it.")
+                                : say("Let the bucket's floor fall so that it rolls out by itself, or make the"
+                                        + " slot refuse it."),
                 "the whole visit in time, as numbered; before "
-                        + visitor.lightest().code() + " where it stays",
-                List.of());
+                        + visitor.lightest().code() + " where it stays");
     }
 }

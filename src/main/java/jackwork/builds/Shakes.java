@@ -1,7 +1,12 @@
 package jackwork.builds;
 
+import static jackwork.check.Sentence.say;
+
 import jackwork.check.Finding;
+import jackwork.check.Measure;
+import jackwork.check.Sentence;
 import jackwork.check.Status;
+import jackwork.check.Topic;
 import jackwork.check.Where;
 import jackwork.check.Words;
 import jackwork.motion.CycleResult;
@@ -30,8 +35,9 @@ final class Shakes implements Mishap {
         }
         Status status = gives.isEmpty() && computed ? Status.PASS : Status.DOUBTFUL;
         return List.of(new Finding(
-                "jiggle",
-                "Does it stay locked when jiggled?",
+                Topic.JIGGLE,
+                "",
+                say("Does it stay locked when jiggled?"),
                 status,
                 null,
                 HARD / 1000,
@@ -39,11 +45,16 @@ final class Shakes implements Mishap {
                 "m/s²",
                 new Where("strut", 0.0, visitor.assembly.coinWorks().strut()),
                 !gives.isEmpty()
-                        ? "jiggled at " + Words.number(gives.get(0)) + " times a second it lets a press through"
-                        : computed ? "jiggled and pressed it stays locked" : "not every jiggle could be computed",
-                status == Status.PASS ? "" : "Add to the counterweight, or bring the bucket's centre nearer its pivot.",
+                        ? say(
+                                "jiggled at {} times a second it lets a press through",
+                                Measure.of(gives.get(0), "Hz").bare())
+                        : computed
+                                ? say("jiggled and pressed it stays locked")
+                                : say("not every jiggle could be computed"),
+                status == Status.PASS
+                        ? Sentence.NOTHING
+                        : say("Add to the counterweight, or bring the bucket's centre nearer its pivot."),
                 "to and fro with up to " + Words.number(HARD / 1000)
-                        + " m/s² (a guess), 1 to 8 times a second, in time, as numbered",
-                List.of()));
+                        + " m/s² (a guess), 1 to 8 times a second, in time, as numbered"));
     }
 }

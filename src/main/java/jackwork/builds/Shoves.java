@@ -1,7 +1,14 @@
 package jackwork.builds;
 
+import static jackwork.check.Measure.degrees;
+import static jackwork.check.Measure.newtons;
+import static jackwork.check.Sentence.say;
+
 import jackwork.check.Finding;
+import jackwork.check.Measure;
+import jackwork.check.Sentence;
 import jackwork.check.Status;
+import jackwork.check.Topic;
 import jackwork.check.Where;
 import jackwork.check.Words;
 import jackwork.motion.CycleResult;
@@ -25,10 +32,11 @@ final class Shoves implements Mishap {
                 at = leaning;
             }
         }
-        String force = Words.number(strongest) + " N";
+        Measure force = newtons(strongest);
         return List.of(new Finding(
-                "shove",
-                "Does the catch hold a shove without a coin?",
+                Topic.SHOVE,
+                "",
+                say("Does the catch hold a shove without a coin?"),
                 status,
                 null,
                 strongest,
@@ -36,15 +44,18 @@ final class Shoves implements Mishap {
                 "N",
                 new Where("strut", 0.0, visitor.assembly.coinWorks().strut()),
                 switch (status) {
-                    case PASS -> "pushed with " + force + " it stays locked, on a level table and one that leans";
-                    case DOUBTFUL -> "a push of " + force + " could not be computed";
+                    case PASS -> say("pushed with {} it stays locked, on a level table and one that leans", force);
+                    case DOUBTFUL -> say("a push of {} could not be computed", force);
                     case FAIL ->
-                        "pushed with " + force + " on a table that leans by " + Words.number(at)
-                                + " degrees it gives way";
+                        say(
+                                "pushed with {} on a table that leans by {} degrees it gives way",
+                                force,
+                                degrees(at).bare());
                 },
-                status == Status.PASS ? "" : "Let tooth and strut overlap more, or add to the counterweight.",
+                status == Status.PASS
+                        ? Sentence.NOTHING
+                        : say("Let tooth and strut overlap more, or add to the counterweight."),
                 "the push in time, as numbered, table at " + Words.number(tilt.low()) + ", "
-                        + Words.number(tilt.value()) + " and " + Words.number(tilt.high()) + " degrees",
-                List.of()));
+                        + Words.number(tilt.value()) + " and " + Words.number(tilt.high()) + " degrees"));
     }
 }

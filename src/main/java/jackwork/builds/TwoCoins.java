@@ -1,7 +1,11 @@
 package jackwork.builds;
 
+import static jackwork.check.Sentence.say;
+
 import jackwork.check.Finding;
+import jackwork.check.Sentence;
 import jackwork.check.Status;
+import jackwork.check.Topic;
 import jackwork.check.Where;
 import jackwork.motion.CycleResult;
 import jackwork.motion.CycleStage;
@@ -22,8 +26,9 @@ final class TwoCoins implements Mishap {
         boolean staysIn = result.firstMissed().equals(Optional.of(CycleStage.THROWN));
         Status status = result.passes() ? Status.PASS : staysIn || !result.computed() ? Status.DOUBTFUL : Status.FAIL;
         return new Finding(
-                "two-coins/" + coin.code(),
-                "What of two " + coin.code() + " before one press?",
+                Topic.TWO_COINS,
+                coin.code(),
+                say("What of two {} before one press?", coin.code()),
                 status,
                 null,
                 null,
@@ -31,12 +36,13 @@ final class TwoCoins implements Mishap {
                 "",
                 new Where("slot", null, visitor.assembly.coinWorks().slotAt()),
                 result.passes()
-                        ? "both are thrown by one press, and the lever locks again"
+                        ? say("both are thrown by one press, and the lever locks again")
                         : result.computed() && staysIn
-                                ? "one of them stays, and the next press costs nothing"
-                                : Visitor.missed(result),
-                status == Status.PASS ? "" : "Leave a second coin no room: shorten the floor, or bring the slot lower.",
-                "the whole visit in time, as numbered, coins 0.4 s apart",
-                List.of());
+                                ? say("one of them stays, and the next press costs nothing")
+                                : Sentence.plain(Visitor.missed(result)),
+                status == Status.PASS
+                        ? Sentence.NOTHING
+                        : say("Leave a second coin no room: shorten the floor, or bring the slot lower."),
+                "the whole visit in time, as numbered, coins 0.4 s apart");
     }
 }

@@ -1,5 +1,8 @@
 package jackwork.check;
 
+import static jackwork.check.Measure.mm;
+import static jackwork.check.Sentence.say;
+
 import jackwork.design.GestureEntry;
 import jackwork.geometry.Point;
 import jackwork.parts.Assembly;
@@ -60,23 +63,23 @@ final class ArmPlay implements Question {
         Spread spread = new Spread(spare - play);
         spread.add("running fit", running, value -> spare - play(value, ratio));
         return new Finding(
-                "arm-play/" + name,
-                "Does the play in the pins leave " + name + " its gesture?",
+                Topic.ARM_PLAY,
+                name,
+                say("Does the play in the pins leave {} its gesture?", name),
                 spread.status(),
                 play,
                 spare,
                 spare - play,
                 "mm",
                 new Where(gesture.part(), 1.0, end),
-                "the pins' play lets " + name + " wander by " + Words.number(play) + " mm, its gesture has "
-                        + Words.number(spare) + " mm to spare",
+                say("the pins' play lets {} wander by {}, its gesture has {} to spare", name, mm(play), mm(spare)),
                 spread.status() == Status.PASS
-                        ? ""
-                        : "Set the pins of " + gesture.part() + " farther apart, or fit them closer.",
+                        ? Sentence.NOTHING
+                        : say("Set the pins of {} farther apart, or fit them closer.", gesture.part()),
                 "c/2 + c · reach/base = " + Words.number(running.value() / 2) + " + "
                         + Words.number(running.value()) + " · " + Words.number(arm) + "/" + Words.number(way) + " = "
                         + Words.number(play) + " mm",
-                spread.grounds());
+                spread);
     }
 
     /** Half the clearance at the pin, and the clearance at both pins turned into an angle, times the reach. */

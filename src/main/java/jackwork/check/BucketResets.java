@@ -1,5 +1,8 @@
 package jackwork.check;
 
+import static jackwork.check.Measure.newtonMillimetres;
+import static jackwork.check.Sentence.say;
+
 import jackwork.parts.Assembly;
 import java.util.List;
 
@@ -14,8 +17,11 @@ final class BucketResets implements Question {
         double margin = closing - friction;
         Spread spread = subject.balanceSpread(a -> closing(a) - CoinSeat.frictionMoment(a, 0));
         return List.of(new Finding(
-                "bucket-resets",
-                "Does the empty " + assembly.coinWorks().bucketWord() + " swing back and lock again?",
+                Topic.BUCKET_RESETS,
+                "",
+                say(
+                        "Does the empty {} swing back and lock again?",
+                        assembly.coinWorks().bucketWord()),
                 spread.status(),
                 closing,
                 friction,
@@ -25,12 +31,16 @@ final class BucketResets implements Question {
                         assembly.body(assembly.coinWorks().bucket()).name(),
                         0.0,
                         assembly.coinWorks().pivot()),
-                "the counterweight closes with at least " + Words.number(closing) + " N·mm against "
-                        + Words.number(friction) + " N·mm of friction",
-                spread.status() == Status.PASS ? "" : "Add weight to the counterweight, or move it farther out.",
+                say(
+                        "the counterweight closes with at least {} against {} of friction",
+                        newtonMillimetres(closing),
+                        newtonMillimetres(friction)),
+                spread.status() == Status.PASS
+                        ? Sentence.NOTHING
+                        : say("Add weight to the counterweight, or move it farther out."),
                 "M g x = " + Words.number(closing) + " N·mm, least over the tip; µ r W = " + Words.number(friction)
                         + " N·mm",
-                spread.grounds()));
+                spread));
     }
 
     private static double closing(Assembly assembly) {

@@ -1,5 +1,8 @@
 package jackwork.check;
 
+import static jackwork.check.Measure.mm;
+import static jackwork.check.Sentence.say;
+
 import jackwork.parts.CoinWorks;
 import jackwork.stock.Uncertain;
 import java.util.List;
@@ -23,22 +26,24 @@ final class BucketTwist implements Question {
                         fit -> works.sideGap() - works.shift(works.clearance() + fit - running.value()));
         double wantedBearing = works.clearance() * works.reach() / works.sideGap();
         return List.of(new Finding(
-                "bucket-twist",
-                "Can the " + works.bucketWord() + " twist on its rod and jam?",
+                Topic.BUCKET_TWIST,
+                "",
+                say("Can the {} twist on its rod and jam?", works.bucketWord()),
                 spread.status(),
                 shift,
                 works.sideGap(),
                 margin,
                 "mm",
                 new Where(subject.assembly().body(works.bucket()).name(), 0.0, works.lip()),
-                "tilting in its clearance moves its far end " + Words.number(shift) + " mm sideways, "
-                        + Words.number(works.sideGap()) + " mm are free",
+                say(
+                        "tilting in its clearance moves its far end {} sideways, {} are free",
+                        mm(shift),
+                        mm(works.sideGap())),
                 spread.status() == Status.PASS
-                        ? ""
-                        : "Widen its bearing well beyond " + Words.number(wantedBearing)
-                                + " mm, or leave more side gap.",
+                        ? Sentence.NOTHING
+                        : say("Widen its bearing well beyond {}, or leave more side gap.", mm(wantedBearing)),
                 "shift = c/L · reach = " + Words.number(works.clearance()) + "/" + Words.number(works.bearing()) + " · "
                         + Words.number(works.reach()) + " = " + Words.number(shift) + " mm",
-                spread.grounds()));
+                spread));
     }
 }

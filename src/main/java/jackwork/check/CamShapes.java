@@ -1,5 +1,9 @@
 package jackwork.check;
 
+import static jackwork.check.Measure.degrees;
+import static jackwork.check.Measure.mm;
+import static jackwork.check.Sentence.say;
+
 import jackwork.parts.CamPair;
 import jackwork.parts.Link;
 import java.util.ArrayList;
@@ -27,27 +31,30 @@ final class CamShapes implements Question {
         double angle = Math.toDegrees(cam.profile().steepest());
         double margin = STEEPEST - angle;
         return new Finding(
-                "cam-steep/" + cam.name(),
-                "Does " + cam.name() + " push its follower well?",
+                Topic.CAM_STEEP,
+                cam.name(),
+                say("Does {} push its follower well?", cam.name()),
                 margin > 0 ? Status.PASS : Status.FAIL,
                 angle,
                 STEEPEST,
                 margin,
                 "deg",
                 new Where(cam.camPart(), null, cam.centre()),
-                "at its steepest it pushes " + Words.number(angle) + "° away from the follower's way",
-                margin > 0 ? "" : "Let the rise take a longer turn, or set the follower farther from the cam's centre.",
+                say("at its steepest it pushes {} away from the follower's way", degrees(angle)),
+                margin > 0
+                        ? Sentence.NOTHING
+                        : say("Let the rise take a longer turn, or set the follower farther from the cam's centre."),
                 "greatest angle of push and way over a turn = " + Words.number(angle) + "°; usual limit "
-                        + Words.number(STEEPEST) + "°",
-                List.of());
+                        + Words.number(STEEPEST) + "°");
     }
 
     private static Finding sharp(CamPair cam) {
         double least = cam.profile().sharpest();
         double margin = least - cam.radius();
         return new Finding(
-                "cam-undercut/" + cam.name(),
-                "Can " + cam.name() + " be cut for its follower?",
+                Topic.CAM_UNDERCUT,
+                cam.name(),
+                say("Can {} be cut for its follower?", cam.name()),
                 margin > 0 ? Status.PASS : Status.FAIL,
                 least,
                 cam.radius(),
@@ -55,12 +62,13 @@ final class CamShapes implements Question {
                 "mm",
                 new Where(cam.camPart(), null, cam.centre()),
                 margin > 0
-                        ? "the follower's path bends no sharper than " + Words.number(least) + " mm"
-                        : "the follower's path bends to " + Words.number(least)
-                                + " mm, its peg is thicker: the profile cuts away its own rise",
-                margin > 0 ? "" : "Take a thinner peg, a larger cam, or a gentler rise.",
+                        ? say("the follower's path bends no sharper than {}", mm(least))
+                        : say(
+                                "the follower's path bends to {}, its peg is thicker: the profile cuts away its own"
+                                        + " rise",
+                                mm(least)),
+                margin > 0 ? Sentence.NOTHING : say("Take a thinner peg, a larger cam, or a gentler rise."),
                 "least radius of the follower's path = " + Words.number(least) + " mm; peg "
-                        + Words.number(cam.radius()) + " mm",
-                List.of());
+                        + Words.number(cam.radius()) + " mm");
     }
 }

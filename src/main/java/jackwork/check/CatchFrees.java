@@ -1,5 +1,8 @@
 package jackwork.check;
 
+import static jackwork.check.Measure.mm;
+import static jackwork.check.Sentence.say;
+
 import jackwork.geometry.Point;
 import jackwork.parts.Assembly;
 import jackwork.parts.CoinWorks;
@@ -30,19 +33,22 @@ final class CatchFrees implements OfWeight {
         double margin = least - slop;
         Spread spread = withClearance(assembly, margin);
         return List.of(new Finding(
-                "catch-frees",
-                "Does the tipped bucket leave the lever free?",
+                Topic.CATCH_FREES,
+                "",
+                say("Does the tipped bucket leave the lever free?"),
                 spread.status(),
                 least,
                 slop,
                 margin,
                 "mm",
                 new Where("tooth", atStroke, works.tooth()),
-                "tipped, the strut stands " + Words.number(least) + " mm clear of the tooth at its closest",
-                spread.status() == Status.PASS ? "" : "Let the bucket tip farther, or take some off the strut's end.",
+                say("tipped, the strut stands {} clear of the tooth at its closest", mm(least)),
+                spread.status() == Status.PASS
+                        ? Sentence.NOTHING
+                        : say("Let the bucket tip farther, or take some off the strut's end."),
                 "least gap of strut and tooth over the press = " + Words.number(least) + " mm; play of both pins "
                         + Words.number(slop) + " mm",
-                spread.grounds()));
+                spread));
     }
 
     /** In-plane play at the catch: each pin lets its body shift by half its diametral clearance, mm. */

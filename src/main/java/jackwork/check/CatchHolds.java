@@ -1,5 +1,8 @@
 package jackwork.check;
 
+import static jackwork.check.Measure.mm;
+import static jackwork.check.Sentence.say;
+
 import jackwork.geometry.Point;
 import jackwork.parts.Assembly;
 import jackwork.parts.CoinWorks;
@@ -36,8 +39,9 @@ final class CatchHolds implements OfWeight {
                                         works.catchFriction().coefficient().low(),
                                         f * ratio(assembly.lever(), works.tooth())));
         return List.of(new Finding(
-                "catch-holds",
-                "Does the catch hold the strongest press without a coin?",
+                Topic.CATCH_HOLDS,
+                "",
+                say("Does the catch hold the strongest press without a coin?"),
                 spread.status(),
                 arm,
                 limit,
@@ -45,16 +49,17 @@ final class CatchHolds implements OfWeight {
                 "mm",
                 new Where("strut", 0.0, works.strut()),
                 arm > 0
-                        ? "the tooth presses " + Words.number(arm)
-                                + " mm to the closing side of the bucket's pivot: the harder, the firmer"
-                        : "the tooth presses to the opening side of the bucket's pivot by " + Words.number(-arm)
-                                + " mm",
+                        ? say(
+                                "the tooth presses {} to the closing side of the bucket's pivot: the harder, the"
+                                        + " firmer",
+                                mm(arm))
+                        : say("the tooth presses to the opening side of the bucket's pivot by {}", mm(-arm)),
                 spread.status() == Status.PASS
-                        ? ""
-                        : "Move the tooth's edge to the closing side of the bucket's pivot.",
+                        ? Sentence.NOTHING
+                        : say("Move the tooth's edge to the closing side of the bucket's pivot."),
                 "a = " + Words.number(arm) + " mm ≥ −(µ h + M/N) = " + Words.number(limit)
                         + " mm, µ at its lowest, N = " + Words.number(press) + " N",
-                spread.grounds()));
+                spread));
     }
 
     /** Force at the tooth for 1 N of the finger. */

@@ -1,5 +1,8 @@
 package jackwork.check;
 
+import static jackwork.check.Measure.mm;
+import static jackwork.check.Sentence.say;
+
 import jackwork.parts.Assembly;
 import jackwork.parts.CoinWorks;
 import java.util.List;
@@ -16,19 +19,19 @@ final class CatchOverlap implements OfWeight {
         double margin = overlap - slop;
         Spread spread = CatchFrees.withClearance(assembly, margin);
         return List.of(new Finding(
-                "catch-overlap",
-                "Does the lever stand well on its catch without a coin?",
+                Topic.CATCH_OVERLAP,
+                "",
+                say("Does the lever stand well on its catch without a coin?"),
                 spread.status(),
                 overlap,
                 slop,
                 margin,
                 "mm",
                 new Where("tooth", 0.0, works.tooth()),
-                "tooth and strut overlap by " + Words.number(overlap) + " mm, the pins' play takes "
-                        + Words.number(slop) + " mm",
-                spread.status() == Status.PASS ? "" : "Let tooth and strut overlap more.",
+                say("tooth and strut overlap by {}, the pins' play takes {}", mm(overlap), mm(slop)),
+                spread.status() == Status.PASS ? Sentence.NOTHING : say("Let tooth and strut overlap more."),
                 "overlap = " + Words.number(overlap) + " mm; play = half the clearance of each of two pins = "
                         + Words.number(slop) + " mm",
-                spread.grounds()));
+                spread));
     }
 }

@@ -1,5 +1,9 @@
 package jackwork.check;
 
+import static jackwork.check.Measure.mm;
+import static jackwork.check.Measure.stroke;
+import static jackwork.check.Sentence.say;
+
 import jackwork.geometry.Point;
 import jackwork.motion.StrokeResult;
 import jackwork.parts.Artwork;
@@ -37,26 +41,29 @@ final class ClothSpans implements Question {
         Farthest farthest = farthest(subject, span);
         double margin = span.length() - farthest.distance();
         boolean reaches = margin >= -GIVES;
-        String most = Words.number(farthest.distance());
-        String at = Words.stroke(farthest.stroke());
         return new Finding(
-                "cloth-spans/" + name,
-                "Is " + name + " long enough for how its parts move?",
+                Topic.CLOTH_SPANS,
+                name,
+                say("Is {} long enough for how its parts move?", name),
                 reaches ? Status.PASS : Status.FAIL,
                 span.length(),
                 farthest.distance(),
                 margin,
                 "mm",
                 new Where(span.fromPart(), farthest.stroke(), span.from()),
-                name + " is " + Words.number(span.length()) + " mm long between " + span.fromPart() + " and "
-                        + span.toPart() + ", which are " + most + " mm apart at most, at stroke " + at,
+                say(
+                        "{} is {} long between {} and {}, which are {} apart at most, at stroke {}",
+                        name,
+                        mm(span.length()),
+                        span.fromPart(),
+                        span.toPart(),
+                        mm(farthest.distance()),
+                        stroke(farthest.stroke())),
                 reaches
-                        ? ""
-                        : "Give " + name + " at least " + Words.number(-margin)
-                                + " mm more, or fix it nearer the joint between them.",
-                "greatest distance between the two places = " + most + " mm at stroke " + at + "; cloth "
-                        + Words.number(span.length()) + " mm",
-                List.of());
+                        ? Sentence.NOTHING
+                        : say("Give {} at least {} more, or fix it nearer the joint between them.", name, mm(-margin)),
+                "greatest distance between the two places = " + Words.number(farthest.distance()) + " mm at stroke "
+                        + Words.stroke(farthest.stroke()) + "; cloth " + Words.number(span.length()) + " mm");
     }
 
     private static Farthest farthest(Subject subject, Artwork.Span span) {

@@ -1,5 +1,9 @@
 package jackwork.check;
 
+import static jackwork.check.Measure.mm;
+import static jackwork.check.Measure.stroke;
+import static jackwork.check.Sentence.say;
+
 import jackwork.geometry.Point;
 import jackwork.parts.Assembly;
 import jackwork.parts.CoinWorks;
@@ -61,8 +65,9 @@ final class CoinBridges implements Question {
                                 - CatchFrees.slop(works))
                 .add("running clearance", fit, f -> margin - (f - fit.value()));
         return new Finding(
-                "coin-bridges/" + coin.code(),
-                "Does " + coin.code() + " bridge the gap and take the strut away?",
+                Topic.COIN_BRIDGES,
+                coin.code(),
+                say("Does {} bridge the gap and take the strut away?", coin.code()),
                 spread.status(),
                 clear,
                 CatchFrees.slop(works),
@@ -70,17 +75,21 @@ final class CoinBridges implements Question {
                 "mm",
                 new Where("kicker", meets, kicker),
                 gap < 0
-                        ? coin.code() + " has no room between kicker and gate: " + Words.number(-gap) + " mm too thick"
-                        : coin.code() + " is pressed against the gate by " + Words.number(push)
-                                + " mm when tooth and strut would meet, and the strut is then " + Words.number(clear)
-                                + " mm out of the way",
+                        ? say("{} has no room between kicker and gate: {} too thick", coin.code(), mm(-gap))
+                        : say(
+                                "{} is pressed against the gate by {} when tooth and strut would meet, and the"
+                                        + " strut is then {} out of the way",
+                                coin.code(),
+                                mm(push),
+                                mm(clear)),
                 spread.status() == Status.PASS
-                        ? ""
-                        : "Set the kicker nearer the gate for this coin, or let the tooth come to the strut later.",
+                        ? Sentence.NOTHING
+                        : say("Set the kicker nearer the gate for this coin, or let the tooth come to the strut"
+                                + " later."),
                 "push = travel " + Words.number(travel) + " − (" + Words.number(way.length()) + " − "
                         + Words.number(coin.diameter()) + ") = " + Words.number(push) + " mm at stroke "
                         + Words.stroke(meets) + "; play of both pins " + Words.number(CatchFrees.slop(works)) + " mm",
-                spread.grounds());
+                spread);
     }
 
     private static Finding locks(Subject subject, CoinWorks works) {
@@ -89,21 +98,25 @@ final class CoinBridges implements Question {
         double slop = CatchFrees.slop(works);
         Spread spread = CatchFrees.withClearance(subject.assembly(), overlap - slop);
         return new Finding(
-                "gate-locks",
-                "Does the strut stand well in the tooth's way without a coin?",
+                Topic.GATE_LOCKS,
+                "",
+                say("Does the strut stand well in the tooth's way without a coin?"),
                 spread.status(),
                 overlap,
                 slop,
                 overlap - slop,
                 "mm",
                 new Where("strut", meets(works, lever), works.strut()),
-                "strut and tooth overlap by " + Words.number(overlap) + " mm, the pins' play takes "
-                        + Words.number(slop) + " mm; the lever goes to stroke " + Words.stroke(meets(works, lever))
-                        + " before they meet",
-                spread.status() == Status.PASS ? "" : "Make the strut longer, or the tooth deeper.",
+                say(
+                        "strut and tooth overlap by {}, the pins' play takes {}; the lever goes to stroke {} before"
+                                + " they meet",
+                        mm(overlap),
+                        mm(slop),
+                        stroke(meets(works, lever))),
+                spread.status() == Status.PASS ? Sentence.NOTHING : say("Make the strut longer, or the tooth deeper."),
                 "overlap = " + Words.number(overlap) + " mm; play = half the clearance of each of two pins = "
                         + Words.number(slop) + " mm",
-                spread.grounds());
+                spread);
     }
 
     /** Diameter of the smallest disc that takes the strut just out of the tooth's way, mm. */

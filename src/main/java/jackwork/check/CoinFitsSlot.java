@@ -1,5 +1,8 @@
 package jackwork.check;
 
+import static jackwork.check.Measure.mm;
+import static jackwork.check.Sentence.say;
+
 import jackwork.parts.CoinWorks;
 import jackwork.stock.Coin;
 import jackwork.stock.Uncertain;
@@ -23,18 +26,21 @@ final class CoinFitsSlot implements Question {
         Spread spread = new Spread(play).add("kerf", kerf, k -> play + k - kerf.value());
         String side = tight ? "thickness" : "diameter";
         return new Finding(
-                "coin-fits-slot/" + coin.code(),
-                "Does " + coin.code() + " go through the slot?",
+                Topic.COIN_FITS_SLOT,
+                coin.code(),
+                say("Does {} go through the slot?", coin.code()),
                 spread.status(),
                 value,
                 limit,
                 play,
                 "mm",
                 new Where("slot", null, null),
-                coin.code() + "'s " + side + " leaves " + Words.number(play) + " mm of play",
-                spread.status() == Status.PASS ? "" : "Make the slot " + (tight ? "wider." : "longer."),
+                say("{}'s {} leaves {} of play", coin.code(), side, mm(play)),
+                spread.status() == Status.PASS
+                        ? Sentence.NOTHING
+                        : say(tight ? "Make the slot wider." : "Make the slot longer."),
                 "play = slot " + Words.number(limit) + " − " + side + " " + Words.number(value) + " = "
                         + Words.number(play) + " mm",
-                spread.grounds());
+                spread);
     }
 }

@@ -1,5 +1,8 @@
 package jackwork.check;
 
+import static jackwork.check.Measure.mm;
+import static jackwork.check.Sentence.say;
+
 import jackwork.geometry.Point;
 import jackwork.parts.CoinWorks;
 import jackwork.stock.Coin;
@@ -23,18 +26,18 @@ final class CoinLands implements OfWeight {
         }
         double room = distance - coin.radius();
         return new Finding(
-                "coin-lands/" + coin.code(),
-                "Has " + coin.code() + " room in the bucket?",
+                Topic.COIN_LANDS,
+                coin.code(),
+                say("Has {} room in the bucket?", coin.code()),
                 room > 0 ? Status.PASS : Status.FAIL,
                 distance,
                 coin.radius(),
                 room,
                 "mm",
                 new Where("kicker", 0.0, works.kicker()),
-                "between " + coin.code() + " and the waiting kicker " + Words.number(room) + " mm are left",
-                room > 0 ? "" : "Set the kicker's tip farther from the bucket's lip.",
+                say("between {} and the waiting kicker {} are left", coin.code(), mm(room)),
+                room > 0 ? Sentence.NOTHING : say("Set the kicker's tip farther from the bucket's lip."),
                 "room = distance of kicker and coin's centre " + Words.number(distance) + " − radius "
-                        + Words.number(coin.radius()) + " = " + Words.number(room) + " mm, least over the tip",
-                List.of());
+                        + Words.number(coin.radius()) + " = " + Words.number(room) + " mm, least over the tip");
     }
 }

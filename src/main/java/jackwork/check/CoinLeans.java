@@ -1,5 +1,8 @@
 package jackwork.check;
 
+import static jackwork.check.Measure.mm;
+import static jackwork.check.Sentence.say;
+
 import jackwork.parts.Assembly;
 import jackwork.parts.CoinWorks;
 import jackwork.stock.Coin;
@@ -29,8 +32,9 @@ final class CoinLeans implements Question {
         Spread spread = subject.balanceSpread(
                 a -> a.coinGap() > coin.thickness() ? MAY_DRAG - drag(a, coin) : a.coinGap() - coin.thickness());
         return new Finding(
-                "coin-leans/" + coin.code(),
-                "Does " + coin.code() + " run free in its gap?",
+                Topic.COIN_LEANS,
+                coin.code(),
+                say("Does {} run free in its gap?", coin.code()),
                 hasRoom ? spread.status() : Status.FAIL,
                 hasRoom ? drag : play,
                 hasRoom ? MAY_DRAG : 0,
@@ -38,17 +42,20 @@ final class CoinLeans implements Question {
                 hasRoom ? "1" : "mm",
                 new Where("gap", null, assembly.coinWorks().slotAt()),
                 hasRoom
-                        ? coin.code() + " has " + Words.number(play) + " mm of play, and its walls take "
-                                + Words.number(100 * drag) + " % of its weight"
-                        : coin.code() + " is " + Words.number(-play) + " mm thicker than its gap",
+                        ? say(
+                                "{} has {} of play, and its walls take {} of its weight",
+                                coin.code(),
+                                mm(play),
+                                Measure.of(100 * drag, "%"))
+                        : say("{} is {} thicker than its gap", coin.code(), mm(-play)),
                 spread.status() == Status.PASS && hasRoom
-                        ? ""
+                        ? Sentence.NOTHING
                         : hasRoom && play > 1
-                                ? "Make the gap narrower."
-                                : "Widen the gap with a shim of card, or measure the sheet before cutting.",
+                                ? say("Make the gap narrower.")
+                                : say("Widen the gap with a shim of card, or measure the sheet before cutting."),
                 "drag = µ sin((w − t)/d) with w = " + Words.number(gap) + ", t = " + Words.number(coin.thickness())
                         + ", d = " + Words.number(coin.diameter()) + " mm: " + Words.number(drag),
-                spread.grounds());
+                spread);
     }
 
     private static double drag(Assembly assembly, Coin coin) {

@@ -1,5 +1,8 @@
 package jackwork.check;
 
+import static jackwork.check.Measure.mm;
+import static jackwork.check.Sentence.say;
+
 import jackwork.geometry.Point;
 import jackwork.parts.Assembly;
 import jackwork.parts.CoinWorks;
@@ -46,8 +49,9 @@ final class CoinThrownClear implements OfWeight {
                                         k - assembly.workshop().laser().kerf().value()));
         double nearest = coin.radius() - past;
         return new Finding(
-                "coin-thrown-clear/" + coin.code(),
-                "Does the kicker throw " + coin.code() + " out of the bucket?",
+                Topic.COIN_THROWN_CLEAR,
+                coin.code(),
+                say("Does the kicker throw {} out of the bucket?", coin.code()),
                 spread.status(),
                 nearest,
                 coin.radius(),
@@ -55,12 +59,14 @@ final class CoinThrownClear implements OfWeight {
                 "mm",
                 new Where("kicker", 1.0, works.lip()),
                 past > 0
-                        ? "a full press carries " + coin.code() + " " + Words.number(past) + " mm past the lip"
-                        : "at full press " + coin.code() + " is still " + Words.number(-past) + " mm short of the lip",
-                spread.status() == Status.PASS ? "" : "Lengthen the kicker, or lower the bucket's lip.",
+                        ? say("a full press carries {} {} past the lip", coin.code(), mm(past))
+                        : say("at full press {} is still {} short of the lip", coin.code(), mm(-past)),
+                spread.status() == Status.PASS
+                        ? Sentence.NOTHING
+                        : say("Lengthen the kicker, or lower the bucket's lip."),
                 "past the lip = radius " + Words.number(coin.radius())
                         + " − nearest distance of the kicker's tip to the" + " coin's centre over the lip "
                         + Words.number(nearest) + " = " + Words.number(past) + " mm",
-                spread.grounds());
+                spread);
     }
 }

@@ -1,5 +1,8 @@
 package jackwork.check;
 
+import static jackwork.check.Measure.newtonMillimetres;
+import static jackwork.check.Sentence.say;
+
 import jackwork.parts.Assembly;
 import jackwork.stock.Coin;
 import java.util.List;
@@ -50,8 +53,9 @@ public final class CoinTrips implements OfWeight {
         Spread spread = subject.balanceSpread(a -> balance(a, coin).surplus());
         double friction = CoinSeat.frictionMoment(assembly, coin.mass());
         return new Finding(
-                "coin-trips/" + coin.code(),
-                "Does " + coin.code() + " tip the bucket?",
+                Topic.COIN_TRIPS,
+                coin.code(),
+                say("Does {} tip the bucket?", coin.code()),
                 spread.status(),
                 balance.tripMoment(),
                 balance.needMoment(),
@@ -61,14 +65,19 @@ public final class CoinTrips implements OfWeight {
                         assembly.body(assembly.coinWorks().bucket()).name(),
                         0.0,
                         assembly.coinWorks().pivot()),
-                coin.code() + " turns the bucket with " + Words.number(balance.tripMoment()) + " N·mm where "
-                        + Words.number(balance.needMoment()) + " N·mm are needed",
-                spread.status() == Status.PASS ? "" : "Take weight off the counterweight, or move it nearer the pivot.",
+                say(
+                        "{} turns the bucket with {} where {} are needed",
+                        coin.code(),
+                        newtonMillimetres(balance.tripMoment()),
+                        newtonMillimetres(balance.needMoment())),
+                spread.status() == Status.PASS
+                        ? Sentence.NOTHING
+                        : say("Take weight off the counterweight, or move it nearer the pivot."),
                 "m g a = " + Words.number(coin.mass()) + " g · 9.81 m/s² · "
                         + Words.number(balance.tripMoment() / CoinSeat.weight(coin.mass())) + " mm = "
                         + Words.number(balance.tripMoment()) + " N·mm; need = counterweight "
                         + Words.number(balance.needMoment() - friction) + " + friction µ r W "
                         + Words.number(friction) + " N·mm",
-                spread.grounds());
+                spread);
     }
 }

@@ -1,5 +1,9 @@
 package jackwork.check;
 
+import static jackwork.check.Measure.newtons;
+import static jackwork.check.Measure.stroke;
+import static jackwork.check.Sentence.say;
+
 import jackwork.motion.MotionEvent;
 import jackwork.motion.StrokeResult;
 import java.util.List;
@@ -16,8 +20,9 @@ final class ComesBack implements Question {
         List<MotionEvent> hangs = stroke.events(MotionEvent.Kind.HANGS_UP);
         double at = hangs.isEmpty() ? stroke.stroke()[worst] : hangs.get(0).stroke();
         return List.of(new Finding(
-                "comes-back",
-                "Does its weight bring it back from every stroke?",
+                Topic.COMES_BACK,
+                "",
+                say("Does its weight bring it back from every stroke?"),
                 spread.status(),
                 force,
                 0.0,
@@ -30,16 +35,21 @@ final class ComesBack implements Question {
                         at,
                         subject.assembly().lever().press()),
                 hangs.isEmpty()
-                        ? "let go anywhere, the lever is pushed back with at least " + Words.number(force)
-                                + " N, least at stroke " + Words.stroke(at)
-                        : "the return force turns negative at stroke " + Words.stroke(at) + " and stays so to stroke "
-                                + Words.stroke(hangs.get(0).until()) + ": it hangs there",
+                        ? say(
+                                "let go anywhere, the lever is pushed back with at least {}, least at stroke {}",
+                                newtons(force),
+                                stroke(at))
+                        : say(
+                                "the return force turns negative at stroke {} and stays so to stroke {}: it hangs"
+                                        + " there",
+                                stroke(at),
+                                stroke(hangs.get(0).until())),
                 spread.status() == Status.PASS
-                        ? ""
-                        : "Add weight behind the hinge it bows about, or take weight off what reaches forward.",
+                        ? Sentence.NOTHING
+                        : say("Add weight behind the hinge it bows about, or take weight off what reaches forward."),
                 "least finger force that holds it while returning, friction included = " + Words.number(force)
                         + " N at stroke " + Words.stroke(stroke.stroke()[worst]),
-                spread.grounds()));
+                spread));
     }
 
     /** N; a locked or unreached stroke is left to other questions. */

@@ -1,36 +1,110 @@
 package jackwork.check;
 
+import static jackwork.check.Sentence.say;
+
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
  * One question's answer.
  *
- * @param id stable name; per coin {@code coin-trips/EUR-1}
+ * @param topic what it is about
+ * @param about which coin, gesture or string; empty when there is one such finding
  * @param value what was found, null when it could not be computed
  * @param limit what it is held against
  * @param margin how far it is on the good side, positive passes
  * @param unit of the three
  * @param why one sentence
  * @param remedy one sentence; empty when nothing needs doing
- * @param formula with this design's numbers in it
+ * @param formula with this design's numbers in it, in the units of the files
  * @param restsOn what moves it, most first
+ * @param margins the margin at both ends of all that moves it; null when nothing does
  */
 public record Finding(
-        String id,
-        String question,
+        Topic topic,
+        String about,
+        Sentence question,
         Status status,
         @Nullable Double value,
         @Nullable Double limit,
         @Nullable Double margin,
         String unit,
         Where where,
-        String why,
-        String remedy,
+        Sentence why,
+        Sentence remedy,
         String formula,
-        List<Ground> restsOn) {
+        List<Ground> restsOn,
+        @Nullable Margins margins) {
 
-    Finding withRemedy(String other) {
-        return new Finding(id, question, status, value, limit, margin, unit, where, why, other, formula, restsOn);
+    /** A finding that no doubtful number moves. */
+    public Finding(
+            Topic topic,
+            String about,
+            Sentence question,
+            Status status,
+            @Nullable Double value,
+            @Nullable Double limit,
+            @Nullable Double margin,
+            String unit,
+            Where where,
+            Sentence why,
+            Sentence remedy,
+            String formula) {
+        this(topic, about, question, status, value, limit, margin, unit, where, why, remedy, formula, List.of(), null);
+    }
+
+    /** A finding with what its numbers' spread does to it. */
+    Finding(
+            Topic topic,
+            String about,
+            Sentence question,
+            Status status,
+            @Nullable Double value,
+            @Nullable Double limit,
+            @Nullable Double margin,
+            String unit,
+            Where where,
+            Sentence why,
+            Sentence remedy,
+            String formula,
+            Spread spread) {
+        this(
+                topic,
+                about,
+                question,
+                status,
+                value,
+                limit,
+                margin,
+                unit,
+                where,
+                why,
+                remedy,
+                formula,
+                spread.grounds(),
+                spread.margins());
+    }
+
+    /** Stable name; per coin {@code coin-trips/EUR-1}. */
+    public String id() {
+        return topic.id(about);
+    }
+
+    Finding withRemedy(String more) {
+        return new Finding(
+                topic,
+                about,
+                question,
+                status,
+                value,
+                limit,
+                margin,
+                unit,
+                where,
+                why,
+                say("{}{}", remedy, more),
+                formula,
+                restsOn,
+                margins);
     }
 }

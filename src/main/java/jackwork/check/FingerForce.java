@@ -1,5 +1,9 @@
 package jackwork.check;
 
+import static jackwork.check.Measure.newtons;
+import static jackwork.check.Measure.stroke;
+import static jackwork.check.Sentence.say;
+
 import jackwork.motion.StrokeResult;
 import jackwork.stock.Uncertain;
 import java.util.List;
@@ -17,8 +21,9 @@ final class FingerForce implements Question {
         Spread spread = subject.strokeSpread(s -> comfortable.value() - greatestForce(s))
                 .add("comfortable finger force", comfortable, v -> v - force);
         return List.of(new Finding(
-                "finger-force",
-                "Is it light enough to press?",
+                Topic.FINGER_FORCE,
+                "",
+                say("Is it light enough to press?"),
                 spread.status(),
                 force,
                 comfortable.value(),
@@ -26,12 +31,13 @@ final class FingerForce implements Question {
                 "N",
                 new Where(
                         null, stroke.stroke()[worst], subject.assembly().lever().press()),
-                "pressing takes at most " + Words.number(force) + " N, at stroke "
-                        + Words.stroke(stroke.stroke()[worst]),
-                spread.status() == Status.PASS ? "" : "Lengthen the lever outside the box, or use less weight.",
+                say("pressing takes at most {}, at stroke {}", newtons(force), stroke(stroke.stroke()[worst])),
+                spread.status() == Status.PASS
+                        ? Sentence.NOTHING
+                        : say("Lengthen the lever outside the box, or use less weight."),
                 "greatest finger force, friction included = " + Words.number(force) + " N; comfortable = "
                         + Words.number(comfortable.value()) + " N",
-                spread.grounds()));
+                spread));
     }
 
     private static double greatestForce(StrokeResult stroke) {

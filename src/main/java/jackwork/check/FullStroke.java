@@ -1,5 +1,8 @@
 package jackwork.check;
 
+import static jackwork.check.Measure.stroke;
+import static jackwork.check.Sentence.say;
+
 import jackwork.motion.Direction;
 import jackwork.motion.MotionEvent;
 import jackwork.motion.StrokeResult;
@@ -25,8 +28,9 @@ final class FullStroke implements Question {
                 .findFirst();
         double reach = end.map(MotionEvent::stroke).orElse(1.0);
         return List.of(new Finding(
-                "full-stroke",
-                "Can the lever be pressed all the way?",
+                Topic.FULL_STROKE,
+                "",
+                say("Can the lever be pressed all the way?"),
                 end.isEmpty() ? Status.PASS : Status.FAIL,
                 reach,
                 1.0,
@@ -36,34 +40,28 @@ final class FullStroke implements Question {
                         subject.assembly().lever().pin(),
                         reach,
                         subject.assembly().lever().press()),
-                end.map(FullStroke::why).orElse("nothing stops it before the end of its throw"),
-                end.map(FullStroke::remedy).orElse(""),
-                "stroke reached = " + Words.stroke(reach) + " of 1",
-                List.of()));
+                end.map(FullStroke::why).orElse(say("nothing stops it before the end of its throw")),
+                end.map(FullStroke::remedy).orElse(Sentence.NOTHING),
+                "stroke reached = " + Words.stroke(reach) + " of 1"));
     }
 
-    private static String why(MotionEvent end) {
-        if (end.kind() == MotionEvent.Kind.FALLS_OVER) {
-            return end.what() + " at stroke " + Words.stroke(end.stroke()) + " and finds no rest";
-        }
-        String at = " at stroke " + Words.stroke(end.stroke());
-        if (end.kind() == MotionEvent.Kind.CHANGE_POINT) {
-            return "a change point" + at + ": " + end.what();
-        }
-        return end.kind() == MotionEvent.Kind.DEAD_POINT
-                ? "a dead point" + at + ": " + end.what()
-                : end.what() + " is met" + at;
+    private static Sentence why(MotionEvent end) {
+        Measure at = stroke(end.stroke());
+        return switch (end.kind()) {
+            case FALLS_OVER -> say("{} at stroke {} and finds no rest", end.what(), at);
+            case CHANGE_POINT -> say("a change point at stroke {}: {}", at, end.what());
+            case DEAD_POINT -> say("a dead point at stroke {}: {}", at, end.what());
+            default -> say("{} is met at stroke {}", end.what(), at);
+        };
     }
 
-    private static String remedy(MotionEvent end) {
-        if (end.kind() == MotionEvent.Kind.FALLS_OVER) {
-            return "Give it a seat with a rim, more friction, or a pin.";
-        }
-        if (end.kind() == MotionEvent.Kind.CHANGE_POINT) {
-            return "Shorten the lever's throw, or add a second crank out of line that leads it through.";
-        }
-        return end.kind() == MotionEvent.Kind.DEAD_POINT
-                ? "Shorten the lever's throw, or lengthen the link that comes into line."
-                : "Move that stop, or shorten the lever's throw.";
+    private static Sentence remedy(MotionEvent end) {
+        return switch (end.kind()) {
+            case FALLS_OVER -> say("Give it a seat with a rim, more friction, or a pin.");
+            case CHANGE_POINT ->
+                say("Shorten the lever's throw, or add a second crank out of line that leads it through.");
+            case DEAD_POINT -> say("Shorten the lever's throw, or lengthen the link that comes into line.");
+            default -> say("Move that stop, or shorten the lever's throw.");
+        };
     }
 }

@@ -1,5 +1,9 @@
 package jackwork.check;
 
+import static jackwork.check.Measure.mm;
+import static jackwork.check.Measure.stroke;
+import static jackwork.check.Sentence.say;
+
 import jackwork.design.GestureEntry;
 import jackwork.geometry.Point;
 import jackwork.motion.StrokeResult;
@@ -27,19 +31,19 @@ final class GestureReached implements Question {
         String direction = toward == null ? "" : " toward " + Words.number(toward) + "°";
         boolean reached = margin > 0;
         return new Finding(
-                "gesture-reached/" + name,
-                "Does " + name + " move as wanted?",
+                Topic.GESTURE_REACHED,
+                name,
+                say("Does {} move as wanted?", name),
                 reached ? Status.PASS : Status.FAIL,
                 moved,
                 gesture.distance(),
                 margin,
                 "mm",
                 new Where(gesture.part(), stroke, rest),
-                name + " moves " + Words.number(moved) + " mm" + direction + " by stroke " + Words.stroke(stroke),
-                reached ? "" : "Lengthen the lever's throw, or the arm that carries " + name + ".",
+                say("{} moves {}{} by stroke {}", name, mm(moved), direction, stroke(stroke)),
+                reached ? Sentence.NOTHING : say("Lengthen the lever's throw, or the arm that carries {}.", name),
                 "way from rest" + direction + " = " + Words.number(moved) + " mm; wanted "
-                        + Words.number(gesture.distance()) + " mm",
-                List.of());
+                        + Words.number(gesture.distance()) + " mm");
     }
 
     /** mm; NaN when that stroke is not reached. */

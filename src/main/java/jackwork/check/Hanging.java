@@ -117,7 +117,7 @@ public record Hanging(Status worst, Status best, List<Guess> guesses, String wor
                 shares.merge(ground.name(), share, Double::sum);
                 if (share > high.getOrDefault(ground.name(), 0.0)) {
                     high.put(ground.name(), share);
-                    most.put(ground.name(), range.finding().question());
+                    most.put(ground.name(), range.finding().question().toString());
                 }
             }
         }
@@ -137,7 +137,7 @@ public record Hanging(Status worst, Status best, List<Guess> guesses, String wor
                 double share = range.moved(ground) / Math.abs(margin);
                 if (Range.isGuess(ground) && share > shares.getOrDefault(ground.name(), 0.0)) {
                     shares.put(ground.name(), share);
-                    most.put(ground.name(), range.finding().question());
+                    most.put(ground.name(), range.finding().question().toString());
                 }
             }
         }

@@ -1,5 +1,7 @@
 package jackwork.check;
 
+import static jackwork.check.Sentence.say;
+
 import jackwork.design.CoinWorksEntry;
 import jackwork.parts.CoinWorks;
 import jackwork.stock.Basis;
@@ -38,20 +40,26 @@ final class HeapGrows implements Question {
         // A nuisance, never a failure.
         Status status = spread.status() == Status.FAIL ? Status.DOUBTFUL : spread.status();
         return List.of(new Finding(
-                "heap",
-                "How many coins does it hold before the heap reaches the bucket?",
+                Topic.HEAP,
+                "",
+                say("How many coins does it hold before the heap reaches the bucket?"),
                 status,
                 held,
                 (double) WANTED,
                 held - WANTED,
                 "coins",
                 new Where("cash room", null, works.lip()),
-                "some " + (int) held + " of " + coin.code() + " heap up beneath the lip before they reach the bucket",
-                status == Status.PASS ? "" : "Make the cash room deeper, or empty it sooner and say so on the card.",
+                say(
+                        "some {} of {} heap up beneath the lip before they reach the bucket",
+                        Measure.of(Math.floor(held), "coins").to(0).bare(),
+                        coin.code()),
+                status == Status.PASS
+                        ? Sentence.NOTHING
+                        : say("Make the cash room deeper, or empty it sooner and say so on the card."),
                 "heap " + Words.number(area(room, SLOPE.value()) / 100) + " cm² · depth " + Words.number(room.depth())
                         + " mm · " + Words.number(METAL.value()) + " of it metal / "
                         + Words.number(volume(coin) / 1000) + " cm³ a coin",
-                spread.grounds()));
+                spread));
     }
 
     private static double volume(Coin coin) {

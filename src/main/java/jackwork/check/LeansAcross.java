@@ -1,5 +1,8 @@
 package jackwork.check;
 
+import static jackwork.check.Measure.newtonMillimetres;
+import static jackwork.check.Sentence.say;
+
 import jackwork.parts.Assembly;
 import jackwork.parts.CoinWorks;
 import jackwork.stock.Coin;
@@ -28,8 +31,9 @@ final class LeansAcross implements OfWeight {
         double surplus = CoinTrips.balance(assembly, coin).surplus();
         Spread spread = subject.balanceSpread(a -> CoinTrips.balance(a, coin).surplus() - sideways(a, coin, lean));
         return List.of(new Finding(
-                "leans-across",
-                "Does the lightest coin tip the bucket on a table that leans sideways?",
+                Topic.LEANS_ACROSS,
+                "",
+                say("Does the lightest coin tip the bucket on a table that leans sideways?"),
                 spread.status(),
                 surplus,
                 more,
@@ -39,12 +43,17 @@ final class LeansAcross implements OfWeight {
                         assembly.body(assembly.coinWorks().bucket()).name(),
                         0.0,
                         assembly.coinWorks().pivot()),
-                coin.code() + " has " + Words.number(surplus) + " N·mm to spare, lying sideways takes "
-                        + Words.number(more) + " N·mm",
-                spread.status() == Status.PASS ? "" : "Take weight off the counterweight, or wax the bucket's spacers.",
+                say(
+                        "{} has {} to spare, lying sideways takes {}",
+                        coin.code(),
+                        newtonMillimetres(surplus),
+                        newtonMillimetres(more)),
+                spread.status() == Status.PASS
+                        ? Sentence.NOTHING
+                        : say("Take weight off the counterweight, or wax the bucket's spacers."),
                 "µ W sin φ ρ = " + Words.number(more) + " N·mm, φ = " + Words.number(lean) + " degrees, ρ = "
                         + Words.number(RING) + " rod radii (a guess)",
-                spread.grounds()));
+                spread));
     }
 
     private static double sideways(Assembly assembly, Coin coin, double lean) {

@@ -1,5 +1,8 @@
 package jackwork.check;
 
+import static jackwork.check.Measure.degrees;
+import static jackwork.check.Sentence.say;
+
 import jackwork.geometry.Point;
 import jackwork.parts.Assembly;
 import jackwork.parts.Body;
@@ -27,8 +30,11 @@ final class LeansAlong implements Question {
         double value = lean(assembly);
         Spread spread = subject.balanceSpread(changed -> lean(changed) - limit);
         return List.of(new Finding(
-                "leans-along",
-                "How far may the table lean before the " + assembly.coinWorks().bucketWord() + " stays open?",
+                Topic.LEANS_ALONG,
+                "",
+                say(
+                        "How far may the table lean before the {} stays open?",
+                        assembly.coinWorks().bucketWord()),
                 spread.status(),
                 value,
                 limit,
@@ -38,15 +44,18 @@ final class LeansAlong implements Question {
                         assembly.body(assembly.coinWorks().bucket()).name(),
                         0.0,
                         assembly.coinWorks().pivot()),
-                "the empty " + assembly.coinWorks().bucketWord()
-                        + " falls back by itself on a table that leans by up to " + Words.number(value)
-                        + (value == MOST ? " degrees and more" : " degrees") + "; tables lean by " + Words.number(limit)
-                        + " degrees",
+                say(
+                        "the empty {} falls back by itself on a table that leans by up to {}{}; tables lean by {}"
+                                + " degrees",
+                        assembly.coinWorks().bucketWord(),
+                        degrees(value).bare(),
+                        (value == MOST ? " degrees and more" : " degrees"),
+                        degrees(limit).bare()),
                 spread.status() == Status.PASS
-                        ? ""
-                        : "Move the counterweight farther out, or bring its centre down nearer the pivot.",
+                        ? Sentence.NOTHING
+                        : say("Move the counterweight farther out, or bring its centre down nearer the pivot."),
                 "M g (x cos φ − y sin φ) = µ r W at φ = " + Words.number(value) + " degrees, least over the tip",
-                spread.grounds()));
+                spread));
     }
 
     /** The lesser of both ways, degrees; 0 where it does not close on a level table. */

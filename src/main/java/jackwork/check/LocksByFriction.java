@@ -1,5 +1,8 @@
 package jackwork.check;
 
+import static jackwork.check.Measure.stroke;
+import static jackwork.check.Sentence.say;
+
 import jackwork.motion.MotionEvent;
 import jackwork.motion.StrokeResult;
 import java.util.List;
@@ -17,8 +20,9 @@ final class LocksByFriction implements Question {
         double at = locks.isEmpty() ? stroke.stroke()[worst] : locks.get(0).stroke();
         boolean measured = !Double.isNaN(stroke.determinantShare()[worst]);
         return List.of(new Finding(
-                "locks-by-friction",
-                "Is it free from locking by its own friction?",
+                Topic.LOCKS_BY_FRICTION,
+                "",
+                say("Is it free from locking by its own friction?"),
                 spread.status(),
                 measured ? share : null,
                 0.0,
@@ -27,25 +31,27 @@ final class LocksByFriction implements Question {
                 new Where(null, locks.isEmpty() && !measured ? null : at, null),
                 locks.isEmpty() ? free(measured, share, at) : held(locks.get(0), at),
                 spread.status() == Status.PASS
-                        ? ""
-                        : "Bring the links out of line there, or use thinner, smoother rods.",
+                        ? Sentence.NOTHING
+                        : say("Bring the links out of line there, or use thinner, smoother rods."),
                 measured
                         ? "least of |det(A + friction) / det A| over the stroke = " + Words.number(share)
                         : "a balance with friction was found at every stroke reached, both ways: "
                                 + (locks.isEmpty() ? "yes" : "no"),
-                spread.grounds()));
+                spread));
     }
 
-    private static String free(boolean measured, double share, double at) {
+    private static Sentence free(boolean measured, double share, double at) {
         return measured
-                ? "friction leaves at least " + Words.number(share) + " of its freedom, at stroke " + Words.stroke(at)
-                : "it finds its balance at every stroke that it reaches; how near it comes to locking is not computed"
-                        + " where parts are free of the lever";
+                ? say("friction leaves at least {} of its freedom, at stroke {}", Measure.of(share, "1"), stroke(at))
+                : say("it finds its balance at every stroke that it reaches; how near it comes to locking is not"
+                        + " computed where parts are free of the lever");
     }
 
-    private static String held(MotionEvent lock, double at) {
-        return "friction alone holds it from stroke " + Words.stroke(at) + " on, "
-                + lock.direction().name().toLowerCase(java.util.Locale.ROOT);
+    private static Sentence held(MotionEvent lock, double at) {
+        return say(
+                "friction alone holds it from stroke {} on, {}",
+                stroke(at),
+                lock.direction().name().toLowerCase(java.util.Locale.ROOT));
     }
 
     /** Where it is not computed, 1 stands for free and 0 for locked: it then serves the verdict alone. */

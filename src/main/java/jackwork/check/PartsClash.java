@@ -1,5 +1,9 @@
 package jackwork.check;
 
+import static jackwork.check.Measure.mm;
+import static jackwork.check.Measure.stroke;
+import static jackwork.check.Sentence.say;
+
 import jackwork.geometry.Outline;
 import jackwork.geometry.Point;
 import jackwork.geometry.Pose;
@@ -236,8 +240,9 @@ final class PartsClash implements Question {
         double at = gap.at() / (subject.stroke().stroke().length - 1);
         boolean clear = gap.distance() > 0;
         return new Finding(
-                "parts-clash",
-                "Do parts of one layer keep clear of each other along the stroke?",
+                Topic.PARTS_CLASH,
+                "",
+                say("Do parts of one layer keep clear of each other along the stroke?"),
                 clear ? Status.PASS : Status.FAIL,
                 gap.distance(),
                 0.0,
@@ -245,12 +250,15 @@ final class PartsClash implements Question {
                 "mm",
                 new Where(gap.a(), at, null),
                 clear
-                        ? gap.a() + " and " + gap.b() + " come nearest, " + Words.number(gap.distance())
-                                + " mm at stroke " + Words.stroke(at)
-                        : gap.a() + " and " + gap.b() + " meet at stroke " + Words.stroke(at),
-                clear ? "" : "Move one of them to another layer, or cut away where they meet.",
+                        ? say(
+                                "{} and {} come nearest, {} at stroke {}",
+                                gap.a(),
+                                gap.b(),
+                                mm(gap.distance()),
+                                stroke(at))
+                        : say("{} and {} meet at stroke {}", gap.a(), gap.b(), stroke(at)),
+                clear ? Sentence.NOTHING : say("Move one of them to another layer, or cut away where they meet."),
                 "least distance of any two parts of one layer, swept over the stroke = " + Words.number(gap.distance())
-                        + " mm",
-                List.of());
+                        + " mm");
     }
 }

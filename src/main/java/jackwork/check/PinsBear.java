@@ -1,5 +1,9 @@
 package jackwork.check;
 
+import static jackwork.check.Measure.newtons;
+import static jackwork.check.Measure.stroke;
+import static jackwork.check.Sentence.say;
+
 import jackwork.motion.StrokeResult;
 import jackwork.parts.PinJoint;
 import jackwork.stock.Basis;
@@ -65,20 +69,25 @@ final class PinsBear implements Question {
         Spread spread = new Spread(borne - load);
         spread.add("bending strength of the rod", STRENGTH, value -> borne(pin, value) - load);
         return new Finding(
-                "pins-bear",
-                "Do the pins bear their loads?",
+                Topic.PINS_BEAR,
+                "",
+                say("Do the pins bear their loads?"),
                 spread.status(),
                 load,
                 borne,
                 borne - load,
                 "N",
                 new Where(pin.name(), at, pin.at()),
-                pin.name() + " bears most, " + Words.number(load) + " N at stroke " + Words.stroke(at)
-                        + (shared ? "; joints repeat each other, so loads are shared as clearances decide" : ""),
-                spread.status() == Status.PASS ? "" : "Take a thicker rod for " + pin.name() + ".",
+                say(
+                        "{} bears most, {} at stroke {}{}",
+                        pin.name(),
+                        newtons(load),
+                        stroke(at),
+                        (shared ? "; joints repeat each other, so" + " loads are shared as clearances decide" : "")),
+                spread.status() == Status.PASS ? Sentence.NOTHING : say("Take a thicker rod for {}.", pin.name()),
                 "F = " + Words.number(load) + " N; bears 4 σ π d³ / (32 L) = 4 · "
                         + Words.number(STRENGTH.value()) + " · π · " + Words.number(2 * pin.radius())
                         + "³ / (32 · " + Words.number(span(pin)) + ") = " + Words.number(borne) + " N",
-                spread.grounds());
+                spread);
     }
 }

@@ -8,6 +8,7 @@ import org.jspecify.annotations.Nullable;
 public final class Questions {
 
     private static final List<Question> ALL = List.of(
+            new UnusualNumbers(),
             new StaysTogether(),
             new FullStroke(),
             new LocksByFriction(),
@@ -72,7 +73,7 @@ public final class Questions {
     /** A doubt also says which short measurement would settle most of it. */
     private static Finding withMeasurement(Finding finding) {
         return finding.status() == Status.DOUBTFUL
-                ? finding.withRemedy(finding.remedy() + Measurement.toSettle(finding.restsOn()))
+                ? finding.withRemedy(Measurement.toSettle(finding.restsOn()))
                 : finding;
     }
 }

@@ -1,5 +1,8 @@
 package jackwork.check;
 
+import static jackwork.check.Measure.stroke;
+import static jackwork.check.Sentence.say;
+
 import jackwork.motion.MotionEvent;
 import jackwork.motion.StrokeResult;
 import jackwork.parts.Assembly;
@@ -40,18 +43,18 @@ final class RiderStays implements Question {
                 .findFirst();
         double at = fall.map(MotionEvent::stroke).orElse(1.0);
         return new Finding(
-                "rider-stays/" + rider.name(),
-                "Does " + rider.name() + " stay on?",
+                Topic.RIDER_STAYS,
+                rider.name(),
+                say("Does {} stay on?", rider.name()),
                 fall.isEmpty() ? Status.PASS : Status.FAIL,
                 at,
                 1.0,
                 at - 1,
                 "stroke",
                 new Where(rider.name(), at, rider.centre()),
-                fall.map(event -> event.what() + " at stroke " + Words.stroke(event.stroke()))
-                        .orElse(rider.name() + " neither tips nor slides all along the stroke"),
-                fall.isEmpty() ? "" : "Give it a wider foot or a rim, or keep its seat more level.",
-                "first stroke at which no rest is left for it = " + Words.stroke(at) + " of 1",
-                List.of());
+                fall.map(event -> say("{} at stroke {}", event.what(), stroke(event.stroke())))
+                        .orElse(say("{} neither tips nor slides all along the stroke", rider.name())),
+                fall.isEmpty() ? Sentence.NOTHING : say("Give it a wider foot or a rim, or keep its seat more level."),
+                "first stroke at which no rest is left for it = " + Words.stroke(at) + " of 1");
     }
 }

@@ -1,5 +1,9 @@
 package jackwork.check;
 
+import static jackwork.check.Measure.newtons;
+import static jackwork.check.Measure.stroke;
+import static jackwork.check.Sentence.say;
+
 import jackwork.motion.MotionEvent;
 import jackwork.motion.StrokeResult;
 import java.util.List;
@@ -16,8 +20,9 @@ final class RunsAhead implements Question {
         List<MotionEvent> runs = stroke.events(MotionEvent.Kind.RUNS_AHEAD);
         double at = runs.isEmpty() ? stroke.stroke()[worst] : runs.get(0).stroke();
         return List.of(new Finding(
-                "runs-ahead",
-                "Does the figure follow the finger, never run ahead of it?",
+                Topic.RUNS_AHEAD,
+                "",
+                say("Does the figure follow the finger, never run ahead of it?"),
                 spread.status(),
                 force,
                 0.0,
@@ -25,11 +30,11 @@ final class RunsAhead implements Question {
                 "N",
                 new Where(null, at, subject.assembly().lever().press()),
                 runs.isEmpty()
-                        ? "the finger always has to push, at least " + Words.number(force) + " N"
-                        : "from stroke " + Words.stroke(at) + " the figure's own weight pulls the lever down",
-                spread.status() == Status.PASS ? "" : "Add weight behind the hinge it bows about.",
+                        ? say("the finger always has to push, at least {}", newtons(force))
+                        : say("from stroke {} the figure's own weight pulls the lever down", stroke(at)),
+                spread.status() == Status.PASS ? Sentence.NOTHING : say("Add weight behind the hinge it bows about."),
                 "least finger force while pressing, friction included = " + Words.number(force) + " N",
-                spread.grounds()));
+                spread));
     }
 
     private static double leastForce(StrokeResult stroke) {

@@ -5,6 +5,8 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.function.DoubleUnaryOperator;
+import java.util.function.ToDoubleFunction;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What the spread of the numbers does to a margin, to first order: each is put to both ends of its
@@ -38,8 +40,21 @@ final class Spread {
         if (!(margin > 0)) {
             return Status.FAIL;
         }
-        double squares = grounds.stream().mapToDouble(g -> g.drop() * g.drop()).sum();
-        return margin - Math.sqrt(squares) > 0 ? Status.PASS : Status.DOUBTFUL;
+        return margin - rootOfSquares(Ground::drop) > 0 ? Status.PASS : Status.DOUBTFUL;
+    }
+
+    /** What the status is decided on: all grounds, those too small to be named as well; null when there are none. */
+    @Nullable
+    Margins margins() {
+        return grounds.isEmpty() || Double.isNaN(margin)
+                ? null
+                : new Margins(margin - rootOfSquares(Ground::drop), margin + rootOfSquares(Ground::gain));
+    }
+
+    private double rootOfSquares(ToDoubleFunction<Ground> of) {
+        return Math.sqrt(grounds.stream()
+                .mapToDouble(ground -> of.applyAsDouble(ground) * of.applyAsDouble(ground))
+                .sum());
     }
 
     /** What is lost where it passes, what may be won where it fails. */

@@ -1,5 +1,7 @@
 package jackwork.check;
 
+import static jackwork.check.Sentence.say;
+
 import java.util.List;
 import java.util.Locale;
 
@@ -14,8 +16,9 @@ final class StaysTogether implements Question {
         double error = subject.stroke().closureError();
         double margin = LIMIT - error;
         return List.of(new Finding(
-                "stays-together",
-                "Do all joints meet, at rest and along the stroke?",
+                Topic.STAYS_TOGETHER,
+                "",
+                say("Do all joints meet, at rest and along the stroke?"),
                 margin > 0 ? Status.PASS : Status.FAIL,
                 error,
                 LIMIT,
@@ -23,14 +26,13 @@ final class StaysTogether implements Question {
                 "mm",
                 Where.nowhere(),
                 margin > 0
-                        ? "every pin and slide stays where it is drawn"
-                        : "a peg does not lie on the line of its slot as drawn",
-                margin > 0 ? "" : "Draw the peg on the middle line of its slot.",
+                        ? say("every pin and slide stays where it is drawn")
+                        : say("a peg does not lie on the line of its slot as drawn"),
+                margin > 0 ? Sentence.NOTHING : say("Draw the peg on the middle line of its slot."),
                 String.format(
                         Locale.ROOT,
                         "greatest miss of any joint over the stroke = %.1e mm; allowed %.0e mm",
                         error,
-                        LIMIT),
-                List.of()));
+                        LIMIT)));
     }
 }

@@ -1,5 +1,9 @@
 package jackwork.check;
 
+import static jackwork.check.Measure.newtons;
+import static jackwork.check.Measure.stroke;
+import static jackwork.check.Sentence.say;
+
 import jackwork.motion.Direction;
 import jackwork.motion.MotionEvent;
 import jackwork.motion.StrokeResult;
@@ -32,10 +36,10 @@ final class StringsPull implements Question {
                 .filter(event -> event.concerns("string " + string.name()))
                 .findFirst();
         double reach = end.map(MotionEvent::stroke).orElse(1.0);
-        String at = Words.stroke(reach);
         return new Finding(
-                "string-overpulled/" + string.name(),
-                "Can the lever go on without " + string.name() + " holding it?",
+                Topic.STRING_OVERPULLED,
+                string.name(),
+                say("Can the lever go on without {} holding it?", string.name()),
                 end.isEmpty() ? Status.PASS : Status.FAIL,
                 reach,
                 1.0,
@@ -43,14 +47,13 @@ final class StringsPull implements Question {
                 "stroke",
                 new Where(string.fromPart(), reach, string.from()),
                 end.isEmpty()
-                        ? "what " + string.name() + " pulls is never at its end while the lever still goes"
-                        : "at stroke " + at + " " + string.name() + " is taut and what it pulls is at its end",
+                        ? say("what {} pulls is never at its end while the lever still goes", string.name())
+                        : say("at stroke {} {} is taut and what it pulls is at its end", stroke(reach), string.name()),
                 end.isEmpty()
-                        ? ""
-                        : "Give " + string.name() + " more slack, tie it nearer the lever's pivot, or open that stop.",
-                "stroke at which the taut string meets a stop = " + at + " of 1; slack now "
-                        + Words.number(string.slack()) + " mm",
-                List.of());
+                        ? Sentence.NOTHING
+                        : say("Give {} more slack, tie it nearer the lever's pivot, or open that stop.", string.name()),
+                "stroke at which the taut string meets a stop = " + Words.stroke(reach) + " of 1; slack now "
+                        + Words.number(string.slack()) + " mm");
     }
 
     private static Finding pulls(StrokeResult stroke, StringRun string) {
@@ -65,8 +68,9 @@ final class StringsPull implements Question {
             first++;
         }
         return new Finding(
-                "string-pulls/" + string.name(),
-                "Does " + string.name() + " pull, and does its cord bear that?",
+                Topic.STRING_PULLS,
+                string.name(),
+                say("Does {} pull, and does its cord bear that?", string.name()),
                 spread.status(),
                 most,
                 string.holds().value(),
@@ -74,14 +78,19 @@ final class StringsPull implements Question {
                 "N",
                 new Where(string.fromPart(), stroke.stroke()[first], string.from()),
                 slack
-                        ? string.name() + " stays slack all along the stroke"
-                        : string.name() + " is taut from stroke " + Words.stroke(stroke.stroke()[first])
-                                + " and pulls with at most " + Words.number(most) + " N",
+                        ? say("{} stays slack all along the stroke", string.name())
+                        : say(
+                                "{} is taut from stroke {} and pulls with at most {}",
+                                string.name(),
+                                stroke(stroke.stroke()[first]),
+                                newtons(most)),
                 spread.status() == Status.PASS
-                        ? ""
-                        : slack ? "Shorten it, or tie it farther from the lever's pivot." : "Take a stronger cord.",
+                        ? Sentence.NOTHING
+                        : slack
+                                ? say("Shorten it, or tie it farther from the lever's pivot.")
+                                : say("Take a stronger cord."),
                 "greatest tension, friction on its posts included = " + Words.number(most) + " N; cord bears "
                         + Words.number(holds) + " N at the least",
-                spread.grounds());
+                spread);
     }
 }

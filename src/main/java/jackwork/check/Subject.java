@@ -57,6 +57,10 @@ public final class Subject {
         return new Subject(design, COARSE, false);
     }
 
+    Design design() {
+        return design;
+    }
+
     public Assembly assembly() {
         return assembly;
     }

@@ -1,5 +1,8 @@
 package jackwork.check;
 
+import static jackwork.check.Measure.mm;
+import static jackwork.check.Sentence.say;
+
 import jackwork.parts.GearMesh;
 import jackwork.parts.InvoluteGear;
 import jackwork.parts.Link;
@@ -36,23 +39,23 @@ final class ToothShapes implements Question {
         double tip = gear.tipThickness();
         double margin = tip - THINNEST;
         return new Finding(
-                "teeth-thick/" + mesh,
-                "Are the teeth of " + mesh + " thick enough to cut?",
+                Topic.TEETH_THICK,
+                mesh,
+                say("Are the teeth of {} thick enough to cut?", mesh),
                 margin > 0 ? Status.PASS : Status.FAIL,
                 tip,
                 THINNEST,
                 margin,
                 "mm",
                 new Where(part, null, null),
-                "a tooth of " + part + " is " + Words.number(tip) + " mm wide at its tip",
-                margin > 0 ? "" : "Take fewer, larger teeth.",
+                say("a tooth of {} is {} wide at its tip", part, mm(tip)),
+                margin > 0 ? Sentence.NOTHING : say("Take fewer, larger teeth."),
                 String.format(
                         Locale.ROOT,
                         "2 r_a (π/2z + inv α − inv α_a), z = %d, module %.3f mm = %.2f mm",
                         gear.teeth(),
                         gear.module(),
-                        tip),
-                List.of());
+                        tip));
     }
 
     private static Finding feet(GearMesh mesh) {
@@ -98,8 +101,9 @@ final class ToothShapes implements Question {
 
     private static Finding interference(String mesh, String part, double room, String formula) {
         return new Finding(
-                "teeth-clear/" + mesh,
-                "Do the teeth of " + mesh + " clear each other's feet?",
+                Topic.TEETH_CLEAR,
+                mesh,
+                say("Do the teeth of {} clear each other's feet?", mesh),
                 room > -1e-9 ? Status.PASS : Status.FAIL,
                 room,
                 0.0,
@@ -107,11 +111,9 @@ final class ToothShapes implements Question {
                 "mm",
                 new Where(part, null, null),
                 room > -1e-9
-                        ? "the mate's tips leave the flanks of " + part + " " + Words.number(room)
-                                + " mm before they end"
-                        : "the mate's tips reach " + Words.number(-room) + " mm past the true flanks of " + part,
-                room > -1e-9 ? "" : "Take more teeth, or a pressure angle of 25°.",
-                formula + " = " + Words.number(room) + " mm",
-                List.of());
+                        ? say("the mate's tips leave the flanks of {} {} before they end", part, mm(room))
+                        : say("the mate's tips reach {} past the true flanks of {}", mm(-room), part),
+                room > -1e-9 ? Sentence.NOTHING : say("Take more teeth, or a pressure angle of 25°."),
+                formula + " = " + Words.number(room) + " mm");
     }
 }

@@ -1,8 +1,13 @@
 package jackwork.make;
 
+import static jackwork.check.Measure.mm;
+import static jackwork.check.Sentence.say;
+
 import jackwork.check.Finding;
+import jackwork.check.Sentence;
 import jackwork.check.Status;
 import jackwork.check.Subject;
+import jackwork.check.Topic;
 import jackwork.check.Where;
 import jackwork.check.Words;
 import jackwork.design.Design;
@@ -16,9 +21,9 @@ import java.util.List;
  */
 final class CaseBars {
 
-    private static final String QUESTION = "Does every panel of the case hold together around its openings?";
-    private static final String REMEDY =
-            "Make the case wider or deeper, move the screw, or bring what goes through it nearer to the middle.";
+    private static final Sentence QUESTION = say("Does every panel of the case hold together around its openings?");
+    private static final Sentence REMEDY =
+            say("Make the case wider or deeper, move the screw, or bring what goes through it nearer to the middle.");
 
     private record Bar(String panel, double width, double thickness) {}
 
@@ -42,7 +47,8 @@ final class CaseBars {
         double limit = ThinnestNeck.LEAST_THICKNESSES * worst.thickness();
         Status status = worst.width() <= 0 ? Status.FAIL : worst.width() < limit ? Status.DOUBTFUL : Status.PASS;
         return List.of(new Finding(
-                "case-bars",
+                Topic.CASE_BARS,
+                "",
                 QUESTION,
                 status,
                 worst.width(),
@@ -50,12 +56,14 @@ final class CaseBars {
                 worst.width() - limit,
                 "mm",
                 new Where(worst.panel(), null, null),
-                worst.panel() + " has the thinnest bar: " + (worst.width() >= ThinnestNeck.WIDE ? "at least " : "")
-                        + Words.number(worst.width()) + " mm",
-                status == Status.PASS ? "" : REMEDY,
+                say(
+                        "{} has the thinnest bar: {}{}",
+                        worst.panel(),
+                        (worst.width() >= ThinnestNeck.WIDE ? "at least " : ""),
+                        mm(worst.width())),
+                status == Status.PASS ? Sentence.NOTHING : REMEDY,
                 "bar = " + Words.number(worst.width()) + " mm; at least two thirds of the sheet's thickness, "
-                        + Words.number(limit) + " mm (common practice, no source)",
-                List.of()));
+                        + Words.number(limit) + " mm (common practice, no source)"));
     }
 
     private static Bar bar(Panel panel) {
@@ -71,7 +79,8 @@ final class CaseBars {
 
     private static Finding broken(InvalidOutlineException fault) {
         return new Finding(
-                "case-bars",
+                Topic.CASE_BARS,
+                "",
                 QUESTION,
                 Status.FAIL,
                 0.0,
@@ -79,9 +88,8 @@ final class CaseBars {
                 null,
                 "mm",
                 new Where(null, null, null),
-                "a panel falls apart: " + fault.getMessage(),
+                say("a panel falls apart: {}", fault.getMessage()),
                 REMEDY,
-                "",
-                List.of());
+                "");
     }
 }

@@ -1,8 +1,13 @@
 package jackwork.make;
 
+import static jackwork.check.Measure.mm;
+import static jackwork.check.Sentence.say;
+
 import jackwork.check.Finding;
+import jackwork.check.Sentence;
 import jackwork.check.Status;
 import jackwork.check.Subject;
+import jackwork.check.Topic;
 import jackwork.check.Where;
 import jackwork.check.Words;
 import jackwork.design.CaseEntry;
@@ -35,17 +40,18 @@ final class CaseOpens {
         double opening = door == null ? 0 : Math.min(door.width(), door.height());
         double margin = opening - needed;
         Status status = margin >= 0 ? Status.PASS : works ? Status.DOUBTFUL : Status.FAIL;
-        String why;
+        Sentence why;
         if (door == null) {
             why = works
-                    ? "it has no door: whoever empties it takes it to pieces"
-                    : "it has no door, and glue holds everything else";
+                    ? say("it has no door: whoever empties it takes it to pieces")
+                    : say("it has no door, and glue holds everything else");
         } else {
-            why = "its door is " + Words.number(door.width()) + " × " + Words.number(door.height()) + " mm";
+            why = say("its door is {} × {}", mm(door.width()).bare(), mm(door.height()));
         }
         return new Finding(
-                "money-out",
-                "Can the money be got out without breaking glue?",
+                Topic.MONEY_OUT,
+                "",
+                say("Can the money be got out without breaking glue?"),
                 status,
                 opening,
                 needed,
@@ -54,27 +60,27 @@ final class CaseOpens {
                 new Where("door", null, null),
                 why,
                 status == Status.PASS
-                        ? ""
-                        : "Give the case a door as high as a finger and wider than the largest coin.",
+                        ? Sentence.NOTHING
+                        : say("Give the case a door as high as a finger and wider than the largest coin."),
                 "smaller side of the door " + Words.number(opening) + " mm; at least a finger, " + Words.number(FINGER)
-                        + " mm (common practice, no source), and the largest coin, " + Words.number(coin) + " mm",
-                List.of());
+                        + " mm (common practice, no source), and the largest coin, " + Words.number(coin) + " mm");
     }
 
     private static Finding jam(CaseEntry entry) {
         int held = entry.screws().size();
         Status status = worksComeOut(entry) ? Status.PASS : Status.FAIL;
-        String why;
+        Sentence why;
         if (entry.screwed()) {
-            why = "nuts hold the panels: the case comes apart";
+            why = say("nuts hold the panels: the case comes apart");
         } else if (status == Status.PASS) {
-            why = held + " screws hold the works, they come out by those";
+            why = say("{} screws hold the works, they come out by those", held);
         } else {
-            why = "the works are glued in";
+            why = say("the works are glued in");
         }
         return new Finding(
-                "jam-reached",
-                "Can a jammed coin be reached without breaking glue?",
+                Topic.JAM_REACHED,
+                "",
+                say("Can a jammed coin be reached without breaking glue?"),
                 status,
                 (double) held,
                 entry.screwed() ? null : (double) SCREWS,
@@ -83,10 +89,10 @@ final class CaseOpens {
                 new Where("case", null, null),
                 why,
                 status == Status.PASS
-                        ? ""
-                        : "Hold the works with two screws or more to the near wall, or the panels with caught nuts.",
-                "screws through the near wall: " + held + (entry.screwed() ? "; panels held by nuts" : ""),
-                List.of());
+                        ? Sentence.NOTHING
+                        : say("Hold the works with two screws or more to the near wall, or the panels with caught"
+                                + " nuts."),
+                "screws through the near wall: " + held + (entry.screwed() ? "; panels held by nuts" : ""));
     }
 
     private static boolean worksComeOut(CaseEntry entry) {

@@ -1,7 +1,12 @@
 package jackwork.make;
 
+import static jackwork.check.Measure.mm;
+import static jackwork.check.Sentence.say;
+
 import jackwork.check.Finding;
+import jackwork.check.Sentence;
 import jackwork.check.Status;
+import jackwork.check.Topic;
 import jackwork.check.Where;
 import jackwork.design.WorkshopFile;
 import jackwork.geometry.Bounds;
@@ -61,29 +66,28 @@ final class FitsSheet {
         String side = wide ? "wide" : "high";
         double size = limit - room;
         return new Finding(
-                "fits-sheet",
-                "Does every flat part fit its sheet and the laser?",
+                Topic.FITS_SHEET,
+                "",
+                say("Does every flat part fit its sheet and the laser?"),
                 room >= 0 ? Status.PASS : Status.FAIL,
                 size,
                 limit,
                 room,
                 "mm",
                 new Where(part.name(), null, null),
-                String.format(
-                        java.util.Locale.ROOT,
-                        "%s has the least room: %.1f mm %s, turned as it fits best, where %.1f mm can be cut",
+                say(
+                        "{} has the least room: {} {}, turned as it fits best, where {} can be cut",
                         part.name(),
-                        size,
+                        mm(size).to(1),
                         side,
-                        limit),
-                room >= 0 ? "" : "Use a larger sheet of " + part.stock() + ", or draw the part in two.",
+                        mm(limit).to(1)),
+                room >= 0 ? Sentence.NOTHING : say("Use a larger sheet of {}, or draw the part in two.", part.stock()),
                 String.format(
                         java.util.Locale.ROOT,
                         "room = sheet or bed %.1f − edges 2 · %.1f − part %.1f = %.1f mm",
                         limit + 2 * workshop.laser().margin(),
                         workshop.laser().margin(),
                         size,
-                        room),
-                List.of());
+                        room));
     }
 }

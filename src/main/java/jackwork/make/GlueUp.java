@@ -1,5 +1,10 @@
 package jackwork.make;
 
+import static jackwork.check.Measure.mm;
+import static jackwork.check.Sentence.say;
+
+import jackwork.check.Measure;
+import jackwork.check.Sentence;
 import jackwork.design.Design;
 import jackwork.design.Works;
 import jackwork.drawing.BookletWriter.Picture;
@@ -22,6 +27,8 @@ import org.jspecify.annotations.Nullable;
 /** The glue-up, step by step, in the order that the layers allow: what goes where, with what, and how long it takes. */
 public final class GlueUp {
 
+    /** Of glue from a hole that something turns in, mm: common practice, no source. */
+    private static final double CLEAR_OF_HOLES = 2;
     /** Left at either end of a string for its knot, mm. */
     static final double FOR_A_KNOT = 80;
 
@@ -42,14 +49,17 @@ public final class GlueUp {
      */
     public record Step(
             String heading,
-            List<String> words,
+            List<Sentence> words,
             List<Work> work,
             double minutes,
             @Nullable Picture picture) {
 
         Section section(int number) {
             return new Section(
-                    number + ". " + heading, String.format(Locale.ROOT, "about %.0f min", minutes), words, picture);
+                    number + ". " + heading,
+                    String.format(Locale.ROOT, "about %.0f min", minutes),
+                    words.stream().map(Sentence::toString).toList(),
+                    picture);
         }
     }
 
@@ -77,7 +87,7 @@ public final class GlueUp {
         return List.copyOf(up.steps);
     }
 
-    private Step step(String heading, List<String> words, List<Work> work, @Nullable Picture picture) {
+    private Step step(String heading, List<Sentence> words, List<Work> work, @Nullable Picture picture) {
         List<Work> some = work.stream().filter(w -> w.count() > 0).toList();
         return new Step(heading, words, some, minutes.of(some), picture);
     }
@@ -99,10 +109,11 @@ public final class GlueUp {
         steps.add(step(
                 "Sort and clean the parts",
                 List.of(
-                        "Lay the parts out by layer, back to front, and hold them against the parts list. Wipe off soot,"
-                                + " ease the edges that will slide, and leave bare wood wherever something is glued.",
-                        "Cut all rods to the lengths in dowels.csv and round their ends a little.",
-                        "Try one rod in a hole it must grip and in one it must turn in before any glue."),
+                        say("Lay the parts out by layer, back to front, and hold them against the parts list."
+                                + " Wipe off soot, ease the edges that will slide, and leave bare wood"
+                                + " wherever something is glued."),
+                        say("Cut all rods to the lengths in dowels.csv and round their ends a little."),
+                        say("Try one rod in a hole it must grip and in one it must turn in before any glue.")),
                 List.of(new Work("clean-part", parts), new Work("dowel-cut", dowels.size())),
                 null));
     }
@@ -116,20 +127,27 @@ public final class GlueUp {
     }
 
     private Step glue(BuildOrder.Stack stack) {
-        List<String> words = new ArrayList<>();
+        List<Sentence> words = new ArrayList<>();
         List<Part> cut =
                 stack.parts().stream().filter(part -> part.printed() == null).toList();
         boolean anyPrinted = cut.size() < stack.parts().size();
-        words.add("From the back: " + joined(stack.parts()) + "."
-                + (anyPrinted ? " What is printed comes as one piece; only the rest is glued to it." : ""));
+        words.add(say(
+                "From the back: {}.{}",
+                joined(stack.parts()),
+                anyPrinted ? " What is printed comes as one piece; only the rest is glued to it." : ""));
         List<Dowels.Dowel> through = dowelsOf(stack);
         for (Dowels.Dowel dowel : through) {
-            words.add("- " + dowel.name() + ": " + dowel.rod() + ", "
-                    + String.format(Locale.ROOT, "%.1f mm", dowel.length()) + ", glued through all its layers");
+            words.add(say(
+                    "- {}: {}, {}, glued through all its layers",
+                    dowel.name(),
+                    dowel.rod(),
+                    mm(dowel.length()).to(1)));
         }
         weigh(stack, words);
-        words.add("Put the hindmost on the sheet of jigs, its rods upright in it; spread glue thinly, keep it 2 mm from"
-                + " every hole that something turns in; press flat under a weight until it has set.");
+        words.add(say(
+                "Put the hindmost on the sheet of jigs, its rods upright in it; spread glue thinly, keep it {} from"
+                        + " every hole that something turns in; press flat under a weight until it has set.",
+                mm(CLEAR_OF_HOLES).to(0)));
         return step(
                 "Glue up " + stack.name(),
                 words,
@@ -174,16 +192,15 @@ public final class GlueUp {
                 : List.of();
     }
 
-    private void weigh(BuildOrder.Stack stack, List<String> words) {
+    private void weigh(BuildOrder.Stack stack, List<Sentence> words) {
         for (Lump lump : weights(stack)) {
-            words.add(String.format(
-                    Locale.ROOT,
-                    "- weight %s: %s%.1f g, its middle %.1f mm right of and %.1f mm above the box's origin",
+            words.add(say(
+                    "- weight {}: {}{}, its middle {} right of and {} above the box's origin",
                     lump.name(),
                     lump.kind().equals("mass") ? "" : lump.kind() + ", together ",
-                    lump.mass(),
-                    lump.at().x(),
-                    lump.at().y()));
+                    Measure.of(lump.mass(), "g").to(1),
+                    mm(lump.at().x()).to(1),
+                    mm(lump.at().y()).to(1)));
         }
     }
 
@@ -191,9 +208,9 @@ public final class GlueUp {
         List<Part> standing = new ArrayList<>();
         Set<String> rods = new LinkedHashSet<>();
         for (BuildOrder.Stack stack : order) {
-            List<String> words = new ArrayList<>();
-            words.add((stack.parts().size() > 1 ? "The glued " : "The part ") + stack.name() + " goes on in "
-                    + layers(stack) + ".");
+            List<Sentence> words = new ArrayList<>();
+            String which = stack.parts().size() > 1 ? "The glued" : "The part";
+            words.add(say("{} {} goes on in {}.", which, stack.name(), layers(stack)));
             int joints = 0;
             int onSleeves = 0;
             for (Part part : stack.parts()) {
@@ -204,8 +221,10 @@ public final class GlueUp {
                         } else {
                             joints++;
                         }
-                        words.add("- " + part.name() + (hole.grips() ? " grips the rod of " : " turns on the rod of ")
-                                + hole.joint() + (hole.grips() ? "; a drop of glue on the rod, from behind" : ""));
+                        String how = hole.grips()
+                                ? "- {} grips the rod of {}; a drop of glue on the rod, from" + " behind"
+                                : "- {} turns on the rod of {}";
+                        words.add(say(how, part.name(), hole.joint()));
                     }
                 }
             }
@@ -214,8 +233,8 @@ public final class GlueUp {
                 weigh(stack, words);
             }
             if (!stack.body().equals(Body.GROUND) && whole(stack, standing)) {
-                words.add(
-                        "It must move by its own weight before you go on; if it does not, ease the hole, never oil it.");
+                words.add(say("It must move by its own weight before you go on; if it does not, ease the hole,"
+                        + " never oil it."));
             }
             steps.add(step(
                     standing.isEmpty() ? "Begin with " + stack.name() : "Put on " + stack.name(),
@@ -241,7 +260,7 @@ public final class GlueUp {
     }
 
     /** The dowels that join it to what stands, or to what of its body is still to come. */
-    private void held(BuildOrder.Stack stack, List<Part> standing, List<String> words) {
+    private void held(BuildOrder.Stack stack, List<Part> standing, List<Sentence> words) {
         if (stack.body().equals(Body.GROUND)) {
             return;
         }
@@ -256,10 +275,10 @@ public final class GlueUp {
                                 .count()
                         > 1;
                 if (!inside) {
-                    words.add("- dowel " + hole.joint() + " of " + part.name()
-                            + (before
-                                    ? ": glue it to what stands behind it"
-                                    : ": the rest of the body is glued to it when that goes on"));
+                    String how = before
+                            ? "- dowel {} of {}: glue it to what stands behind it"
+                            : "- dowel {} of {}: the rest of the body is glued to it when that goes on";
+                    words.add(say(how, hole.joint(), part.name()));
                 }
             }
         }
@@ -281,16 +300,17 @@ public final class GlueUp {
                 steps.add(step(
                         "Tie the string " + string.name(),
                         List.of(
-                                String.format(
-                                        Locale.ROOT,
-                                        "Cut %.0f mm of %s: %.1f mm from knot to knot, and %.0f mm at either end to tie it.",
-                                        cut(string),
+                                say(
+                                        "Cut {} of {}: {} from knot to knot, and {} at either end to tie it.",
+                                        mm(cut(string)).to(0),
                                         string.cord(),
-                                        length(string),
-                                        FOR_A_KNOT),
-                                "From " + string.fromPart() + " to " + string.toPart()
-                                        + ", with the lever up. A figure-eight knot at each end, a drop of glue on it once"
-                                        + " the figure has been tried."),
+                                        mm(length(string)).to(1),
+                                        mm(FOR_A_KNOT).to(0)),
+                                say(
+                                        "From {} to {}, with the lever up. A figure-eight knot at each end, a drop"
+                                                + " of glue on it once the figure has been tried.",
+                                        string.fromPart(),
+                                        string.toPart())),
                         List.of(new Work("string", 1)),
                         null));
             }
@@ -317,31 +337,33 @@ public final class GlueUp {
         if (housing == null) {
             return;
         }
-        String how = housing.screwed()
-                ? "Put an M3 nut into each nest and draw the panels together with M3 × 12 screws; no glue."
-                : "A little glue in each slot; square it against a try square and bind it with tape until it has set.";
+        Sentence how = housing.screwed()
+                ? say("Put an M3 nut into each nest and draw the panels together with M3 × 12 screws; no glue.")
+                : say("A little glue in each slot; square it against a try square and bind it with tape until it"
+                        + " has set.");
         steps.add(step(
                 "The case",
                 List.of(
-                        "The panels carry their numbers inside. Floor (5) into the far wall (2); the ends (3 and 4) onto"
-                                + " both; the near wall (1) last.",
+                        say("The panels carry their numbers inside. Floor (5) into the far wall (2); the ends"
+                                + " (3 and 4) onto both; the near wall (1) last."),
                         how,
-                        "The door's frame (8) behind the opening of the far wall, the door (7) into it, the button (9)"
-                                + " on an M3 screw so that it just turns."),
+                        say("The door's frame (8) behind the opening of the far wall, the door (7) into it, the"
+                                + " button (9) on an M3 screw so that it just turns.")),
                 List.of(new Work("case", 1), new Work("panel", housing.panels().size())),
                 GlueUpPictures.panels(housing)));
         steps.add(step(
                 "The works into the case",
                 List.of(
-                        String.format(
-                                Locale.ROOT,
-                                "%d screws M3 × %.0f or longer through the near wall, the front, a spacer (%.1f mm) and the"
-                                        + " back of the works, a washer and a nut behind. No glue: so they come out again.",
+                        say(
+                                "{} screws M3 × {} or longer through the near wall, the front, a spacer ({}) and"
+                                        + " the back of the works, a washer and a nut behind. No glue: so they come"
+                                        + " out again.",
                                 housing.spacers().size(),
-                                Math.ceil(housing.screwLength()),
-                                housing.spacerLength()),
-                        "Pass the lever through the right end first. Then the lid (6) over the figure, with four screws"
-                                + " M3 × 12 into the nuts caught in the walls."),
+                                // A screw goes by its millimetres everywhere.
+                                (int) Math.ceil(housing.screwLength()),
+                                mm(housing.spacerLength()).to(1)),
+                        say("Pass the lever through the right end first. Then the lid (6) over the figure, with"
+                                + " four screws M3 × 12 into the nuts caught in the walls.")),
                 List.of(
                         new Work("works-in", 1),
                         new Work("screw", housing.spacers().size() + 4)),
@@ -352,9 +374,9 @@ public final class GlueUp {
         steps.add(step(
                 "Try it",
                 List.of(
-                        "Press the lever without a coin: it must stand fast. Then each coin it takes, ten times over; then"
-                                + " with the table tipped by a degree either way.",
-                        "Write down every failure with its cause before you change anything."),
+                        say("Press the lever without a coin: it must stand fast. Then each coin it takes, ten"
+                                + " times over; then with the table tipped by a degree either way."),
+                        say("Write down every failure with its cause before you change anything.")),
                 List.of(new Work("try", 1)),
                 null));
     }

@@ -1,7 +1,12 @@
 package jackwork.make;
 
+import static jackwork.check.Measure.mm;
+import static jackwork.check.Sentence.say;
+
 import jackwork.check.Finding;
+import jackwork.check.Sentence;
 import jackwork.check.Status;
+import jackwork.check.Topic;
 import jackwork.check.Where;
 import jackwork.check.Words;
 import jackwork.geometry.Bounds;
@@ -35,18 +40,20 @@ final class SmallestPart {
     private static Finding finding(Part part) {
         double side = longSide(part);
         return new Finding(
-                "smallest-part",
-                "Is every part large enough not to be lost on the laser's bed?",
+                Topic.SMALLEST_PART,
+                "",
+                say("Is every part large enough not to be lost on the laser's bed?"),
                 side >= SAFE ? Status.PASS : Status.DOUBTFUL,
                 side,
                 SAFE,
                 side - SAFE,
                 "mm",
                 new Where(part.name(), null, null),
-                part.name() + " is the smallest, " + Words.number(side) + " mm along its longer side",
-                side >= SAFE ? "" : "Leave it held by a small bridge, or lay tape under the sheet there.",
+                say("{} is the smallest, {} along its longer side", part.name(), mm(side)),
+                side >= SAFE
+                        ? Sentence.NOTHING
+                        : say("Leave it held by a small bridge, or lay tape under the sheet there."),
                 "longer side " + Words.number(side) + " mm; " + Words.number(SAFE)
-                        + " mm lie safely (common practice, no source)",
-                List.of());
+                        + " mm lie safely (common practice, no source)");
     }
 }

@@ -1,7 +1,12 @@
 package jackwork.make;
 
+import static jackwork.check.Measure.mm;
+import static jackwork.check.Sentence.say;
+
 import jackwork.check.Finding;
+import jackwork.check.Sentence;
 import jackwork.check.Status;
+import jackwork.check.Topic;
 import jackwork.check.Where;
 import jackwork.check.Words;
 import jackwork.geometry.InvalidOutlineException;
@@ -49,20 +54,23 @@ final class ThinnestNeck {
         double limit = LEAST_THICKNESSES * worst.thickness().value();
         boolean passes = width >= limit;
         return List.of(new Finding(
-                "thinnest-neck",
-                "Is every neck wide enough to be cut and handled?",
+                Topic.THINNEST_NECK,
+                "",
+                say("Is every neck wide enough to be cut and handled?"),
                 passes ? Status.PASS : Status.DOUBTFUL,
                 width,
                 limit,
                 width - limit,
                 "mm",
                 new Where(worst.name(), null, null),
-                worst.name() + " has the thinnest neck for its sheet: " + (width >= WIDE ? "at least " : "")
-                        + Words.number(width) + " mm",
-                passes ? "" : "Draw it wider there, move the hole inward, or use a thinner rod.",
+                say(
+                        "{} has the thinnest neck for its sheet: {}{}",
+                        worst.name(),
+                        (width >= WIDE ? "at least " : ""),
+                        mm(width)),
+                passes ? Sentence.NOTHING : say("Draw it wider there, move the hole inward, or use a thinner rod."),
                 "neck = " + Words.number(width) + " mm; at least two thirds of the thickness of " + worst.stock() + ", "
-                        + Words.number(limit) + " mm (common practice, no source)",
-                List.of()));
+                        + Words.number(limit) + " mm (common practice, no source)"));
     }
 
     /** Width of the thinnest neck, mm, to a hundredth; at most {@value #WIDE}. */

@@ -1,8 +1,14 @@
 package jackwork.price;
 
+import static jackwork.check.Sentence.say;
+
 import jackwork.check.Finding;
 import jackwork.check.Ground;
+import jackwork.check.Margins;
+import jackwork.check.Measure;
+import jackwork.check.Sentence;
 import jackwork.check.Status;
+import jackwork.check.Topic;
 import jackwork.check.Where;
 import java.math.BigDecimal;
 import java.util.ArrayList;
@@ -10,6 +16,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
 import org.jspecify.annotations.Nullable;
 
 /** Will it pay? Findings of the same kind as all others, in the workshop's currency. */
@@ -81,21 +88,27 @@ final class PayFindings {
         BigDecimal margin = mayCost.subtract(costing.floor());
         List<Ground> grounds = grounds(this::margin, margin);
         return new Finding(
-                "pay-cost",
-                "Does the price pay for the piece?",
+                Topic.PAY_COST,
+                "",
+                say("Does the price pay for the piece?"),
                 status(margin, grounds),
                 costing.floor().doubleValue(),
                 mayCost.doubleValue(),
                 margin.doubleValue(),
                 currency,
                 new Where(null, null, null),
-                "a good piece costs " + money(costing.floor()) + ", and of " + money(asked) + " through " + best.name()
-                        + " " + money(mayCost) + " is left for it",
-                margin.signum() > 0 ? "" : "See what is in the way, and the quicker ways of making.",
+                say(
+                        "a good piece costs {}, and of {} through {} {} is left for it",
+                        money(costing.floor()),
+                        money(asked),
+                        best.name(),
+                        money(mayCost)),
+                margin.signum() > 0 ? Sentence.NOTHING : say("See what is in the way, and the quicker ways of making."),
                 "floor = set-up / pieces + Σ stage cost / yields − salvage = " + Money.shown(costing.floor(), places)
                         + "; left = W · (1 − " + Money.plain(costing.rates().share("profit")) + "), "
                         + best.formula(),
-                named(grounds, margin));
+                named(grounds, margin),
+                margins(grounds, margin));
     }
 
     private Finding minutes() {
@@ -104,25 +117,28 @@ final class PayFindings {
         double takes = costing.minutes();
         double margin = may.doubleValue() - takes;
         return new Finding(
-                "pay-minutes",
-                "Does a piece take no more time than its price pays for?",
+                Topic.PAY_MINUTES,
+                "",
+                say("Does a piece take no more time than its price pays for?"),
                 margin > 0 ? Status.PASS : Status.FAIL,
                 takes,
                 may.doubleValue(),
                 margin,
                 "min",
                 new Where(null, null, null),
-                String.format(
-                        Locale.ROOT,
-                        "a good piece takes %.0f minutes of hands, and %s through %s pays for %.0f",
-                        takes,
+                say(
+                        "a good piece takes {} minutes of hands, and {} through {} pays for {}",
+                        minutes(takes),
                         money(asked),
                         best.name(),
-                        Math.max(0, may.doubleValue())),
-                margin > 0 ? "" : "Begin with " + costing.tasks().get(0).operation() + ", which takes most.",
+                        minutes(Math.max(0, may.doubleValue()))),
+                margin > 0
+                        ? Sentence.NOTHING
+                        : say(
+                                "Begin with {}, which takes most.",
+                                costing.tasks().get(0).operation()),
                 "minutes = (left − " + Money.shown(costing.withoutMinutes(), places) + ") / "
-                        + Money.shown(costing.aMinute(), 4) + " a minute",
-                List.of());
+                        + Money.shown(costing.aMinute(), 4) + " a minute");
     }
 
     /** The least share of pieces that must pass their trial at once for the price to bear it. */
@@ -131,8 +147,9 @@ final class PayFindings {
         Double least = least();
         double margin = least == null ? Double.NaN : now - least;
         return new Finding(
-                "pay-builds",
-                "Does the price bear the pieces that fail?",
+                Topic.PAY_BUILDS,
+                "",
+                say("Does the price bear the pieces that fail?"),
                 margin > 0 ? Status.PASS : Status.FAIL,
                 now,
                 least,
@@ -140,21 +157,19 @@ final class PayFindings {
                 "%",
                 new Where(null, null, null),
                 least == null
-                        ? "even if every piece passed its trial at once, the price would not pay"
-                        : String.format(
-                                Locale.ROOT,
-                                "%.0f of 100 pieces pass their trial at once, and the price bears it down to %.0f",
-                                now,
-                                least),
-                margin > 0 ? "" : "Look at the virtual builds before you look at the price.",
+                        ? say("even if every piece passed its trial at once, the price would not pay")
+                        : say(
+                                "{} of 100 pieces pass their trial at once, and the price bears it down to {}",
+                                Measure.of(now, "%").to(0).bare(),
+                                Measure.of(least, "%").to(0).bare()),
+                margin > 0 ? Sentence.NOTHING : say("Look at the virtual builds before you look at the price."),
                 String.format(
                         Locale.ROOT,
                         "rework = (1 − %.3f) · %.0f min; given up = (1 − %.3f) · %.3f",
                         now / 100,
                         costing.rates().number("yields.rework"),
                         now / 100,
-                        costing.yields().scrap()),
-                List.of());
+                        costing.yields().scrap()));
     }
 
     private @Nullable Double least() {
@@ -181,8 +196,9 @@ final class PayFindings {
         Integer turns = BatchSize.turns(costing, best, asked);
         boolean fine = turns != null && turns <= costing.pieces();
         return new Finding(
-                "pay-batch",
-                "Is the batch large enough?",
+                Topic.PAY_BATCH,
+                "",
+                say("Is the batch large enough?"),
                 fine ? Status.PASS : Status.FAIL,
                 (double) costing.pieces(),
                 turns == null ? null : turns.doubleValue(),
@@ -190,11 +206,10 @@ final class PayFindings {
                 "pieces",
                 new Where(null, null, null),
                 turns == null
-                        ? "no batch up to a thousand makes it pay at " + money(asked)
-                        : "from batches of " + turns + " on it pays at " + money(asked) + " through " + best.name(),
-                fine || turns == null ? "" : "Make " + turns + " at once, if you can sell them.",
-                "smallest N with floor(N) ≤ left; now N = " + costing.pieces(),
-                List.of());
+                        ? say("no batch up to a thousand makes it pay at {}", money(asked))
+                        : say("from batches of {} on it pays at {} through {}", turns, money(asked), best.name()),
+                fine || turns == null ? Sentence.NOTHING : say("Make {} at once, if you can sell them.", turns),
+                "smallest N with floor(N) ≤ left; now N = " + costing.pieces());
     }
 
     private Finding price(Channel channel) {
@@ -209,19 +224,20 @@ final class PayFindings {
                 },
                 margin);
         return new Finding(
-                "pay-price/" + channel.name(),
-                "Is the price through " + channel.name() + " one that people pay?",
+                Topic.PAY_PRICE,
+                channel.name(),
+                say("Is the price through {} one that people pay?", channel.name()),
                 status(margin, grounds),
                 shelf.doubleValue(),
                 asked.doubleValue(),
                 margin.doubleValue(),
                 currency,
                 new Where(null, null, null),
-                "sold through " + channel.name() + " it must cost " + money(shelf) + "; " + money(asked)
-                        + " is what is paid",
-                "",
+                say("sold through {} it must cost {}; {} is what is paid", channel.name(), money(shelf), money(asked)),
+                Sentence.NOTHING,
                 channel.formula() + "; W = " + Money.shown(Ladder.net(costing.floor(), costing.rates()), places),
-                named(grounds, margin));
+                named(grounds, margin),
+                margins(grounds, margin));
     }
 
     /** Each number alone at both its ends: how much of the margin its worse end takes. */
@@ -244,13 +260,31 @@ final class PayFindings {
                 .toList();
     }
 
-    /** Drops are added as a root sum of squares (JCGM 100:2008, 5.1.2, for independent inputs). */
     private static Status status(BigDecimal margin, List<Ground> grounds) {
         if (margin.signum() <= 0) {
             return Status.FAIL;
         }
-        double squares = grounds.stream().mapToDouble(g -> g.drop() * g.drop()).sum();
-        return margin.doubleValue() > Math.sqrt(squares) ? Status.PASS : Status.DOUBTFUL;
+        return margin.doubleValue() > rootOfSquares(grounds, Ground::drop) ? Status.PASS : Status.DOUBTFUL;
+    }
+
+    /** What the status is decided on: all grounds, not those alone that are named. */
+    private static @Nullable Margins margins(List<Ground> grounds, BigDecimal margin) {
+        return grounds.isEmpty()
+                ? null
+                : new Margins(
+                        margin.doubleValue() - rootOfSquares(grounds, Ground::drop),
+                        margin.doubleValue() + rootOfSquares(grounds, Ground::gain));
+    }
+
+    /** Drops and gains are added so (JCGM 100:2008, 5.1.2, for independent inputs). */
+    private static double rootOfSquares(List<Ground> grounds, ToDoubleFunction<Ground> of) {
+        return Math.sqrt(grounds.stream()
+                .mapToDouble(ground -> of.applyAsDouble(ground) * of.applyAsDouble(ground))
+                .sum());
+    }
+
+    private static Measure minutes(double minutes) {
+        return Measure.of(minutes, "min").to(0).bare();
     }
 
     private static List<Ground> named(List<Ground> grounds, BigDecimal margin) {

@@ -2,6 +2,7 @@ package jackwork.price;
 
 import jackwork.check.Finding;
 import jackwork.check.Status;
+import jackwork.check.Topic;
 import jackwork.stock.Basis;
 import java.math.BigDecimal;
 import java.util.ArrayList;
@@ -64,7 +65,8 @@ public record PriceReport(
             "34 digits inside; shown half up to the currency's smallest coin; lines shown"
                     + " with their sum are rounded so that they add up to it";
     private static final List<String> CAUTIONS = List.of(
-            "These figures are no tax, legal or business advice. VAT, trading income, collecting and selling are settled"
+            "These figures are no tax, legal or business advice. VAT, trading income, collecting and selling are"
+                    + " settled"
                     + " by local rules; ask the office that knows them.",
             "A guess stays a guess: see which number moves the answer most, and replace that one first.");
 
@@ -181,7 +183,7 @@ public record PriceReport(
     /** Of the price by the channel that leaves most: whether a dearer channel fails decides nothing. */
     private static String verdict(List<Finding> findings) {
         Status worst = findings.stream()
-                .filter(finding -> finding.id().equals("pay-cost"))
+                .filter(finding -> finding.topic() == Topic.PAY_COST)
                 .map(Finding::status)
                 .findFirst()
                 .orElse(Status.FAIL);

@@ -20,6 +20,7 @@ import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import tools.jackson.databind.JsonNode;
 
 /**
  * The page's types, from the records that are sent to it and read from it ({@link Payload}). Run {@link #main} after a
@@ -44,6 +45,8 @@ final class ApiTypes {
         ApiTypes types = new ApiTypes();
         types.out.append("// Made from the records of jackwork.app by ApiTypes; change those, then run it again.\n");
         types.out.append("// Lengths in mm with y up, forces in N, angles in degrees.\n");
+        types.out.append("\n// What a change puts into a file: words as typed, two numbers are a place.\n");
+        types.out.append("export type Typed = string | number | boolean | Typed[] | { [field: string]: Typed };\n");
         for (Class<?> root : payloads()) {
             types.name(root);
         }
@@ -150,7 +153,7 @@ final class ApiTypes {
         } else if (plain.isPrimitive() || Number.class.isAssignableFrom(plain)) {
             return "number";
         }
-        return name(plain);
+        return plain == JsonNode.class ? "Typed" : name(plain);
     }
 
     private static String several(String type) {

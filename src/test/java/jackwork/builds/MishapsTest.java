@@ -48,8 +48,8 @@ class MishapsTest {
         Visitor visitor = new Visitor(windmill.assembly(), windmill.coins());
         List<Finding> found = new TwoCoins().ask(visitor);
         assertThat(found)
-                .anyMatch(finding ->
-                        finding.status() == Status.DOUBTFUL && finding.why().contains("stays"));
+                .anyMatch(finding -> finding.status() == Status.DOUBTFUL
+                        && finding.why().toString().contains("stays"));
     }
 
     /** The force under which a coin no longer frees the lever lies between nothing and a comfortable press. */

@@ -1,5 +1,6 @@
 package jackwork.check;
 
+import static jackwork.check.Sentence.say;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import jackwork.stock.Basis;
@@ -16,18 +17,20 @@ class HangingTest {
 
     private static Finding finding(String question, Status status, double margin, Ground... grounds) {
         return new Finding(
+                Topic.HEAP,
                 question,
-                question,
+                say(question),
                 status,
                 0.0,
                 0.0,
                 margin,
                 "mm",
                 new Where(null, null, null),
+                Sentence.NOTHING,
+                Sentence.NOTHING,
                 "",
-                "",
-                "",
-                List.of(grounds));
+                List.of(grounds),
+                null);
     }
 
     @Test
@@ -85,7 +88,18 @@ class HangingTest {
         assertThat(both.best()).isEqualTo(Status.FAIL);
         assertThat(both.words()).startsWith("No guess can save it");
         Hanging unknown = Hanging.of(List.of(new Finding(
-                "x", "x", Status.FAIL, null, null, null, "", new Where(null, null, null), "", "", "", List.of())));
+                Topic.HEAP,
+                "",
+                say("x"),
+                Status.FAIL,
+                null,
+                null,
+                null,
+                "",
+                Where.nowhere(),
+                Sentence.NOTHING,
+                Sentence.NOTHING,
+                "")));
         assertThat(unknown.best()).isEqualTo(Status.FAIL);
     }
 }

@@ -28,6 +28,27 @@ class EditingTest {
     private static final JsonMapper JSON = JsonMapper.builder().build();
     private static final String TAIL = "figure.weights.tail.mass";
 
+    private static final List<String> HOSTILE = List.of(
+            "head, mass: 500",
+            "head}\nchange: {figure.weights.tail.mass: 1",
+            "5\nchange: 1",
+            "5 # light",
+            "\"head\"",
+            "'head",
+            "{head}",
+            "[head]",
+            "&a head",
+            "*a",
+            "!!int 5",
+            "| head",
+            "? head",
+            "head: 5",
+            "k\u00f6pf\u2028mass: 5",
+            "\u0085head",
+            "\ufeffhead",
+            "null",
+            "~");
+
     @TempDir
     Path folder;
 
@@ -53,9 +74,10 @@ class EditingTest {
         return JSON.readTree(ask("api/designs/" + id, "").body());
     }
 
+    /** @param value as JSON */
     private HttpResponse<String> edit(String base, String kind, String path, String value) throws Exception {
         return ask("api/edit/heron", """
-                {"base": "%s", "label": "%s %s", "steps": [{"kind": "%s", "path": "%s", "value": "%s"}]}""".formatted(base, kind, path, kind, path, value));
+                {"base": "%s", "label": "%s %s", "steps": [{"kind": "%s", "path": "%s", "value": %s}]}""".formatted(base, kind, path, kind, path, value));
     }
 
     private JsonNode edited(String base, String kind, String path, String value) throws Exception {
@@ -117,15 +139,15 @@ class EditingTest {
     void whatCannotBeADesignIsRefusedAndChangesNothing() throws Exception {
         String before = text("heron/design.yaml");
         String base = version(view("heron"));
-        assertThat(edit(base, "set", TAIL, "heavy").body()).contains("heavy");
-        assertThat(edit(base, "set", TAIL, "heavy").statusCode()).isEqualTo(422);
+        assertThat(edit(base, "set", TAIL, "\"heavy\"").body()).contains("heavy");
+        assertThat(edit(base, "set", TAIL, "\"heavy\"").statusCode()).isEqualTo(422);
         assertThat(edit(base, "set", "figure.pins.hip.at", "[1e9, 4]").statusCode())
                 .isEqualTo(422);
         assertThat(edit(base, "set", "figure.pins.hipp.at", "[1, 4]").statusCode())
                 .isEqualTo(422);
-        assertThat(edit(base, "set", "box.drawing", "../../../etc/passwd").statusCode())
+        assertThat(edit(base, "set", "box.drawing", "\"../../../etc/passwd\"").statusCode())
                 .isEqualTo(422);
-        assertThat(edit(base, "add", "figure.weights.Nose!", "{on: head, mass: 2}")
+        assertThat(edit(base, "add", "figure.weights.Nose!", "{\"on\": \"head\", \"mass\": 2}")
                         .statusCode())
                 .isEqualTo(422);
         assertThat(ask("api/edit/heron", "{}").statusCode()).isEqualTo(400);
@@ -224,12 +246,40 @@ class EditingTest {
     void entriesComeAndGo() throws Exception {
         String before = text("heron/figure.yaml");
         JsonNode view = edited(
-                version(view("heron")), "add", "figure.weights.nose", "{on: head, at: [150, 222], what: nut-m3}");
+                version(view("heron")),
+                "add",
+                "figure.weights.nose",
+                "{\"on\": \"head\", \"at\": [150, 222], \"what\": \"nut-m3\"}");
         assertThat(text("heron/figure.yaml")).contains("  tail: {on: body, mass: 28}\n  nose: {on: head, at: [");
         view = edited(version(view), "set", "figure.weights.nose.count", "2");
-        view = edited(version(view), "remove", "figure.weights.nose", "");
+        view = edited(version(view), "remove", "figure.weights.nose", "\"\"");
         assertThat(text("heron/figure.yaml")).isEqualTo(before);
         assertThat(text("heron/design.yaml")).doesNotContain("nose");
+    }
+
+    /** Whatever is written into a field is that field's value and nothing more, or is refused. */
+    @Test
+    void noWordsOfThePageBecomeFields() throws Exception {
+        String figure = text("heron/figure.yaml");
+        String design = text("heron/design.yaml");
+        String base = version(view("heron"));
+        for (String hostile : HOSTILE) {
+            String words = JSON.writeValueAsString(hostile);
+            assertThat(edit(base, "add", "figure.weights.nose", "{\"on\": " + words + ", \"mass\": 2}")
+                            .statusCode())
+                    .as(hostile)
+                    .isIn(400, 422);
+            assertThat(edit(base, "set", TAIL, words).statusCode()).as(hostile).isIn(400, 422);
+            assertThat(edit(base, "add", "figure.weights.nose", "{\"on\": \"head\", " + words + ": 2}")
+                            .statusCode())
+                    .as(hostile)
+                    .isIn(400, 422);
+        }
+        assertThat(edit(base, "add", "figure.weights.nose", "\"{on: head, mass: 2}\"")
+                        .statusCode())
+                .isEqualTo(422);
+        assertThat(text("heron/figure.yaml")).isEqualTo(figure);
+        assertThat(text("heron/design.yaml")).isEqualTo(design);
     }
 
     @Test
@@ -238,7 +288,7 @@ class EditingTest {
         JsonNode at = at(view, "figure.pins.wing-dowel-1.at");
         String moved = "[" + (at.get(0).asDouble() + 0.5) + ", " + at.get(1) + "]";
         view = edited(version(view), "set", "figure.pins.wing-dowel-1.at", moved);
-        edited(version(view), "remove", "figure.parts.wing-near", "");
+        edited(version(view), "remove", "figure.parts.wing-near", "\"\"");
         assertThat(text("heron/figure.yaml"))
                 .contains("  - [body, wing-far]\n")
                 .contains("  wing-dowel-1: {parts: [body, wing-far], rod: bamboo-3}\n")

@@ -1,0 +1,95 @@
+package jackwork.check;
+
+import java.util.Locale;
+import java.util.Objects;
+
+/**
+ * What a finding is about: the stable first word of its id, {@code coin-trips} of {@code coin-trips/EUR-1}. Questions,
+ * remedies, price and page name a finding by these and by no word of their own. A new one is a line here.
+ */
+public enum Topic {
+    // What is written.
+    UNUSUAL,
+    // The figure and its lever.
+    STAYS_TOGETHER,
+    FULL_STROKE,
+    LOCKS_BY_FRICTION,
+    COMES_BACK,
+    RUNS_AHEAD,
+    FINGER_FORCE,
+    GESTURE_REACHED,
+    ARM_PLAY,
+    STRING_OVERPULLED,
+    STRING_PULLS,
+    CLOTH_SPANS,
+    RIDER_STAYS,
+    PARTS_CLASH,
+    PINS_BEAR,
+    TEETH_THICK,
+    TEETH_CLEAR,
+    CAM_STEEP,
+    CAM_UNDERCUT,
+    // The coin works.
+    COIN_FITS_SLOT,
+    COIN_LEANS,
+    COIN_LANDS,
+    COIN_TRIPS,
+    COIN_BRIDGES,
+    GATE_LOCKS,
+    COIN_THROWN_CLEAR,
+    BUCKET_RESETS,
+    BUCKET_TWIST,
+    CATCH_FREES,
+    CATCH_OVERLAP,
+    CATCH_HOLDS,
+    LEANS_ALONG,
+    LEANS_ACROSS,
+    HEAP,
+    // The making.
+    FITS_SHEET,
+    THINNEST_NECK,
+    SMALLEST_PART,
+    CASE_BARS,
+    MONEY_OUT,
+    JAM_REACHED,
+    // A thousand pieces, and what visitors do besides.
+    BUILDS,
+    LEANS_FIRST,
+    SHOVE,
+    JIGGLE,
+    TWO_COINS,
+    OTHER,
+    // The price.
+    PAY_COST,
+    PAY_MINUTES,
+    PAY_BUILDS,
+    PAY_BATCH,
+    PAY_PRICE;
+
+    private final String word = name().toLowerCase(Locale.ROOT).replace('_', '-');
+
+    /** As ids, files and the page write it. */
+    public String word() {
+        return word;
+    }
+
+    /** The id of a finding: {@code coin-trips/EUR-1}, about one coin; {@code heap}, about nothing in particular. */
+    public String id(String about) {
+        return about.isEmpty() ? word : word + "/" + about;
+    }
+
+    /**
+     * What an id is about.
+     *
+     * @throws IllegalArgumentException when it is no finding's id
+     */
+    public static Topic of(String id) {
+        String first = Objects.requireNonNull(id).split("/", 2)[0];
+        for (Topic topic : values()) {
+            if (topic.word.equals(first)) {
+                return topic;
+            }
+        }
+        throw new IllegalArgumentException("\"" + id + "\" is no finding's id; its first word is no topic");
+    }
+}

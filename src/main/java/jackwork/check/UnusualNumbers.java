@@ -1,0 +1,42 @@
+package jackwork.check;
+
+import static jackwork.check.Sentence.say;
+
+import jackwork.design.Field;
+import jackwork.design.Unusual;
+import java.util.List;
+
+/** Is any number of the files one that seldom stands there? A slip of the pen most often, and then the rest is about it. */
+final class UnusualNumbers implements Question {
+
+    @Override
+    public List<Finding> ask(Subject subject) {
+        return Unusual.of(subject.design()).stream().map(UnusualNumbers::finding).toList();
+    }
+
+    private static Finding finding(Unusual unusual) {
+        Field field = unusual.field();
+        boolean low = unusual.value() < field.usualFrom();
+        double limit = low ? field.usualFrom() : field.usualTo();
+        String unit = field.unit().equals("1") ? "" : field.unit();
+        return new Finding(
+                Topic.UNUSUAL,
+                unusual.path(),
+                say("Is {} meant so?", unusual.path()),
+                Status.DOUBTFUL,
+                unusual.value(),
+                limit,
+                -Math.abs(unusual.value() - limit),
+                unit,
+                Where.nowhere(),
+                say(
+                        "{} is {}, and usually {} to {}: {}",
+                        unusual.path(),
+                        Measure.of(unusual.value(), unit),
+                        Measure.of(field.usualFrom(), unit).bare(),
+                        Measure.of(field.usualTo(), unit),
+                        field.why()),
+                say("Look at it once more. If it is meant, everything else here holds for it."),
+                "");
+    }
+}
