@@ -156,8 +156,8 @@ class BenchPieces extends BenchPart {
       ${what.what === "spare"
         ? html`<p class="wide small">
             <a href="/api/bench/files?${new URLSearchParams({ design, revision: String(revision) })}" download
-              >The files of its own revision, ${revision}</a
-            >: a workshop of its own, from which the part is cut as it was.
+              >The files of its revision, ${revision}</a
+            >: a small workshop, from which the part is cut as it was.
           </p>`
         : ""}
     `;

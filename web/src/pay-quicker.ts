@@ -19,7 +19,7 @@ class PayQuicker extends PayWork {
     const most = Math.max(...offers.map(({ minutesSaved }) => Math.abs(minutesSaved)), 1);
     return html`<h3>Make it quicker</h3>
       <p class="small">
-        Those that change the design are counted roughly, before and after alike: each piece from sheets of its own.
+        Those that change the design are counted roughly, before and after alike: each piece from separate sheets.
       </p>
       <ul class="offers">
         ${offers.map((offer) => this.offer(offer, most, pay))}

@@ -93,8 +93,9 @@ final class FlowText {
 
     /** Bare where YAML reads them as they stand, else in quotation marks. */
     static String words(String words) {
-        if (TYPED.matcher(words).matches()
-                || PLAIN.matcher(words).matches() && !NO_WORDS.matcher(words).matches()) {
+        boolean plain =
+                PLAIN.matcher(words).matches() && !NO_WORDS.matcher(words).matches();
+        if (plain || TYPED.matcher(words).matches()) {
             return words;
         }
         if (words.codePoints()

@@ -88,7 +88,7 @@ final class CaseBars {
                 null,
                 "mm",
                 new Where(null, null, null),
-                say("a panel falls apart: {}", fault.getMessage()),
+                say("a panel falls apart: {}", String.valueOf(fault.getMessage())),
                 REMEDY,
                 "");
     }

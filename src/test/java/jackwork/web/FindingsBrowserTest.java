@@ -1,0 +1,90 @@
+package jackwork.web;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.microsoft.playwright.Locator;
+import com.microsoft.playwright.Page;
+import jackwork.app.Workbench;
+import java.net.http.HttpResponse;
+import java.nio.file.Path;
+import java.util.Locale;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
+
+/** What the page says of findings is what the server found: in millimetres, in inches, and between which ends. */
+@Tag("browser")
+class FindingsBrowserTest {
+
+    private static PageServer server;
+    private static Browser browser;
+
+    @BeforeAll
+    static void open() {
+        server = PageServer.start(new Workbench(Path.of("demo")), 0);
+        browser = new Browser();
+    }
+
+    @AfterEach
+    void nothingComplained() {
+        assertThat(browser.complaints()).isEmpty();
+    }
+
+    @AfterAll
+    static void close() {
+        browser.close();
+        server.stop();
+    }
+
+    @Test
+    void sentencesAndEndsAreTheServersOwn() throws Exception {
+        HttpResponse<String> answer = new Asking(server.address()).send("GET", "api/designs/heron", "");
+        JsonNode findings = JsonMapper.builder()
+                .build()
+                .readTree(answer.body())
+                .path("report")
+                .path("findings");
+        Page page = browser.open(server.address() + "#heron", 1400, 1000);
+        page.waitForSelector("jackwork-page[data-ready='heron']");
+        int ends = 0;
+        for (boolean inches : new boolean[] {false, true}) {
+            for (JsonNode finding : findings) {
+                Locator shown =
+                        page.locator("[data-finding='" + finding.path("id").asString() + "']");
+                assertThat(text(shown)).contains(sentence(finding.path("worded").path("why"), inches));
+                JsonNode margins = finding.path("margins");
+                if (margins.isObject()) {
+                    boolean length = inches && finding.path("unit").asString().equals("mm");
+                    assertThat(text(shown.locator(".range")))
+                            .contains(end(margins.path("low"), length) + " to " + end(margins.path("high"), length));
+                    ends++;
+                }
+            }
+            page.locator(".lengths").click();
+        }
+        assertThat(ends).isGreaterThan(20);
+        page.close();
+    }
+
+    private static String text(Locator locator) {
+        return String.valueOf(locator.textContent()).replaceAll("\\s+", " ");
+    }
+
+    private static String sentence(JsonNode why, boolean inches) {
+        StringBuilder words = new StringBuilder();
+        for (JsonNode piece : why.path("pieces")) {
+            boolean other = inches && piece.path("inches").isString();
+            words.append(piece.path(other ? "inches" : "words").asString());
+        }
+        return words.substring(1).replaceAll("\\s+", " ");
+    }
+
+    private static String end(JsonNode value, boolean inches) {
+        String text = String.format(Locale.ROOT, "%.3f", value.asDouble() / (inches ? 25.4 : 1));
+        return text.replaceAll("0+$", "").replaceAll("\\.$", "");
+    }
+}
