@@ -18,6 +18,10 @@ record Changeable(
         Choices choices,
         List<String> sharedWith) {
 
+    Changeable sharedWith(List<String> others) {
+        return new Changeable(settings, spots, stops, entries, outlines, choices, others);
+    }
+
     /** A number; {@code whole} when only whole ones go. */
     record Setting(String path, double value, String unit, boolean whole) {}
 

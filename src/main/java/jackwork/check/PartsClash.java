@@ -3,6 +3,7 @@ package jackwork.check;
 import jackwork.geometry.Outline;
 import jackwork.geometry.Point;
 import jackwork.geometry.Pose;
+import jackwork.geometry.Wanted;
 import jackwork.motion.StrokeResult;
 import jackwork.parts.Assembly;
 import jackwork.parts.CamPair;
@@ -108,6 +109,7 @@ final class PartsClash implements Question {
         for (double[][] way : ways) {
             double at = 0;
             while (at <= last) {
+                Wanted.goOn();
                 double gap = apart(subject, a, b, way, at);
                 if (gap <= least.distance()) {
                     gap = exact(subject, a, b, way, at);

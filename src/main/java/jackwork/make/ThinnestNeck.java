@@ -6,6 +6,7 @@ import jackwork.check.Where;
 import jackwork.check.Words;
 import jackwork.geometry.InvalidOutlineException;
 import jackwork.geometry.Outline;
+import jackwork.geometry.Wanted;
 import jackwork.parts.Assembly;
 import jackwork.parts.Part;
 import java.util.List;
@@ -31,6 +32,7 @@ final class ThinnestNeck {
         double width = 0;
         double share = Double.POSITIVE_INFINITY;
         for (Part part : assembly.parts()) {
+            Wanted.goOn();
             double least = share * part.thickness().value();
             if (least < WIDE && survives(part.outline(), least)) {
                 // One try instead of a dozen: it cannot be the worst.
@@ -73,6 +75,7 @@ final class ThinnestNeck {
             return WIDE;
         }
         while (high - low > FOUND) {
+            Wanted.goOn();
             double middle = (low + high) / 2;
             if (survives(outline, middle)) {
                 low = middle;

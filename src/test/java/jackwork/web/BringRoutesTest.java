@@ -40,7 +40,8 @@ class BringRoutesTest {
     private HttpResponse<String> post(String path, byte[] body) throws Exception {
         return HttpClient.newHttpClient()
                 .send(
-                        HttpRequest.newBuilder(URI.create(server.address() + path))
+                        new Asking(server.address())
+                                .request(path)
                                 .POST(HttpRequest.BodyPublishers.ofByteArray(body))
                                 .build(),
                         HttpResponse.BodyHandlers.ofString());

@@ -121,7 +121,8 @@ class LeverBrowserTest {
             Locator picture = page.locator("image[data-picture='" + part + "']");
             HttpResponse<byte[]> file = HttpClient.newHttpClient()
                     .send(
-                            HttpRequest.newBuilder(server.address().resolve(picture.getAttribute("href")))
+                            new Asking(server.address())
+                                    .request(picture.getAttribute("href").substring(1))
                                     .build(),
                             HttpResponse.BodyHandlers.ofByteArray());
             assertThat(file.statusCode()).isEqualTo(200);

@@ -349,8 +349,8 @@ class MakeRoutesTest {
         try {
             HttpResponse<String> answer = HttpClient.newHttpClient()
                     .send(
-                            HttpRequest.newBuilder(URI.create(other.address() + "api/sheets/heron?of="
-                                            + URLEncoder.encode(PLAIN, StandardCharsets.UTF_8)))
+                            new Asking(other.address())
+                                    .request("api/sheets/heron?of=" + URLEncoder.encode(PLAIN, StandardCharsets.UTF_8))
                                     .build(),
                             HttpResponse.BodyHandlers.ofString());
             assertThat(answer.statusCode()).isEqualTo(422);

@@ -45,15 +45,14 @@ class PageServerTest {
         }
     }
 
-    private static String own() {
-        return "Host: 127.0.0.1:" + server.port();
+    private static String own() throws IOException, InterruptedException {
+        return "Host: 127.0.0.1:" + server.port() + "\r\nCookie: " + new Asking(server.address()).pass();
     }
 
     private static HttpResponse<String> get(String path) throws IOException, InterruptedException {
         return HttpClient.newHttpClient()
                 .send(
-                        HttpRequest.newBuilder(URI.create(server.address() + path))
-                                .build(),
+                        new Asking(server.address()).request(path).build(),
                         HttpResponse.BodyHandlers.ofString());
     }
 
@@ -84,7 +83,7 @@ class PageServerTest {
     }
 
     @Test
-    void refusesAForeignOrigin() throws IOException {
+    void refusesAForeignOrigin() throws Exception {
         assertThat(raw("/api/workshop", own(), "Origin: http://example.org")).startsWith("HTTP/1.1 403");
         assertThat(raw("/api/workshop", own(), "Origin: http://127.0.0.1:" + server.port()))
                 .startsWith("HTTP/1.1 200");
@@ -100,7 +99,7 @@ class PageServerTest {
                 "/api/designs/no-such-design",
                 "/design.yaml"
             })
-    void givesNothingBesideThePage(String target) throws IOException {
+    void givesNothingBesideThePage(String target) throws Exception {
         String answer = raw(target, own());
         assertThat(answer).matches("(?s)HTTP/1\\.1 (400|404) .*");
         assertThat(answer).doesNotContain("<project").doesNotContain("format: 1");
