@@ -49,10 +49,13 @@ public final class Editor {
      * @throws DesignException when its files cannot be used as they are
      */
     public String viewJson(String id) {
-        Design design = design(id);
-        DesignFiles files = DesignFiles.of(design);
-        Shown shown = workbench.shown(id, design, files.version());
+        finish(id);
+        Shown shown = last.still(id)
+                .map(known -> known.sharedWith(workbench.sharing(
+                        id, DesignFiles.of(known.check().design()).figure())))
+                .orElseGet(() -> workbench.shown(id));
         last.keep(id, shown);
+        DesignFiles files = DesignFiles.of(shown.check().design());
         return histories.with(id, history -> {
             try {
                 history.see(files.texts());
@@ -65,7 +68,10 @@ public final class Editor {
 
     /** The state of a design's files. */
     public String versionJson(String id) {
-        return Json.compact(new VersionView(files(id).version()));
+        finish(id);
+        return Json.compact(new VersionView(last.still(id)
+                .map(known -> known.view().version())
+                .orElseGet(() -> files(id).version())));
     }
 
     /**
@@ -299,12 +305,16 @@ public final class Editor {
 
     /** A change of several files that was broken off is brought to its end first: half of it may be no design. */
     private Design design(String id) {
+        finish(id);
+        return workbench.design(id);
+    }
+
+    private void finish(String id) {
         workbench.require(id);
         histories.with(id, history -> {
             history.finish();
-            return "";
+            return id;
         });
-        return workbench.design(id);
     }
 
     /** The files of a design; where they are none any more, those that it was made of when it could be shown last. */

@@ -16,24 +16,33 @@ final class LastShown {
 
     private final Map<String, State> states = new ConcurrentHashMap<>();
 
-    private record State(DesignFiles files, DesignView view, Map<Path, String> texts) {}
+    private record State(DesignFiles files, Shown shown, Map<Path, String> texts) {}
 
     /** Unless its files have changed again since it was worked out. */
     void keep(String id, Shown shown) {
         State known = states.get(id);
         String version = shown.view().version();
-        if (known != null && known.view().version().equals(version)) {
+        if (known != null && known.shown().view().version().equals(version)) {
             return;
         }
         DesignFiles files = DesignFiles.of(shown.check().design());
         try {
             Map<Path, String> texts = texts(files.all());
             if (files.version(texts).equals(version)) {
-                states.put(id, new State(files, shown.view(), texts));
+                states.put(id, new State(files, shown, texts));
             }
         } catch (DesignException e) {
             // Changed again already; the next look tells.
         }
+    }
+
+    /** The state itself, where all files are as they were then: it need not even be read. */
+    Optional<Shown> still(String id) {
+        return Optional.ofNullable(states.get(id))
+                .filter(state -> state.files()
+                        .version()
+                        .equals(state.shown().view().version()))
+                .map(State::shown);
     }
 
     Optional<DesignFiles> files(String id) {
@@ -42,7 +51,7 @@ final class LastShown {
 
     @Nullable DesignView view(String id) {
         State state = states.get(id);
-        return state == null ? null : state.view();
+        return state == null ? null : state.shown().view();
     }
 
     /**

@@ -24,6 +24,7 @@ public final class Workbench {
     private final Path workshop;
     private final Duration longest;
     private final Faces faces = new Faces();
+    private final Sharing sharing;
     private final Once<State, Shown> shown;
 
     /** @param version of its files */
@@ -38,6 +39,7 @@ public final class Workbench {
     public Workbench(Path workshop, Duration longest) {
         this.workshop = workshop.toAbsolutePath().normalize();
         this.longest = longest;
+        this.sharing = new Sharing(this.workshop);
         this.shown = new Once<>(KEPT, longest);
     }
 
@@ -102,13 +104,7 @@ public final class Workbench {
 
     /** Names of the other designs whose figure is that file. */
     List<String> sharing(String id, Path figure) {
-        return ids().stream()
-                .filter(other -> !other.equals(id))
-                .filter(other -> DesignReader.figureOf(workshop.resolve(other))
-                        .filter(figure::equals)
-                        .isPresent())
-                .map(this::name)
-                .toList();
+        return sharing.of(ids().stream().filter(other -> !other.equals(id)).toList(), figure);
     }
 
     List<String> ids() {
