@@ -133,8 +133,7 @@ public final class BenchDesk {
                                 bench,
                                 design,
                                 after,
-                                now -> RevisionPair.of(
-                                        design, before, after, old, now, bench.compare(then, after))))));
+                                now -> RevisionPair.of(design, before, after, old, now, bench.compare(then, after))))));
         return Json.compact(pair);
     }
 

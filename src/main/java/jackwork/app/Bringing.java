@@ -150,12 +150,7 @@ public final class Bringing {
         try {
             String example = workshop.relativize(folder).toString().replace('\\', '/');
             NewDesign.make(
-                    workshop,
-                    workbench.folder(),
-                    name,
-                    begin.name(),
-                    example,
-                    made -> BringMaker.tryWhole(name, made));
+                    workshop, workbench.folder(), name, begin.name(), example, made -> BringMaker.tryWhole(name, made));
             return Json.compact(new Starts.Made(name));
         } catch (FileAlreadyExistsException e) {
             throw new BringException(

@@ -263,8 +263,7 @@ public final class Editor {
     }
 
     private static String answer(Shown shown, History history) {
-        return shown.json(
-                history.undoLabel().orElse(null), history.redoLabel().orElse(null));
+        return shown.json(history.undoLabel().orElse(null), history.redoLabel().orElse(null));
     }
 
     /** The picture on a part, as its PNG. */

@@ -39,9 +39,8 @@ final class LastShown {
     /** The state itself, where all files are as they were then: it need not even be read. */
     Optional<Shown> still(String id) {
         return Optional.ofNullable(states.get(id))
-                .filter(state -> state.files()
-                        .version()
-                        .equals(state.shown().view().version()))
+                .filter(state ->
+                        state.files().version().equals(state.shown().view().version()))
                 .map(State::shown);
     }
 
@@ -49,7 +48,8 @@ final class LastShown {
         return Optional.ofNullable(states.get(id)).map(State::files);
     }
 
-    @Nullable DesignView view(String id) {
+    @Nullable
+    DesignView view(String id) {
         State state = states.get(id);
         return state == null ? null : state.shown().view();
     }
@@ -83,7 +83,8 @@ final class LastShown {
                     texts.put(path, Files.readString(path));
                 } catch (IOException e) {
                     throw DesignException.of(
-                            path.toString(), "cannot be read as a text (" + e.getMessage() + "); put it back as it was");
+                            path.toString(),
+                            "cannot be read as a text (" + e.getMessage() + "); put it back as it was");
                 }
             }
         }

@@ -194,8 +194,8 @@ public final class Making implements AutoCloseable {
     /** While the page waits. */
     private Laid laidAtOnce(Made found, int quantity) {
         return kept(found.key(), quantity)
-                .orElseGet(() -> keep(lays.of(
-                        new Batch(found.key(), quantity), () -> layOut(found, quantity, whileWanted()))));
+                .orElseGet(() ->
+                        keep(lays.of(new Batch(found.key(), quantity), () -> layOut(found, quantity, whileWanted()))));
     }
 
     private static SheetSearch whileWanted() {

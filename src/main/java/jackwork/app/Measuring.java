@@ -106,7 +106,13 @@ final class Measuring {
             throw new StaleException("workshop.yaml or the log was changed meanwhile; nothing was written.");
         }
         Trials.Tried designs = trials.others(
-                "", Map.of(bench.workshop().resolve(WorkshopReader.FILE).toAbsolutePath().normalize(), use.after()));
+                "",
+                Map.of(
+                        bench.workshop()
+                                .resolve(WorkshopReader.FILE)
+                                .toAbsolutePath()
+                                .normalize(),
+                        use.after()));
         try {
             Turn.take(bench.workshop(), () -> {
                 designs.requireFresh();

@@ -123,8 +123,7 @@ public final class MyWorkshop {
     /** Every design that could be shown must still be: one may stand on a sheet that is to go. */
     private void write(String before, String after, Runnable how) {
         Map<Path, String> changed = Map.of(file, after);
-        Trials.Tried designs =
-                touchesDesigns(before, after) ? trials.others("", changed) : trials.othersRead(changed);
+        Trials.Tried designs = touchesDesigns(before, after) ? trials.others("", changed) : trials.othersRead(changed);
         synchronized (history) {
             Turn.take(workbench.folder(), () -> {
                 requireFresh(text(), DesignFiles.nameOf(before));

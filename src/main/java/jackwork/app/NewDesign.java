@@ -62,8 +62,7 @@ final class NewDesign {
      * @param title the new design's name
      * @param trial of the new folder before it appears; what it throws leaves all as it was
      */
-    static Path make(
-            Path demo, Path workshop, String name, String title, String example, Consumer<Path> trial)
+    static Path make(Path demo, Path workshop, String name, String title, String example, Consumer<Path> trial)
             throws IOException {
         List<String> known = DesignFolders.list(demo);
         if (!known.contains(example)) {
@@ -93,8 +92,7 @@ final class NewDesign {
     }
 
     /** @param brought told the folders of boxes and figures that the workshop lacked */
-    private static void copy(
-            Path demo, Path workshop, Path folder, String title, String example, List<Path> brought)
+    private static void copy(Path demo, Path workshop, Path folder, String title, String example, List<Path> brought)
             throws IOException {
         Path source = demo.resolve(example);
         Design design = DesignReader.read(source);

@@ -4,7 +4,6 @@ import jackwork.design.Design;
 import jackwork.design.DesignFiles;
 import java.math.BigDecimal;
 import java.util.List;
-import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /** Will it pay? for the page: what a design takes is laid out once for each state of its files, and asked of many times. */
@@ -77,8 +76,7 @@ public final class Paying {
     }
 
     private Pricing pricing(Key key) {
-        return kept.of(
-                key, () -> Pricing.of(workbench.design(key.id()).folder(), key.laidOut(), line -> {}));
+        return kept.of(key, () -> Pricing.of(workbench.design(key.id()).folder(), key.laidOut(), line -> {}));
     }
 
     private static Pricing.Ask ask(Pricing pricing, ForPay request, List<TimedWork> timed) {

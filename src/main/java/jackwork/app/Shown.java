@@ -79,6 +79,5 @@ final class Shown {
         return json.substring(0, json.length() - NOTHING.length()) + "," + labels.substring(1);
     }
 
-    private record Labels(
-            @Nullable String undo, @Nullable String redo) {}
+    private record Labels(@Nullable String undo, @Nullable String redo) {}
 }

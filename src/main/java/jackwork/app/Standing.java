@@ -14,5 +14,4 @@ record Standing(
         String version,
         String problem,
         @Nullable String undo,
-        @Nullable DesignView last)
-        implements Payload {}
+        @Nullable DesignView last) implements Payload {}

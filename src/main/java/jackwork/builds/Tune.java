@@ -62,12 +62,7 @@ public final class Tune {
 
     /** @param between done by each thread between two builds */
     public Tune(
-            Path design,
-            List<FreeNumber> free,
-            long seed,
-            int threads,
-            Consumer<String> progress,
-            Runnable between) {
+            Path design, List<FreeNumber> free, long seed, int threads, Consumer<String> progress, Runnable between) {
         this.design = design;
         this.text = DesignReader.text(design);
         this.free = List.copyOf(free);

@@ -81,7 +81,8 @@ final class OpenCommand implements Callable<Integer> {
         HttpURLConnection entering = (HttpURLConnection) address.toURL().openConnection();
         entering.setInstanceFollowRedirects(false);
         String pass = String.valueOf(entering.getHeaderField("Set-Cookie"));
-        for (String path : List.of("/", "/main.js", "/style.css", "/favicon.svg", "/api/workshop", "/api/designs/heron")) {
+        for (String path :
+                List.of("/", "/main.js", "/style.css", "/favicon.svg", "/api/workshop", "/api/designs/heron")) {
             URLConnection asking = address.resolve(path).toURL().openConnection();
             asking.setRequestProperty("Cookie", pass.replaceFirst(";.*", ""));
             try (InputStream in = asking.getInputStream()) {

@@ -66,7 +66,6 @@ final class Door {
     /** In the same time whatever differs. */
     private static boolean same(String one, @Nullable String other) {
         return other != null
-                && MessageDigest.isEqual(
-                        one.getBytes(StandardCharsets.UTF_8), other.getBytes(StandardCharsets.UTF_8));
+                && MessageDigest.isEqual(one.getBytes(StandardCharsets.UTF_8), other.getBytes(StandardCharsets.UTF_8));
     }
 }

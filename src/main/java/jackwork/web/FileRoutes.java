@@ -43,7 +43,8 @@ final class FileRoutes implements Routes {
 
     /** Whether a path leads to nothing but the program's own files, the same for everyone. */
     static boolean isOpen(String path) {
-        return path.equals("/") || (path.startsWith("/") && NAME.matcher(path.substring(1)).matches());
+        return path.equals("/")
+                || (path.startsWith("/") && NAME.matcher(path.substring(1)).matches());
     }
 
     private static void file(Context context, String name) {

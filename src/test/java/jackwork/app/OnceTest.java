@@ -3,6 +3,7 @@ package jackwork.app;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import jackwork.geometry.Wanted;
 import java.time.Duration;
 import java.util.List;
 import java.util.concurrent.CancellationException;
@@ -12,7 +13,6 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicInteger;
-import jackwork.geometry.Wanted;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 
@@ -51,8 +51,8 @@ class OnceTest {
         Once<String, String> once = new Once<>(2, LONG);
         AtomicInteger times = new AtomicInteger();
         CountDownLatch both = new CountDownLatch(2);
-        List<Future<String>> answers = List.of(
-                askers.submit(() -> asked(once, times, both)), askers.submit(() -> asked(once, times, both)));
+        List<Future<String>> answers =
+                List.of(askers.submit(() -> asked(once, times, both)), askers.submit(() -> asked(once, times, both)));
         assertThat(both.await(20, TimeUnit.SECONDS)).isTrue();
         assertThat(begun.await(20, TimeUnit.SECONDS)).isTrue();
         mayEnd = true;
@@ -97,8 +97,8 @@ class OnceTest {
     }
 
     private Thread asker(Once<String, String> once) {
-        Thread asker = new Thread(() -> assertThatThrownBy(() -> once.of("heron", this::compute))
-                .isInstanceOf(CancellationException.class));
+        Thread asker = new Thread(() ->
+                assertThatThrownBy(() -> once.of("heron", this::compute)).isInstanceOf(CancellationException.class));
         asker.start();
         return asker;
     }

@@ -26,8 +26,8 @@ record Asking(URI address) {
         if (known != null) {
             return known;
         }
-        HttpResponse<String> entered = CLIENT.send(
-                HttpRequest.newBuilder(address).build(), HttpResponse.BodyHandlers.ofString());
+        HttpResponse<String> entered =
+                CLIENT.send(HttpRequest.newBuilder(address).build(), HttpResponse.BodyHandlers.ofString());
         String given = entered.headers().firstValue("Set-Cookie").orElseThrow().replaceFirst(";.*", "");
         PASSES.put(address, given);
         return given;

@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import jackwork.DemoCopy;
 import jackwork.app.Workbench;
 import java.io.IOException;
-import java.net.URI;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;

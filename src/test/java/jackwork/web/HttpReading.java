@@ -89,7 +89,9 @@ public final class HttpReading extends Reading {
         if (code >= 500 && code != 501 && code != 505) {
             throw new AssertionError("our own fault: " + answer);
         }
-        if (tells(answer, SECRET, input) || tells(answer, pass.substring(pass.indexOf('=') + 1), input) || tells(answer, "\tat ", input)) {
+        if (tells(answer, SECRET, input)
+                || tells(answer, pass.substring(pass.indexOf('=') + 1), input)
+                || tells(answer, "\tat ", input)) {
             throw new AssertionError("says what is none of its business: " + answer);
         }
         Matcher running = RUNNING.matcher(answer);

@@ -19,7 +19,6 @@ import jackwork.geometry.Point;
 import jackwork.motion.PoseSolver;
 import java.io.IOException;
 import java.net.http.HttpClient;
-import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.nio.file.Files;
 import java.nio.file.Path;

@@ -58,7 +58,8 @@ class OnlyWhoOpenedItTest {
     private static Set<String> routes() throws IOException {
         Set<String> routes = new TreeSet<>();
         try (Stream<Path> files = Files.list(SOURCES)) {
-            for (Path file : files.filter(path -> path.toString().endsWith("Routes.java")).toList()) {
+            for (Path file : files.filter(path -> path.toString().endsWith("Routes.java"))
+                    .toList()) {
                 Matcher matcher = ROUTE.matcher(Files.readString(file));
                 while (matcher.find()) {
                     routes.add(matcher.group(1) + " "
@@ -76,16 +77,21 @@ class OnlyWhoOpenedItTest {
             String method = route.substring(0, route.indexOf(' ')).toUpperCase(java.util.Locale.ROOT);
             URI address = server.home().resolve(route.substring(route.indexOf(' ') + 1));
             for (String[] headers : new String[][] {
-                {}, {"Cookie", "jackwork-" + server.port() + "="}, {"Cookie", "jackwork-" + server.port() + "=" + "A".repeat(43)}
+                {},
+                {"Cookie", "jackwork-" + server.port() + "="},
+                {"Cookie", "jackwork-" + server.port() + "=" + "A".repeat(43)}
             }) {
                 HttpResponse<String> answer = send(address, method, headers);
                 assertThat(answer.statusCode()).as(route).isEqualTo(401);
                 assertThat(answer.body()).as(route).contains("Open the address that");
             }
         }
-        assertThat(send(server.home().resolve("/no/such/thing"), "GET").statusCode()).isEqualTo(401);
-        assertThat(send(URI.create(server.home() + "/api/workshop"), "GET").statusCode()).isEqualTo(401);
-        assertThat(send(URI.create(server.home() + "%61pi/workshop"), "GET").statusCode()).isEqualTo(401);
+        assertThat(send(server.home().resolve("/no/such/thing"), "GET").statusCode())
+                .isEqualTo(401);
+        assertThat(send(URI.create(server.home() + "/api/workshop"), "GET").statusCode())
+                .isEqualTo(401);
+        assertThat(send(URI.create(server.home() + "%61pi/workshop"), "GET").statusCode())
+                .isEqualTo(401);
         assertThat(hut.resolve(".jackwork")).doesNotExist();
     }
 

@@ -6,9 +6,7 @@ import jackwork.app.Workbench;
 import java.io.IOException;
 import java.io.InputStream;
 import java.net.Socket;
-import java.net.URI;
 import java.net.http.HttpClient;
-import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
@@ -51,9 +49,7 @@ class PageServerTest {
 
     private static HttpResponse<String> get(String path) throws IOException, InterruptedException {
         return HttpClient.newHttpClient()
-                .send(
-                        new Asking(server.address()).request(path).build(),
-                        HttpResponse.BodyHandlers.ofString());
+                .send(new Asking(server.address()).request(path).build(), HttpResponse.BodyHandlers.ofString());
     }
 
     @Test

@@ -66,8 +66,8 @@ class RefusedRequestsTest {
         try (Socket socket = connected()) {
             send(
                     socket,
-                    line + " HTTP/1.1\r\nHost: 127.0.0.1:" + server.port() + pass + "\r\nConnection: close\r\n" + headers
-                            + "Content-Length: " + body.length() + "\r\n\r\n" + body);
+                    line + " HTTP/1.1\r\nHost: 127.0.0.1:" + server.port() + pass + "\r\nConnection: close\r\n"
+                            + headers + "Content-Length: " + body.length() + "\r\n\r\n" + body);
             return answer(socket);
         }
     }

@@ -85,7 +85,9 @@ class StallTest {
                 times[ASKED / 2], times[ASKED - 1], ASKED, meanwhile);
         assertThat(meanwhile).isGreaterThanOrEqualTo(5);
         asking.finished(JsonMapper.shared()
-                .readTree(asking.send("DELETE", "api/jobs/" + builds.path("number").asInt(), "").body()));
+                .readTree(asking.send(
+                                "DELETE", "api/jobs/" + builds.path("number").asInt(), "")
+                        .body()));
     }
 
     @Test

@@ -2,6 +2,8 @@ package jackwork.web;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import jackwork.DemoCopy;
+import jackwork.app.Workbench;
 import java.io.IOException;
 import java.net.http.HttpResponse;
 import java.nio.file.Files;
@@ -12,8 +14,6 @@ import java.util.Map;
 import java.util.Random;
 import java.util.TreeMap;
 import java.util.stream.Stream;
-import jackwork.DemoCopy;
-import jackwork.app.Workbench;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -56,7 +56,9 @@ class TrueAnswersTest {
             for (Path file : all.filter(Files::isRegularFile)
                     .filter(path -> !path.toString().contains(".jackwork"))
                     .toList()) {
-                files.put(hut.relativize(file).toString(), Files.readString(file, java.nio.charset.StandardCharsets.ISO_8859_1));
+                files.put(
+                        hut.relativize(file).toString(),
+                        Files.readString(file, java.nio.charset.StandardCharsets.ISO_8859_1));
             }
         }
         return files;
@@ -102,7 +104,8 @@ class TrueAnswersTest {
         for (int i = 0; i < 25; i++) {
             JsonNode number = numbers.get(random.nextInt(numbers.size()));
             double value = number.path("value").asDouble() * FACTORS[random.nextInt(FACTORS.length)];
-            String written = number.path("whole").asBoolean() ? String.valueOf(Math.round(value)) : String.valueOf(value);
+            String written =
+                    number.path("whole").asBoolean() ? String.valueOf(Math.round(value)) : String.valueOf(value);
             String what = number.path("path").asString() + " = " + written;
             Map<String, String> before = files();
             String base = version(view("heron"));
