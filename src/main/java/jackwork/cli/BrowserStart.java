@@ -25,12 +25,7 @@ final class BrowserStart {
     /** @param home folder of this account's own, in which browsers may read */
     static void open(URI address, Path home) {
         try {
-            Path folder = Files.createTempDirectory(home, "jackwork-open-");
-            File file = folder.resolve("open.html").toFile();
-            removeLater(folder.toFile(), file);
-            requireOwn(folder);
-            Files.writeString(file.toPath(), leading(address), StandardCharsets.UTF_8);
-            start(file.toURI());
+            start(leading(address, home).toUri());
         } catch (IOException | UnsupportedOperationException e) {
             System.err.println("No browser could be started; open the address yourself.");
         }
@@ -56,10 +51,18 @@ final class BrowserStart {
         }
     }
 
-    static String leading(URI address) {
-        return "<!doctype html>\n<html lang=\"en\"><meta charset=\"utf-8\"><title>Jackwork</title>\n"
-                + "<meta http-equiv=\"refresh\" content=\"0; url=" + address + "\">\n"
-                + "<p><a href=\"" + address + "\">Open Jackwork</a></p></html>\n";
+    /** The file, in a folder that is its owner's alone. */
+    static Path leading(URI address, Path home) throws IOException {
+        Path folder = Files.createTempDirectory(home, "jackwork-open-");
+        Path file = folder.resolve("open.html");
+        removeLater(folder.toFile(), file.toFile());
+        requireOwn(folder);
+        return Files.writeString(
+                file,
+                "<!doctype html>\n<html lang=\"en\"><meta charset=\"utf-8\"><title>Jackwork</title>\n"
+                        + "<meta http-equiv=\"refresh\" content=\"0; url=" + address + "\">\n"
+                        + "<p><a href=\"" + address + "\">Open Jackwork</a></p></html>\n",
+                StandardCharsets.UTF_8);
     }
 
     private static void start(URI file) throws IOException {

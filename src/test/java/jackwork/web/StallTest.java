@@ -113,6 +113,21 @@ class StallTest {
         assertThat(dropped).as("or it was only worked out to its end").isLessThan(took / 2);
     }
 
+    /** Else long work would leave room for ever. */
+    @Test
+    void whoeverIsAnsweredWaitsNoMoreWhateverTheAnswer() throws Exception {
+        serve(Duration.ofMinutes(10), "heron");
+        for (String path : new String[] {
+            "api/no-such-thing", "api/designs/no-such-design", "api/jobs/x", "api/version/heron", "api/picture/heron?part=x"
+        }) {
+            asking.send("GET", path, "");
+        }
+        asking.send("POST", "api/edit/heron", "{}");
+        asking.send("POST", "api/edit/heron", "x".repeat(70_000));
+        asking.send("PATCH", "api/edit/heron", "");
+        assertThat(workbench.faces().waiting()).isZero();
+    }
+
     /** Whether any thread is in the midst of our own computing. */
     private static boolean isComputing() {
         return Thread.getAllStackTraces().values().stream()
