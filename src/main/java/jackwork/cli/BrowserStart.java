@@ -17,6 +17,13 @@ import java.util.concurrent.TimeUnit;
  */
 final class BrowserStart {
 
+    private static final String PAGE = """
+            <!doctype html>
+            <html lang="en"><meta charset="utf-8"><title>Jackwork</title>
+            <meta http-equiv="refresh" content="0; url=%s">
+            <p><a href="%s">Open Jackwork</a></p></html>
+            """;
+
     /** A browser that starts for the first time takes its time, s. */
     private static final int READ = 120;
 
@@ -57,12 +64,7 @@ final class BrowserStart {
         Path file = folder.resolve("open.html");
         removeLater(folder.toFile(), file.toFile());
         requireOwn(folder);
-        return Files.writeString(
-                file,
-                "<!doctype html>\n<html lang=\"en\"><meta charset=\"utf-8\"><title>Jackwork</title>\n"
-                        + "<meta http-equiv=\"refresh\" content=\"0; url=" + address + "\">\n"
-                        + "<p><a href=\"" + address + "\">Open Jackwork</a></p></html>\n",
-                StandardCharsets.UTF_8);
+        return Files.writeString(file, PAGE.formatted(address, address), StandardCharsets.UTF_8);
     }
 
     private static void start(URI file) throws IOException {

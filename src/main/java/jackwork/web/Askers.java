@@ -10,9 +10,6 @@ import java.nio.channels.SocketChannel;
 import java.time.Duration;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
-import java.util.concurrent.Executors;
-import java.util.concurrent.ScheduledExecutorService;
-import java.util.concurrent.TimeUnit;
 import java.util.regex.Pattern;
 import org.eclipse.jetty.ee10.servlet.ServletContextRequest;
 import org.jspecify.annotations.Nullable;
@@ -24,8 +21,9 @@ import org.jspecify.annotations.Nullable;
 final class Askers implements AutoCloseable {
 
     private static final String ASKER = "asker";
+    /** ms. */
     private static final long LOOK_EVERY = 200;
-    /** Whoever closes one direction does so with the last of the request; whoever hangs up later is gone, ns. */
+    /** Whoever closes one direction does so with the last of the request; who hangs up after that is gone, ns. */
     private static final long HALF_CLOSED = 250_000_000;
 
     /** Sent with a body, and yet only asking. */
@@ -35,16 +33,24 @@ final class Askers implements AutoCloseable {
     private final Faces faces;
     private final Duration longest;
     private final Set<Asker> all = ConcurrentHashMap.newKeySet();
-    private final ScheduledExecutorService watch = Executors.newSingleThreadScheduledExecutor(run -> {
-        Thread thread = new Thread(run, "askers");
-        thread.setDaemon(true);
-        return thread;
-    });
+    private final Thread watch = new Thread(this::watch, "askers");
 
     Askers(Faces faces, Duration longest) {
         this.faces = faces;
         this.longest = longest;
-        watch.scheduleWithFixedDelay(() -> all.forEach(this::look), LOOK_EVERY, LOOK_EVERY, TimeUnit.MILLISECONDS);
+        watch.setDaemon(true);
+        watch.start();
+    }
+
+    private void watch() {
+        try {
+            while (true) {
+                Thread.sleep(LOOK_EVERY);
+                all.forEach(this::look);
+            }
+        } catch (InterruptedException e) {
+            // The page is served no more.
+        }
     }
 
     private enum Dropped {
@@ -56,10 +62,13 @@ final class Askers implements AutoCloseable {
         private final Thread thread = Thread.currentThread();
         private final long began = System.nanoTime();
         /** Null where it is not looked at. */
-        private @Nullable SocketChannel channel;
+        private volatile @Nullable SocketChannel channel;
 
-        private @Nullable Dropped dropped;
-        private boolean mustClose;
+        private volatile @Nullable Dropped dropped;
+        private volatile boolean mustClose;
+        /** Whether it was found open so late that it closed nothing with its request. */
+        private volatile boolean listens;
+
         private boolean answered;
 
         Asker(@Nullable SocketChannel channel) {
@@ -139,12 +148,15 @@ final class Askers implements AutoCloseable {
         try {
             int read = channel.read(ByteBuffer.allocate(1));
             if (read == 0) {
+                if (waited > HALF_CLOSED) {
+                    asker.listens = true;
+                }
                 return false;
             }
             asker.channel = null;
             // A second request that came too early must be sent again, and is: the first one's answer says so.
             asker.mustClose = read > 0;
-            return read < 0 && waited > HALF_CLOSED;
+            return read < 0 && asker.listens;
         } catch (IOException e) {
             asker.channel = null;
             return true;
@@ -164,6 +176,6 @@ final class Askers implements AutoCloseable {
 
     @Override
     public void close() {
-        watch.shutdownNow();
+        watch.interrupt();
     }
 }

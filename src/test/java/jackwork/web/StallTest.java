@@ -118,7 +118,11 @@ class StallTest {
     void whoeverIsAnsweredWaitsNoMoreWhateverTheAnswer() throws Exception {
         serve(Duration.ofMinutes(10), "heron");
         for (String path : new String[] {
-            "api/no-such-thing", "api/designs/no-such-design", "api/jobs/x", "api/version/heron", "api/picture/heron?part=x"
+            "api/no-such-thing",
+            "api/designs/no-such-design",
+            "api/jobs/x",
+            "api/version/heron",
+            "api/picture/heron?part=x"
         }) {
             asking.send("GET", path, "");
         }
