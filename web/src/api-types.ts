@@ -1297,6 +1297,13 @@ export interface RevisionPair {
   trouble: string;
 }
 
+export interface Standing {
+  version: string;
+  problem: string;
+  undo: string | null;
+  last: DesignView | null;
+}
+
 export interface Begin {
   from: string;
   name: string;

@@ -1,4 +1,4 @@
-import { type DesignView, designPath, get, type Glimpse, post, Refused, type Step, type VersionView, type Workshop } from "./api.js";
+import { type DesignView, designPath, get, type Glimpse, post, Refused, type Standing, type Step, type VersionView, type Workshop } from "./api.js";
 import { asWords, merged, sameValue, valueAt } from "./merge.js";
 import { placeName } from "./names.js";
 import { Watched } from "./watched.js";
@@ -34,16 +34,23 @@ export class Desk extends Watched {
   problem = "";
   /** Something to be told that leaves the design as it is. */
   note = "";
-  /** Whether Jackwork answered last time. */
+  /** Whether Jackwork does not answer. */
   away = false;
+  /** Whether it answers others only: it was started again since this page was opened. */
+  shut = false;
+  /** Of files that are no design as they are: what can be taken back, and how it could be shown last. */
+  standing: Standing | null = null;
   choice: Choice | null = null;
 
   private readonly pending: Pending[] = [];
   private saving = false;
   private sending: AbortController | null = null;
+  private opening: AbortController | null = null;
   private glimpsed: DesignView | null = null;
   private wanted: Step[] | null = null;
   private looking = false;
+  /** Of the next look; 0 before the first. */
+  private timer = 0;
 
   /** As it is to be shown: as saved, or as it would be with what is being dragged. */
   get shown(): DesignView | null {
@@ -62,11 +69,14 @@ export class Desk extends Watched {
   async begin(): Promise<void> {
     try {
       this.workshop = await get<Workshop>("/api/workshop");
+      this.shut = false;
       await this.goToAddress();
     } catch (e) {
+      this.shut = e instanceof Refused && e.status === 401;
       this.fail(e);
     }
-    setTimeout(() => void this.look(), LOOK_EVERY);
+    clearTimeout(this.timer);
+    this.timer = window.setTimeout(() => void this.look(), LOOK_EVERY);
   }
 
   /** Fetches the design that the address names, or the first. */
@@ -91,13 +101,33 @@ export class Desk extends Watched {
     this.problem = "";
     this.note = "";
     this.choice = null;
+    this.standing = null;
     this.changed();
+    // Whoever goes on to another design waits for the one before no more.
+    this.opening?.abort();
+    const opening = new AbortController();
+    this.opening = opening;
     try {
-      const view = await get<DesignView>(designPath(id));
+      const view = await get<DesignView>(designPath(id), opening.signal);
       if (this.chosen !== id) return; // another was chosen while this one was on its way
       this.show(view);
     } catch (e) {
-      if (this.chosen === id) this.fail(e);
+      if (this.chosen === id) await this.stand(e);
+    }
+  }
+
+  /** The design's files are none as they are: tells what is wrong, and fetches what can be done. */
+  private async stand(e: unknown): Promise<void> {
+    const id = this.chosen;
+    this.fail(e);
+    if (!(e instanceof Refused) || (e.status !== 422 && e.status !== 500)) return;
+    try {
+      const standing = await get<Standing>(designPath(id, "standing"));
+      if (this.chosen !== id || !this.problem) return;
+      this.standing = standing;
+      this.changed();
+    } catch {
+      // What is wrong is told already.
     }
   }
 
@@ -107,13 +137,15 @@ export class Desk extends Watched {
     this.glimpsed = null;
     this.waiting = false;
     this.problem = "";
-    this.away = false;
+    this.standing = null;
+    this.away = this.shut = false;
     document.title = `${view.scene.name}, Jackwork`;
     this.changed();
   }
 
   fail(e: unknown): void {
     this.view = this.glimpsed = null;
+    this.standing = null;
     this.waiting = false;
     this.problem = words(e);
     this.changed();
@@ -135,14 +167,14 @@ export class Desk extends Watched {
 
   /** Takes the last change back, or makes it again. */
   async step(way: "undo" | "redo"): Promise<void> {
-    const { view } = this;
-    if (!view || this.saving) return;
+    const version = (this.view ?? this.standing)?.version;
+    if (!version || this.saving) return;
     try {
       this.note = "";
-      this.show(await post<DesignView>(designPath(view.id, way), { version: view.version }));
+      this.show(await post<DesignView>(designPath(this.view?.id ?? this.chosen, way), { version }));
     } catch (e) {
       this.note = words(e);
-      if (e instanceof Refused && e.status === 409) await this.fetchAgain();
+      if (e instanceof Refused && e.status === 409) await this.fetchAgain().catch((again) => this.stand(again));
       this.changed();
     }
   }
@@ -171,7 +203,7 @@ export class Desk extends Watched {
         this.show(await post<DesignView>(designPath(next.id, "edit"), edit, this.sending.signal));
         return true;
       } catch (e) {
-        if (e instanceof DOMException || (e instanceof Refused && e.status === 0)) {
+        if (e instanceof DOMException || this.isAway(e)) {
           this.away = true;
           this.changed();
           return false;
@@ -212,6 +244,13 @@ export class Desk extends Watched {
     return stays;
   }
 
+  /** Whether it will answer again by and by: it is away, or was started again and does not know this page yet. */
+  private isAway(e: unknown): boolean {
+    if (!(e instanceof Refused)) return false;
+    this.shut = e.status === 401;
+    return this.shut || e.status === 0;
+  }
+
   private async fetchAgain(): Promise<void> {
     this.show(await get<DesignView>(designPath(this.chosen)));
   }
@@ -220,25 +259,43 @@ export class Desk extends Watched {
   private async look(): Promise<void> {
     const { view } = this;
     try {
+      if (!view && !this.waiting && !document.hidden) await this.lookAgain();
       if (view && !this.waiting && !document.hidden && !this.choice) {
         const { version } = await get<VersionView>(designPath(view.id, "version"));
         const quiet = !this.saving && !this.isGlimpse && view === this.view;
-        if (this.away) this.away = false;
+        this.away = this.shut = false;
         if (this.pending.length > 0) await this.save();
         else if (quiet && version !== view.version) {
-          await this.fetchAgain();
-          this.note = "The files were changed elsewhere; this is how they are now.";
+          try {
+            await this.fetchAgain();
+            this.note = "The files were changed elsewhere; this is how they are now.";
+          } catch (e) {
+            if (this.isAway(e)) throw e;
+            await this.stand(e);
+          }
         }
         this.changed();
       }
     } catch (e) {
-      if (e instanceof Refused && e.status === 0) {
-        this.away = true;
+      if (this.isAway(e)) {
+        this.away = this.view !== null; // what is wrong is told already where nothing is shown
         this.sending?.abort(); // an answer that Jackwork took away with it never comes
       } else this.note = words(e);
       this.changed();
     }
-    setTimeout(() => void this.look(), LOOK_EVERY);
+    clearTimeout(this.timer);
+    this.timer = window.setTimeout(() => void this.look(), LOOK_EVERY);
+  }
+
+  /** Nothing is shown: whether this page is let in now, or the files were mended. */
+  private async lookAgain(): Promise<void> {
+    if (this.shut) {
+      await get<Workshop>("/api/workshop");
+      await this.begin();
+    } else if (this.standing) {
+      const { version } = await get<VersionView>(designPath(this.chosen, "version"));
+      if (version !== this.standing.version) await this.open(this.chosen);
+    }
   }
 
   /** Shows a change that is not saved, as soon as the last answer is there; only the newest counts. */

@@ -1,8 +1,27 @@
-import { html, LitElement, type PropertyValues, type TemplateResult } from "lit";
+import { html, LitElement, type PropertyValues, svg, type TemplateResult } from "lit";
+import type { DesignView } from "./api.js";
 import { bring } from "./bring.js";
 import { Desk } from "./desk.js";
+import { placed } from "./motion.js";
 import { type Room, rooms } from "./rooms.js";
+import { sceneDrawing } from "./scene.js";
 import { showIn, shownIn } from "./units.js";
+
+/** A design at rest as it could be shown last: to be looked at, not to be changed. */
+function lastShown({ id, scene, report }: DesignView): TemplateResult {
+  const { minX, minY, maxX, maxY } = scene.bounds;
+  return html`<figure class="last-shown" data-last=${id}>
+    <figcaption>As it could be shown last:</figcaption>
+    <svg class="scene" viewBox="${minX} ${-maxY} ${maxX - minX} ${maxY - minY}" role="img" aria-label=${`${scene.name}, as it could be shown last`}>
+      ${svg`<g transform="scale(1 -1)">${sceneDrawing({
+        scene,
+        place: (body) => placed(report.motion.pressing, body, 0),
+        frontOn: false,
+        coin: null,
+      })}</g>`}
+    </svg>
+  </figure>`;
+}
 
 /** The page: its places at the top, the choice of designs, and the room that is open. */
 class JackworkPage extends LitElement {
@@ -115,12 +134,14 @@ class JackworkPage extends LitElement {
 
   /** What is to be known besides: that Jackwork is away, that something changed elsewhere, whose change is to stay. */
   private told(): TemplateResult {
-    const { away, choice, note, unsaved } = this.desk;
+    const { away, choice, note, shut, unsaved } = this.desk;
     return html`
       ${away
         ? html`<p class="told away" role="alert">
-            Jackwork does not answer. ${unsaved > 0 ? "Your last change is kept here and saved as soon as it does." : ""} Start it again
-            with: jackwork open
+            ${shut
+              ? "Jackwork was started again. Open the address that it printed, in this browser; then this page goes on."
+              : "Jackwork does not answer. Start it again with: jackwork open"}
+            ${unsaved > 0 ? "Your last change is kept here, and saved then." : ""}
           </p>`
         : ""}
       ${choice
@@ -145,8 +166,15 @@ class JackworkPage extends LitElement {
   };
 
   private refusal(): TemplateResult {
-    return html`<pre class="problem" role="alert">${this.desk.problem}</pre>
-      <button type="button" class="again" @click=${() => void this.desk.begin()}>Read it again</button>`;
+    const { problem, standing } = this.desk;
+    return html`<pre class="problem" role="alert">${problem}</pre>
+      ${standing?.undo
+        ? html`<button type="button" class="take-back" data-step="undo" @click=${() => void this.desk.step("undo")}>
+            Take back: ${standing.undo}
+          </button>`
+        : ""}
+      <button type="button" class="again" @click=${() => void this.desk.begin()}>Read it again</button>
+      ${standing?.last ? lastShown(standing.last) : ""}`;
   }
 
   private chooser(): TemplateResult {

@@ -6,6 +6,7 @@ import jackwork.bench.Kinds;
 import jackwork.bench.LogKind;
 import jackwork.bench.Revision;
 import jackwork.bench.RevisionName;
+import jackwork.builds.BuildRun;
 import jackwork.design.Design;
 import jackwork.design.DesignFolders;
 import java.io.ByteArrayOutputStream;
@@ -91,7 +92,7 @@ public final class BenchDesk {
     }
 
     private Measuring measuring() {
-        return new Measuring(bench(), entries());
+        return new Measuring(bench(), entries(), new Trials(workbench));
     }
 
     /** @param body a {@link ForMeasured} */
@@ -107,26 +108,32 @@ public final class BenchDesk {
 
     public String effectJson(List<String> wanted, String design) {
         workbench.design(design);
-        return Json.compact(measuring().on(wanted, design));
+        return Json.compact(OwnCores.use(workbench.longest(), () -> measuring().on(wanted, design)));
     }
 
     /** @param body a {@link ForUse} */
     public String applyJson(String body) {
         measuring().apply(Requests.read(body, ForUse.class));
-        return pulseJson();
+        try {
+            return pulseJson();
+        } catch (RuntimeException e) {
+            throw new SavedException(e);
+        }
     }
 
     /** @param after 0 for the design as it stands */
     public String pairJson(String design, int before, int after) {
         Bench bench = bench();
         RevisionName then = named(design, before);
-        RevisionPair pair = reading(() -> bench.frozen(
-                then,
-                old -> beside(
-                        bench,
-                        design,
-                        after,
-                        now -> RevisionPair.of(design, before, after, old, now, bench.compare(then, after)))));
+        RevisionPair pair = OwnCores.use(
+                workbench.longest(),
+                () -> reading(() -> bench.frozen(
+                        then,
+                        old -> beside(
+                                bench,
+                                design,
+                                after,
+                                now -> RevisionPair.of(design, before, after, old, now, bench.compare(then, after))))));
         return Json.compact(pair);
     }
 
@@ -172,8 +179,9 @@ public final class BenchDesk {
         }
         Bench bench = bench();
         RevisionName name = named(request.design(), request.revision());
-        return jobs.begin(
-                new PredictJob(bench, name, reading(() -> bench.builds(name, request.builds(), request.seed()))));
+        BuildRun run = OwnCores.use(
+                workbench.longest(), () -> reading(() -> bench.builds(name, request.builds(), request.seed())));
+        return jobs.begin(new PredictJob(bench, name, run));
     }
 
     /** Entries of a kind that count. */

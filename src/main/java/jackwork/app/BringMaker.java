@@ -9,6 +9,7 @@ import jackwork.design.DesignReader;
 import jackwork.design.WholeFile;
 import jackwork.design.WorkshopFile;
 import jackwork.design.WorkshopReader;
+import jackwork.make.MakeException;
 import jackwork.motion.MechanismException;
 import jackwork.parts.PartException;
 import jackwork.stock.Coin;
@@ -73,16 +74,21 @@ final class BringMaker {
         Path aside = Aside.in(workshop);
         try {
             write(figure, aside);
-            DesignCheck.of(DesignReader.read(aside));
+            tryWhole(name, aside);
             Files.move(aside, folder, StandardCopyOption.ATOMIC_MOVE);
             return name;
-        } catch (DesignException | PartException | MechanismException e) {
+        } catch (DesignException | PartException | MechanismException | MakeException e) {
             throw new BringException(complaint(figure, e).words(), "Nothing was written.");
         } catch (IOException | UncheckedIOException e) {
             throw full(e);
         } finally {
             Aside.remove(aside);
         }
+    }
+
+    /** All that the page shows of a design that is not in its place yet; it can be opened once it is. */
+    static void tryWhole(String id, Path folder) {
+        OwnCores.use(Workbench.LONGEST, () -> Shown.of(id, "", DesignReader.read(folder), List.of()));
     }
 
     private static BringException full(Exception e) {

@@ -150,7 +150,8 @@ public final class Bringing {
         Path workshop = begin.from().startsWith(OWN) ? workbench.folder() : demoFolder();
         try {
             String example = workshop.relativize(folder).toString().replace('\\', '/');
-            NewDesign.make(workshop, workbench.folder(), name, begin.name(), example);
+            NewDesign.make(
+                    workshop, workbench.folder(), name, begin.name(), example, made -> BringMaker.tryWhole(name, made));
             return Json.compact(new Starts.Made(name));
         } catch (FileAlreadyExistsException e) {
             throw new BringException(

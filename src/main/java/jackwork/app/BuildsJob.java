@@ -31,11 +31,11 @@ class BuildsJob extends Job {
 
     @Override
     void work() throws InterruptedException {
-        made(run.run(Runtime.getRuntime().availableProcessors(), this::reached));
+        done(run.run(THREADS, this::made));
     }
 
     /** All are made: what becomes of them. */
-    void made(BuildReport report) {
+    void done(BuildReport report) {
         // They are looked at as they are.
     }
 

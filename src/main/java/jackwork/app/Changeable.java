@@ -21,6 +21,10 @@ record Changeable(
         Choices choices,
         List<String> sharedWith) {
 
+    Changeable sharedWith(List<String> others) {
+        return new Changeable(settings, spots, stops, entries, outlines, choices, others);
+    }
+
     /**
      * A number.
      *

@@ -9,11 +9,11 @@ final class DrawJob extends Job {
     DrawJob(String design, String version, Pricing pricing, int builds, long seed) {
         super(design, version, 2 * builds);
         this.pricing = pricing;
-        this.draw = new Pricing.Draw(builds, seed, Runtime.getRuntime().availableProcessors());
+        this.draw = new Pricing.Draw(builds, seed, THREADS);
     }
 
     @Override
     void work() throws InterruptedException {
-        pricing.draw(draw, this::reached);
+        pricing.draw(draw, this::made);
     }
 }

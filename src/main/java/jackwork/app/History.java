@@ -22,7 +22,7 @@ import tools.jackson.databind.node.ObjectNode;
  */
 final class History {
 
-    private static final String OUTSIDE = "a change made outside";
+    static final String OUTSIDE = "a change made outside";
     /** Several files are about to be written, and: they are. */
     private static final String WRITING = "writing";
 

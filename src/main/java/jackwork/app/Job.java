@@ -17,6 +17,9 @@ import org.jspecify.annotations.Nullable;
 /** One piece of long work in its own thread; its state is read from any other. A kind of work is one file. */
 abstract class Job {
 
+    /** Of work on all cores. */
+    static final int THREADS = Runtime.getRuntime().availableProcessors();
+
     /** Older lines are forgotten. */
     private static final int MOST_LINES = 200;
 
@@ -29,6 +32,7 @@ abstract class Job {
     private volatile JobView.State state = JobView.State.RUNNING;
     private volatile String problem = "";
     private volatile @Nullable Thread thread;
+    private volatile Faces.@Nullable Pace pace;
 
     /**
      * @param design its id
@@ -63,8 +67,10 @@ abstract class Job {
         return number;
     }
 
-    final void start(int as) {
+    /** @param faces who goes first */
+    final void start(int as, Faces faces) {
         number = as;
+        pace = faces.new Pace(THREADS);
         Thread worker = new Thread(this::run, "job " + as);
         worker.setDaemon(true);
         thread = worker;
@@ -109,6 +115,20 @@ abstract class Job {
     /** So far, never less than before. */
     final void reached(int count) {
         done = Math.max(done, count);
+    }
+
+    /** Between two pieces of the work, from any of its threads: leaves room for those who wait at the page. */
+    final void giveWay() {
+        Faces.Pace own = pace;
+        if (own != null) {
+            own.next();
+        }
+    }
+
+    /** So far, and leaves room for those who wait at the page. */
+    final void made(int count) {
+        reached(count);
+        giveWay();
     }
 
     final synchronized void say(String line) {

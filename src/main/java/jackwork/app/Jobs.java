@@ -26,7 +26,7 @@ public final class Jobs {
     synchronized String begin(Job job) {
         close();
         now = job;
-        job.start(++last);
+        job.start(++last, workbench.faces());
         return Json.compact(job.view());
     }
 

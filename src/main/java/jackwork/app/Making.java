@@ -6,6 +6,7 @@ import jackwork.drawing.BookletSvg;
 import jackwork.drawing.BookletWriter;
 import jackwork.drawing.Paper;
 import jackwork.drawing.PdfPictures;
+import jackwork.geometry.Wanted;
 import jackwork.make.Makings;
 import jackwork.make.Pack;
 import jackwork.make.PaperFile;
@@ -15,7 +16,6 @@ import java.io.UncheckedIOException;
 import java.util.Arrays;
 import java.util.Map;
 import java.util.Optional;
-import java.util.concurrent.CancellationException;
 import java.util.concurrent.ConcurrentHashMap;
 
 /** Can I make it? All that is made of a design, shown and packed; what was worked out last is kept. */
@@ -31,12 +31,17 @@ public final class Making implements AutoCloseable {
     private final Workbench workbench;
     private final Jobs jobs;
     private final PackShelf shelf = new PackShelf();
-    private final Object laying = new Object();
-    private Optional<Made> made = Optional.empty();
+    /** The last one is what the page looks at; another may be asked for beside it. */
+    private final Once<Key, Made> made;
+    /** None is kept here: the tightest is. */
+    private final Once<Batch, Laid> lays;
+
     private Optional<Laid> laid = Optional.empty();
 
     /** A state of a design, cut from certain sheets. */
     private record Key(String id, String version, Map<String, Double> measured) {}
+
+    private record Batch(Key key, int quantity) {}
 
     /**
      * @param saved as the files have it, whatever was measured since
@@ -57,6 +62,8 @@ public final class Making implements AutoCloseable {
     public Making(Workbench workbench, Jobs jobs) {
         this.workbench = workbench;
         this.jobs = jobs;
+        this.made = new Once<>(2, workbench.longest());
+        this.lays = new Once<>(0, workbench.longest());
     }
 
     /** @param of a {@link ForMaking}, as in all that follow */
@@ -82,7 +89,7 @@ public final class Making implements AutoCloseable {
         ForMaking wanted = wanted(of);
         Made found = made(id, wanted);
         Optional<Laid> ready = wanted.quantity() <= AT_ONCE
-                ? Optional.of(laid(id, wanted, SheetSearch.usual()))
+                ? Optional.of(laidAtOnce(found, wanted.quantity()))
                 : kept(found.key(), wanted.quantity());
         return Json.compact(MakeViewMaker.sheets(found.key().version(), wanted.quantity(), ready));
     }
@@ -177,14 +184,23 @@ public final class Making implements AutoCloseable {
                                 "read the paper \"" + wanted.paper() + "\", expected " + Paper.NAMES));
     }
 
-    private synchronized Made made(String id, ForMaking wanted) {
+    private Made made(String id, ForMaking wanted) {
         Design saved = workbench.design(id);
         Design design = saved.withMeasured(wanted.measured());
         Key key = new Key(id, DesignFiles.of(saved).version(), wanted.measured());
-        Made found =
-                made.filter(last -> last.key().equals(key)).orElseGet(() -> new Made(key, saved, Makings.of(design)));
-        made = Optional.of(found);
-        return found;
+        return made.of(key, () -> new Made(key, saved, Makings.of(design)));
+    }
+
+    /** While the page waits. */
+    private Laid laidAtOnce(Made found, int quantity) {
+        return kept(found.key(), quantity)
+                .orElseGet(() ->
+                        keep(lays.of(new Batch(found.key(), quantity), () -> layOut(found, quantity, whileWanted()))));
+    }
+
+    private static SheetSearch whileWanted() {
+        Thread worker = Thread.currentThread();
+        return new SheetSearch(0, worker::isInterrupted, words -> {});
     }
 
     private static Optional<byte[]> pdf(Made found, PaperFile kind, Paper paper) {
@@ -208,31 +224,30 @@ public final class Making implements AutoCloseable {
         return next;
     }
 
+    private synchronized Laid keepTighter(Key key, Laid next) {
+        return kept(key, next.pack().quantity())
+                .filter(last -> !next.pack().isTighterThan(last.pack()))
+                .orElseGet(() -> keep(next));
+    }
+
     /** The sheets kept of this state; else they are laid out. */
     Laid laid(String id, ForMaking wanted, SheetSearch search) {
         Made found = made(id, wanted);
-        synchronized (laying) {
-            return kept(found.key(), wanted.quantity()).orElseGet(() -> keep(layOut(found, wanted.quantity(), search)));
-        }
+        return kept(found.key(), wanted.quantity()).orElseGet(() -> keep(layOut(found, wanted.quantity(), search)));
     }
 
     /** Looks for tighter sheets, and keeps what is tighter. */
     Laid tightened(String id, ForMaking wanted, SheetSearch search) {
         Made found = made(id, wanted);
         Laid next = layOut(found, wanted.quantity(), search);
-        synchronized (laying) {
-            return kept(found.key(), wanted.quantity())
-                    .filter(last -> !next.pack().isTighterThan(last.pack()))
-                    .orElseGet(() -> keep(next));
-        }
+        return keepTighter(found.key(), next);
     }
 
     private static Laid layOut(Made found, int quantity, SheetSearch search) {
         long began = System.nanoTime();
         Pack pack = Pack.of(found.makings(), quantity, search);
-        if (Thread.currentThread().isInterrupted()) {
-            throw new CancellationException("stopped: what it has is not to be kept");
-        }
+        // What a search has that was stopped is not to be kept.
+        Wanted.goOn();
         return new Laid(found.key().version(), found.key().measured(), pack, (System.nanoTime() - began) / 1e9);
     }
 }

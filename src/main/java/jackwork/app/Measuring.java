@@ -5,12 +5,14 @@ import jackwork.bench.Kinds;
 import jackwork.bench.Measured;
 import jackwork.bench.Stamp;
 import jackwork.design.DesignFiles;
+import jackwork.design.WorkshopReader;
 import jackwork.stock.Uncertain;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
@@ -19,10 +21,12 @@ final class Measuring {
 
     private final Bench bench;
     private final DeskLog entries;
+    private final Trials trials;
 
-    Measuring(Bench bench, DeskLog entries) {
+    Measuring(Bench bench, DeskLog entries, Trials trials) {
         this.bench = bench;
         this.entries = entries;
+        this.trials = trials;
     }
 
     /** What a measurement comes to; nothing is logged. */
@@ -94,14 +98,26 @@ final class Measuring {
      * Writes it.
      *
      * @throws StaleException when it would be another text than was looked at
+     * @throws jackwork.design.DesignException when a design could not be shown any more; nothing is written then
      */
     void apply(ForUse request) {
         UseMeasured use = of(request.wanted());
         if (!DesignFiles.nameOf(use.after()).equals(request.text())) {
             throw new StaleException("workshop.yaml or the log was changed meanwhile; nothing was written.");
         }
+        Trials.Tried designs = trials.others(
+                "",
+                Map.of(
+                        bench.workshop()
+                                .resolve(WorkshopReader.FILE)
+                                .toAbsolutePath()
+                                .normalize(),
+                        use.after()));
         try {
-            use.write(bench.workshop());
+            Turn.take(bench.workshop(), () -> {
+                designs.requireFresh();
+                use.write(bench.workshop());
+            });
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

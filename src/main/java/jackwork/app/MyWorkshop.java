@@ -1,32 +1,36 @@
 package jackwork.app;
 
-import jackwork.design.Design;
 import jackwork.design.DesignException;
 import jackwork.design.DesignFiles;
-import jackwork.design.DesignReader;
 import jackwork.design.WholeFile;
+import jackwork.design.WorkshopFile;
 import jackwork.design.WorkshopReader;
 import jackwork.make.MakeException;
 import jackwork.motion.MechanismException;
 import jackwork.parts.PartException;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 
 /**
  * The workshop's own numbers at the page: each with what it rests on, changed one at a time, saved at once, taken back
- * without end. Only what is changed changes in {@code workshop.yaml}.
+ * without end. Only what is changed changes in {@code workshop.yaml}, and only after every design that stands on it was
+ * tried with the change. Nothing is computed while anything is locked.
  */
 public final class MyWorkshop {
 
     private final Workbench workbench;
+    private final Trials trials;
     private final Path file;
+    /** Used by one at a time. */
     private final History history;
 
     public MyWorkshop(Workbench workbench) {
         this.workbench = workbench;
+        this.trials = new Trials(workbench);
         this.file = workbench.folder().resolve(WorkshopReader.FILE);
         // No design's folder begins so.
         this.history = new History(workbench.folder(), "~workshop");
@@ -37,8 +41,9 @@ public final class MyWorkshop {
      *
      * @throws DesignException when the file cannot be used as it is
      */
-    public synchronized String viewJson() {
-        return view(text());
+    public String viewJson() {
+        String text = text();
+        return view(text, sections(text));
     }
 
     /** The state of {@code workshop.yaml}. */
@@ -53,10 +58,8 @@ public final class MyWorkshop {
      */
     public String verdictJson(String id) {
         try {
-            Design design = workbench.design(id);
-            Report report = ReportMaker.of(
-                    workbench.check(design, DesignFiles.of(design).version()));
-            return Json.compact(new VerdictView(id, design.name(), report.verdict(), report.hangsOn(), ""));
+            Report report = workbench.shown(id).view().report();
+            return Json.compact(new VerdictView(id, report.design(), report.verdict(), report.hangsOn(), ""));
         } catch (DesignException | MechanismException | PartException | MakeException e) {
             return Json.compact(new VerdictView(id, workbench.name(id), null, null, String.valueOf(e.getMessage())));
         }
@@ -67,72 +70,98 @@ public final class MyWorkshop {
      *
      * @param body a {@link WorkshopStep}
      * @throws StaleException when the file has changed since it was decided
-     * @throws DesignException when the workshop, or a design of it, could not be read any more; nothing is saved then
+     * @throws DesignException when the workshop could not be read, or a design of it not be shown any more; nothing is
+     *     saved then
      */
-    public synchronized String editJson(String body) {
+    public String editJson(String body) {
         WorkshopStep step = Requests.read(body, WorkshopStep.class);
         String before = text();
         requireFresh(before, step.base());
         String after = WorkshopSteps.apply(before, step);
+        List<WorkshopView.Section> sections = sections(after);
         if (!after.equals(before)) {
-            requireDesigns(before, after);
-            Turn.take(workbench.folder(), () -> {
-                requireFresh(text(), step.base());
+            write(before, after, () -> {
                 history.see(Map.of(file, before));
                 history.did(step.label(), Map.of(file, before), Map.of(file, after));
                 WholeFile.save(file, after);
             });
         }
-        return view(after);
+        return saved(after, sections);
     }
 
     /** Takes the last change back; {@code body} is a {@link VersionView}. */
-    public synchronized String undoJson(String body) {
+    public String undoJson(String body) {
         return move(body, History::undo);
     }
 
     /** Makes the change again that was taken back last. */
-    public synchronized String redoJson(String body) {
+    public String redoJson(String body) {
         return move(body, History::redo);
     }
 
     private String move(String body, Function<History, Optional<History.Move>> way) {
         String before = text();
         requireFresh(before, Requests.read(body, VersionView.class).version());
-        history.see(Map.of(file, before));
-        way.apply(history).ifPresent(move -> {
+        Optional<History.Move> found;
+        synchronized (history) {
+            history.see(Map.of(file, before));
+            found = way.apply(history);
+        }
+        if (found.isEmpty()) {
+            return view(before, sections(before));
+        }
+        History.Move move = found.get();
+        String after = move.texts().getOrDefault(file, before);
+        List<WorkshopView.Section> sections = sections(after);
+        write(before, after, () -> {
+            WholeFile.save(file, after);
+            history.moved(move);
+        });
+        return saved(after, sections);
+    }
+
+    /** Every design that could be shown must still be: one may stand on a sheet that is to go. */
+    private void write(String before, String after, Runnable how) {
+        Map<Path, String> changed = Map.of(file, after);
+        Trials.Tried designs = touchesDesigns(before, after) ? trials.others("", changed) : trials.othersRead(changed);
+        synchronized (history) {
             Turn.take(workbench.folder(), () -> {
                 requireFresh(text(), DesignFiles.nameOf(before));
-                move.texts().forEach(WholeFile::save);
-                history.moved(move);
+                designs.requireFresh();
+                Saving.all(changed, how);
             });
-        });
-        return view(text());
-    }
-
-    /** Every design that could be read must still be: one may stand on a sheet that is to go. */
-    private void requireDesigns(String before, String after) {
-        for (String id : workbench.ids()) {
-            Path folder = workbench.folder().resolve(id);
-            if (reads(folder, before)) {
-                try {
-                    DesignReader.read(folder, Map.of(file, after));
-                } catch (DesignException e) {
-                    throw DesignException.of(
-                            WorkshopReader.FILE,
-                            "left as it was: " + workbench.name(id) + " could not be read any more. " + e.getMessage());
-                }
-            }
         }
     }
 
-    private boolean reads(Path folder, String text) {
+    /** Whether anything changes that designs are worked out with: names, times, money and what is on the shelf are not. */
+    private static boolean touchesDesigns(String before, String after) {
+        WorkshopFile then;
         try {
-            DesignReader.read(folder, Map.of(file, text));
-            return true;
+            then = WorkshopReader.parse(before);
         } catch (DesignException e) {
-            return false;
+            return true;
         }
+        WorkshopFile now = WorkshopReader.parse(after);
+        WorkshopFile other = new WorkshopFile(
+                now.format(),
+                now.name(),
+                now.currency(),
+                then.laser(),
+                then.sheets(),
+                then.rods(),
+                then.cords(),
+                then.fits(),
+                then.friction(),
+                then.finger(),
+                then.printer(),
+                then.handling(),
+                now.have(),
+                now.paper(),
+                now.maker(),
+                now.contact(),
+                now.times(),
+                now.pay());
+        return !other.equals(now);
     }
 
     private String text() {
@@ -145,18 +174,34 @@ public final class MyWorkshop {
         }
     }
 
-    private String view(String text) {
+    private static List<WorkshopView.Section> sections(String text) {
+        return WorkshopViewMaker.of(text);
+    }
+
+    /** The answer to what was saved just now, never taken for a failure to save. */
+    private String saved(String text, List<WorkshopView.Section> sections) {
         try {
-            history.see(Map.of(file, text));
-        } catch (UncheckedIOException e) {
-            // A folder that cannot be written to can still be looked at.
+            return view(text, sections);
+        } catch (RuntimeException e) {
+            throw new SavedException(e);
         }
-        return Json.compact(new WorkshopView(
-                DesignFiles.nameOf(text),
-                WorkshopReader.parse(text).name(),
-                WorkshopReader.parse(text).currency(),
-                WorkshopViewMaker.of(text),
-                history.undoLabel().orElse(null),
-                history.redoLabel().orElse(null)));
+    }
+
+    private String view(String text, List<WorkshopView.Section> sections) {
+        WorkshopFile read = WorkshopReader.parse(text);
+        synchronized (history) {
+            try {
+                history.see(Map.of(file, text));
+            } catch (UncheckedIOException e) {
+                // A folder that cannot be written to can still be looked at.
+            }
+            return Json.compact(new WorkshopView(
+                    DesignFiles.nameOf(text),
+                    read.name(),
+                    read.currency(),
+                    sections,
+                    history.undoLabel().orElse(null),
+                    history.redoLabel().orElse(null)));
+        }
     }
 }

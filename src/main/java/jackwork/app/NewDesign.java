@@ -13,8 +13,10 @@ import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.function.Consumer;
 import java.util.stream.Stream;
 
 /**
@@ -31,7 +33,9 @@ final class NewDesign {
     /** A new design whose folder has its name, from a design of the demo or from bare boards. */
     static Path make(Path demo, Path workshop, String name, String example) throws IOException {
         BareStarts.Bare bare = BareStarts.find(example).orElse(null);
-        return bare == null ? make(demo, workshop, name, name, example) : boards(demo, workshop, name, bare);
+        return bare == null
+                ? make(demo, workshop, name, name, example, folder -> {})
+                : boards(demo, workshop, name, bare);
     }
 
     /** On the workshop's first box, or on the demo's where it has none. */
@@ -57,8 +61,10 @@ final class NewDesign {
     /**
      * @param demo the workshop that the example is of; may be this one
      * @param title the new design's name
+     * @param trial of the new folder before it appears; what it throws leaves all as it was
      */
-    static Path make(Path demo, Path workshop, String name, String title, String example) throws IOException {
+    static Path make(Path demo, Path workshop, String name, String title, String example, Consumer<Path> trial)
+            throws IOException {
         List<String> known = DesignFolders.list(demo);
         if (!known.contains(example)) {
             throw new UnknownDesignException(
@@ -73,21 +79,27 @@ final class NewDesign {
         }
         begin(demo, workshop);
         Path aside = Aside.in(workshop);
+        List<Path> brought = new ArrayList<>();
         try {
-            copy(demo, workshop, aside, title, example);
+            copy(demo, workshop, aside, title, example, brought);
+            trial.accept(aside);
             Files.move(aside, folder, StandardCopyOption.ATOMIC_MOVE);
+            brought.clear();
         } finally {
             Aside.remove(aside);
+            brought.forEach(Aside::remove);
         }
         return folder;
     }
 
-    private static void copy(Path demo, Path workshop, Path folder, String title, String example) throws IOException {
+    /** @param brought told the folders of boxes and figures that the workshop lacked */
+    private static void copy(Path demo, Path workshop, Path folder, String title, String example, List<Path> brought)
+            throws IOException {
         Path source = demo.resolve(example);
         Design design = DesignReader.read(source);
         Demo.copyTree(source, folder);
-        String box = bring(demo, source.resolve(design.file().box()).normalize(), workshop, folder);
-        String figure = bring(demo, source.resolve(design.file().figure()).normalize(), workshop, folder);
+        String box = bring(demo, source.resolve(design.file().box()).normalize(), workshop, folder, brought);
+        String figure = bring(demo, source.resolve(design.file().figure()).normalize(), workshop, folder, brought);
         Path file = folder.resolve("design.yaml");
         String text = Files.readString(file, StandardCharsets.UTF_8);
         text = YamlEdit.set(DesignReader.FILE, text, List.of("name"), YamlWords.quoted(title));
@@ -97,7 +109,8 @@ final class NewDesign {
     }
 
     /** Copies the folder of a box or figure file, when the workshop lacks it; returns its path from the new folder. */
-    private static String bring(Path demo, Path file, Path workshop, Path folder) throws IOException {
+    private static String bring(Path demo, Path file, Path workshop, Path folder, List<Path> brought)
+            throws IOException {
         Path source = Objects.requireNonNull(file.getParent());
         if (source.equals(folder) || Files.exists(folder.resolve(file.getFileName()))) {
             return file.getFileName().toString();
@@ -105,6 +118,7 @@ final class NewDesign {
         Path target = workshop.resolve(demo.relativize(source).toString());
         if (!Files.exists(target)) {
             Aside.copy(source, target);
+            brought.add(target);
         }
         return folder.toAbsolutePath()
                 .relativize(target.toAbsolutePath().resolve(file.getFileName()))

@@ -12,6 +12,7 @@ public interface PageHost {
     /** A page being served. */
     interface Running {
 
+        /** Lets in whoever opens it, and nobody else. */
         URI address();
 
         void stop();

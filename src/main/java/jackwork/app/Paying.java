@@ -3,9 +3,7 @@ package jackwork.app;
 import jackwork.design.Design;
 import jackwork.design.DesignFiles;
 import java.math.BigDecimal;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /** Will it pay? for the page: what a design takes is laid out once for each state of its files, and asked of many times. */
@@ -22,11 +20,12 @@ public final class Paying {
 
     private final Workbench workbench;
     private final Jobs jobs;
-    private final Map<Key, Pricing> kept = new LinkedHashMap<>(16, 0.75f, true);
+    private final Once<Key, Pricing> kept;
 
     public Paying(Workbench workbench, Jobs jobs) {
         this.workbench = workbench;
         this.jobs = jobs;
+        this.kept = new Once<>(KEPT, workbench.longest());
     }
 
     /** @param body a {@link ForPay} */
@@ -69,27 +68,15 @@ public final class Paying {
     private Key key(String id, String version, int laidOut) {
         checkPieces(laidOut);
         Key known = new Key(id, version, laidOut);
-        synchronized (kept) {
-            if (kept.containsKey(known)) {
-                return known;
-            }
+        if (kept.known(known).isPresent()) {
+            return known;
         }
         Design design = workbench.design(id);
         return new Key(id, DesignFiles.of(design).version(), laidOut);
     }
 
     private Pricing pricing(Key key) {
-        synchronized (kept) {
-            Pricing known = kept.get(key);
-            if (known == null) {
-                known = Pricing.of(workbench.design(key.id()).folder(), key.laidOut(), line -> {});
-                kept.put(key, known);
-                if (kept.size() > KEPT) {
-                    kept.remove(kept.keySet().iterator().next());
-                }
-            }
-            return known;
-        }
+        return kept.of(key, () -> Pricing.of(workbench.design(key.id()).folder(), key.laidOut(), line -> {}));
     }
 
     private static Pricing.Ask ask(Pricing pricing, ForPay request, List<TimedWork> timed) {

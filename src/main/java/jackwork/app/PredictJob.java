@@ -18,7 +18,7 @@ final class PredictJob extends BuildsJob {
     }
 
     @Override
-    void made(BuildReport report) {
+    void done(BuildReport report) {
         bench.keep(name, report, Instant.now());
     }
 }

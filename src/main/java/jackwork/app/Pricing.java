@@ -30,8 +30,7 @@ import java.math.BigDecimal;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
-import java.util.concurrent.CompletableFuture;
-import java.util.concurrent.CompletionException;
+import java.util.concurrent.ForkJoinTask;
 import java.util.function.Consumer;
 import java.util.function.IntConsumer;
 import org.jspecify.annotations.Nullable;
@@ -105,14 +104,10 @@ public final class Pricing {
     public static Pricing of(Path design, int laidOut, Consumer<String> talk) {
         Design read = DesignReader.read(design);
         // Each quicker way roughly, while the sheets of the batch are laid out tightly.
-        CompletableFuture<QuickerEdits> quicker =
-                CompletableFuture.supplyAsync(() -> new QuickerEdits(design, read, laidOut, talk));
+        ForkJoinTask<QuickerEdits> quicker = ForkJoinTask.adapt(() -> new QuickerEdits(design, read, laidOut, talk))
+                .fork();
         Batch batch = batch(Quantities.of(read, laidOut), read.workshop());
-        try {
-            return new Pricing(read, batch, quicker.join());
-        } catch (CompletionException e) {
-            throw e.getCause() instanceof RuntimeException fault ? fault : e;
-        }
+        return new Pricing(read, batch, quicker.join());
     }
 
     /** Quicker ways that are edits of the design. */

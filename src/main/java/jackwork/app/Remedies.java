@@ -12,6 +12,7 @@ import jackwork.design.Adjustable;
 import jackwork.design.Design;
 import jackwork.design.DesignEdit;
 import jackwork.design.DesignException;
+import jackwork.design.DesignFiles;
 import jackwork.design.DesignReader;
 import jackwork.make.MakeException;
 import jackwork.motion.MechanismException;
@@ -95,7 +96,14 @@ public final class Remedies {
     /** The least change of one number that settles a finding. */
     public String remedyJson(String id, String finding) {
         Design design = workbench.design(id);
-        List<Finding> before = DesignCheck.of(design).findings();
+        List<Finding> before = workbench
+                .shown(id, design, DesignFiles.of(design).version())
+                .check()
+                .findings();
+        return OwnCores.use(workbench.longest(), () -> remedyJson(design, finding, before));
+    }
+
+    private static String remedyJson(Design design, String finding, List<Finding> before) {
         for (double share : SHARES) {
             for (Adjustable.Setting number : numbers(design, finding)) {
                 double value = value(number, share);

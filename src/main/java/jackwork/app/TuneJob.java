@@ -22,7 +22,7 @@ final class TuneJob extends Job {
 
     private TuneJob(String id, Design design, List<FreeNumber> free, long seed) {
         super(id, DesignFiles.of(design).version(), 0);
-        this.tune = new Tune(design.folder(), free, seed, Runtime.getRuntime().availableProcessors(), this::told);
+        this.tune = new Tune(design.folder(), free, seed, THREADS, this::told, this::giveWay);
     }
 
     static TuneJob of(Workbench workbench, String id, ForTuning request) {

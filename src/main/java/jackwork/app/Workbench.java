@@ -2,15 +2,15 @@ package jackwork.app;
 
 import jackwork.design.Design;
 import jackwork.design.DesignException;
+import jackwork.design.DesignFiles;
 import jackwork.design.DesignFolders;
 import jackwork.design.DesignReader;
 import jackwork.design.WorkshopReader;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
-import java.util.LinkedHashMap;
+import java.time.Duration;
 import java.util.List;
-import java.util.Map;
 
 /** A workshop opened for the page. Files are read anew for every answer, so an edit outside is seen at once. */
 public final class Workbench {
@@ -18,19 +18,39 @@ public final class Workbench {
     /** States of designs whose checks are kept: going back to one costs nothing. */
     private static final int KEPT = 24;
 
-    private final Path workshop;
-    private final Map<String, DesignCheck> checks = new LinkedHashMap<>(16, 0.75f, true) {
-        private static final long serialVersionUID = 1L;
+    /** The heaviest demo takes a tenth of it on two cores; a machine ten times as slow still gets there. */
+    static final Duration LONGEST = Duration.ofMinutes(2);
 
-        @Override
-        protected boolean removeEldestEntry(Map.Entry<String, DesignCheck> eldest) {
-            return size() > KEPT;
-        }
-    };
+    private final Path workshop;
+    private final Duration longest;
+    private final Faces faces = new Faces();
+    private final Sharing sharing;
+    private final Once<State, Shown> shown;
+
+    /** @param version of its files */
+    private record State(String id, String version) {}
 
     /** @param workshop the folder with {@code workshop.yaml} */
     public Workbench(Path workshop) {
+        this(workshop, LONGEST);
+    }
+
+    /** @param longest that anything is computed while somebody waits for it */
+    public Workbench(Path workshop, Duration longest) {
         this.workshop = workshop.toAbsolutePath().normalize();
+        this.longest = longest;
+        this.sharing = new Sharing(this.workshop);
+        this.shown = new Once<>(KEPT, longest);
+    }
+
+    /** How long anything is computed while somebody waits for it. */
+    public Duration longest() {
+        return longest;
+    }
+
+    /** Those who wait at the page. */
+    public Faces faces() {
+        return faces;
     }
 
     /** Its name and designs: {@code {name, designs: [{id, name}]}}; designs that cannot be read keep their folder's name. */
@@ -65,30 +85,26 @@ public final class Workbench {
         }
     }
 
-    /** Every question asked of a design; known already when the same files were asked before. */
-    DesignCheck check(Design design, String version) {
-        synchronized (checks) {
-            DesignCheck known = checks.get(version);
-            if (known != null) {
-                return known;
-            }
-        }
-        DesignCheck check = DesignCheck.of(design);
-        synchronized (checks) {
-            checks.put(version, check);
-        }
-        return check;
+    /**
+     * All that the page shows of a design; known already when the same files were asked before.
+     *
+     * @param version of the files that it was read from
+     */
+    Shown shown(String id, Design design, String version) {
+        List<String> sharing = sharing(id, DesignFiles.of(design).figure());
+        return shown.of(new State(id, version), () -> Shown.of(id, version, design, sharing))
+                .sharedWith(sharing);
+    }
+
+    /** The same of a design as it stands. */
+    Shown shown(String id) {
+        Design design = design(id);
+        return shown(id, design, DesignFiles.of(design).version());
     }
 
     /** Names of the other designs whose figure is that file. */
     List<String> sharing(String id, Path figure) {
-        return ids().stream()
-                .filter(other -> !other.equals(id))
-                .filter(other -> DesignReader.figureOf(workshop.resolve(other))
-                        .filter(figure::equals)
-                        .isPresent())
-                .map(this::name)
-                .toList();
+        return sharing.of(ids().stream().filter(other -> !other.equals(id)).toList(), figure);
     }
 
     List<String> ids() {

@@ -1,5 +1,6 @@
 package jackwork.builds;
 
+import jackwork.geometry.Wanted;
 import jackwork.motion.CoinCycle;
 import jackwork.motion.CoinDrop;
 import jackwork.motion.CycleResult;
@@ -22,6 +23,7 @@ final class BuildTrial {
         List<BuildResult.Trial> trials = new ArrayList<>();
         CycleRig rig = rig(build);
         for (Coin coin : coins) {
+            Wanted.goOn();
             trials.add(trial(build, rig, coin, CoinCycle.NOBODY));
         }
         return new BuildResult(number, List.copyOf(trials));

@@ -52,16 +52,24 @@ public final class Tune {
     private final long seed;
     private final int threads;
     private final Consumer<String> progress;
+    private final Runnable between;
     private final Map<Compared, Double> known = new LinkedHashMap<>();
 
     /** @param progress told each proposal and how it does */
     public Tune(Path design, List<FreeNumber> free, long seed, int threads, Consumer<String> progress) {
+        this(design, free, seed, threads, progress, () -> {});
+    }
+
+    /** @param between done by each thread between two builds */
+    public Tune(
+            Path design, List<FreeNumber> free, long seed, int threads, Consumer<String> progress, Runnable between) {
         this.design = design;
         this.text = DesignReader.text(design);
         this.free = List.copyOf(free);
         this.seed = seed;
         this.threads = threads;
         this.progress = progress;
+        this.between = between;
     }
 
     /** Numbers by path, and by how many builds they were judged. */
@@ -207,6 +215,6 @@ public final class Tune {
         read.file()
                 .coins()
                 .forEach(code -> coins.add(Coins.catalogue().find(code).orElseThrow()));
-        return new BuildRun(Assembler.assemble(read), coins, builds, from).run(threads, done -> {});
+        return new BuildRun(Assembler.assemble(read), coins, builds, from).run(threads, done -> between.run());
     }
 }

@@ -7,6 +7,7 @@ import static jackwork.check.Sentence.say;
 import jackwork.geometry.Outline;
 import jackwork.geometry.Point;
 import jackwork.geometry.Pose;
+import jackwork.geometry.Wanted;
 import jackwork.motion.StrokeResult;
 import jackwork.parts.Assembly;
 import jackwork.parts.CamPair;
@@ -112,6 +113,7 @@ final class PartsClash implements Question {
         for (double[][] way : ways) {
             double at = 0;
             while (at <= last) {
+                Wanted.goOn();
                 double gap = apart(subject, a, b, way, at);
                 if (gap <= least.distance()) {
                     gap = exact(subject, a, b, way, at);

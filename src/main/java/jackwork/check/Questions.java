@@ -1,5 +1,6 @@
 package jackwork.check;
 
+import jackwork.geometry.Wanted;
 import java.util.Comparator;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -49,7 +50,10 @@ public final class Questions {
         subject.solveEnds();
         return ALL.parallelStream()
                 .filter(question -> question.appliesTo(subject))
-                .flatMap(question -> question.ask(subject).stream())
+                .flatMap(question -> {
+                    Wanted.goOn();
+                    return question.ask(subject).stream();
+                })
                 .map(Questions::withMeasurement)
                 .sorted(WORST_FIRST)
                 .toList();

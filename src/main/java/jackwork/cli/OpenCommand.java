@@ -3,12 +3,12 @@ package jackwork.cli;
 import jackwork.app.Demo;
 import jackwork.app.PageHost;
 import jackwork.app.Workbench;
-import java.awt.Desktop;
-import java.awt.GraphicsEnvironment;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
+import java.net.HttpURLConnection;
 import java.net.URI;
+import java.net.URLConnection;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -33,7 +33,7 @@ final class OpenCommand implements Callable<Integer> {
     @Option(names = "--port", paramLabel = "P", description = "port on 127.0.0.1; 8473 when absent, or any free one")
     private int port;
 
-    @Option(names = "--no-browser", description = "only serve, and print the address")
+    @Option(names = "--no-browser", description = "only serve, and print the address, which lets in whoever has it")
     private boolean noBrowser;
 
     @Option(
@@ -64,9 +64,9 @@ final class OpenCommand implements Callable<Integer> {
         }
         System.out.println(server.address());
         System.out.flush();
-        System.err.println("Serving on this machine only. Stop with Ctrl-C.");
+        System.err.println("Serving on this machine only, to whoever opens this address. Stop with Ctrl-C.");
         if (!noBrowser) {
-            browse(server.address());
+            BrowserStart.open(server.address(), Path.of(System.getProperty("user.home")));
         }
         CountDownLatch forever = new CountDownLatch(1);
         Runtime.getRuntime().addShutdownHook(new Thread(() -> {
@@ -78,28 +78,16 @@ final class OpenCommand implements Callable<Integer> {
     }
 
     private static void rehearse(URI address) throws IOException {
-        for (String path : List.of("", "main.js", "style.css", "favicon.svg", "api/workshop", "api/designs/heron")) {
-            try (InputStream in = address.resolve(path).toURL().openStream()) {
+        HttpURLConnection entering = (HttpURLConnection) address.toURL().openConnection();
+        entering.setInstanceFollowRedirects(false);
+        String pass = String.valueOf(entering.getHeaderField("Set-Cookie"));
+        for (String path :
+                List.of("/", "/main.js", "/style.css", "/favicon.svg", "/api/workshop", "/api/designs/heron")) {
+            URLConnection asking = address.resolve(path).toURL().openConnection();
+            asking.setRequestProperty("Cookie", pass.replaceFirst(";.*", ""));
+            try (InputStream in = asking.getInputStream()) {
                 in.transferTo(OutputStream.nullOutputStream());
             }
-        }
-    }
-
-    private static void browse(URI address) {
-        try {
-            if (!GraphicsEnvironment.isHeadless()
-                    && Desktop.isDesktopSupported()
-                    && Desktop.getDesktop().isSupported(Desktop.Action.BROWSE)) {
-                Desktop.getDesktop().browse(address);
-                return;
-            }
-            String opener = System.getProperty("os.name").startsWith("Mac") ? "open" : "xdg-open";
-            new ProcessBuilder(opener, address.toString())
-                    .redirectErrorStream(true)
-                    .redirectOutput(ProcessBuilder.Redirect.DISCARD)
-                    .start();
-        } catch (IOException | UnsupportedOperationException e) {
-            System.err.println("No browser could be started; open " + address + " yourself.");
         }
     }
 }

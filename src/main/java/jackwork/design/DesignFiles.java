@@ -62,10 +62,16 @@ public record DesignFiles(Path design, Path box, Path figure, List<Path> others)
 
     /** The state of all files as they are on the disk now. */
     public String version() {
+        return version(Map.of());
+    }
+
+    /** The state they would be in with other texts, by path. */
+    public String version(Map<Path, String> texts) {
         MessageDigest digest = sha();
         for (Path path : all()) {
+            String text = texts.get(path);
             try {
-                digest.update(Files.readAllBytes(path));
+                digest.update(text == null ? Files.readAllBytes(path) : text.getBytes(StandardCharsets.UTF_8));
             } catch (IOException e) {
                 digest.update((byte) 1); // gone: that too is a change
             }
@@ -99,7 +105,8 @@ public record DesignFiles(Path design, Path box, Path figure, List<Path> others)
         return all;
     }
 
-    private List<Path> all() {
+    /** All of them. */
+    public List<Path> all() {
         List<Path> all = new ArrayList<>(List.of(design, box, figure));
         all.addAll(others);
         return all;

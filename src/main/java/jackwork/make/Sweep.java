@@ -4,6 +4,7 @@ import jackwork.check.Subject;
 import jackwork.geometry.Outline;
 import jackwork.geometry.Point;
 import jackwork.geometry.Pose;
+import jackwork.geometry.Wanted;
 import jackwork.parts.Assembly;
 import jackwork.parts.Body;
 import jackwork.parts.Layers;
@@ -42,6 +43,7 @@ final class Sweep {
                 double[] reach = {Double.POSITIVE_INFINITY, Double.NEGATIVE_INFINITY};
                 Ring ring = Ring.of(part.drawn());
                 for (Pose pose : poses) {
+                    Wanted.goOn();
                     spread(ring, pose, upright, low - near, high + near, reach);
                 }
                 if (reach[0] <= reach[1] && reach[1] >= from && reach[0] <= to) {

@@ -11,6 +11,7 @@ import jackwork.check.Where;
 import jackwork.check.Words;
 import jackwork.geometry.InvalidOutlineException;
 import jackwork.geometry.Outline;
+import jackwork.geometry.Wanted;
 import jackwork.parts.Assembly;
 import jackwork.parts.Part;
 import java.util.List;
@@ -36,6 +37,7 @@ final class ThinnestNeck {
         double width = 0;
         double share = Double.POSITIVE_INFINITY;
         for (Part part : assembly.parts()) {
+            Wanted.goOn();
             double least = share * part.thickness().value();
             if (least < WIDE && survives(part.outline(), least)) {
                 // One try instead of a dozen: it cannot be the worst.
@@ -81,6 +83,7 @@ final class ThinnestNeck {
             return WIDE;
         }
         while (high - low > FOUND) {
+            Wanted.goOn();
             double middle = (low + high) / 2;
             if (survives(outline, middle)) {
                 low = middle;

@@ -1,5 +1,6 @@
 package jackwork.motion;
 
+import jackwork.geometry.Wanted;
 import java.util.Arrays;
 
 /**
@@ -120,6 +121,7 @@ final class Balance {
         double damping = 0;
         double last = Double.POSITIVE_INFINITY;
         for (int k = 0; k < MOST_STEPS; k++) {
+            Wanted.goOn();
             if (!poses.close() || !(forces.solve() || release(++locks))) {
                 return false;
             }

@@ -1,5 +1,7 @@
 package jackwork.motion;
 
+import jackwork.geometry.Wanted;
+
 /**
  * Follows a mechanism's pose along the stroke: Newton's method on joint closure from a tangent
  * prediction, with the same factors giving the velocities; coordinates that joints and lever leave
@@ -129,6 +131,7 @@ public final class PoseSolver {
         double step = wanted - stroke;
         double least = LOCATED / 10;
         while (stroke != wanted) {
+            Wanted.goOn();
             double target = Math.abs(wanted - stroke) <= Math.abs(step) ? wanted : stroke + step;
             if (tryStep(target, wanted)) {
                 if (toChange && jump != Jump.NONE) {

@@ -1,5 +1,6 @@
 package jackwork.motion;
 
+import jackwork.geometry.Wanted;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -46,6 +47,7 @@ public final class StrokeSolver {
     /** The lever decides every pose: the way back is the way there. */
     private void runDetermined(StrokeTable table) {
         for (int i = 0; i < table.stroke.length; i++) {
+            Wanted.goOn();
             if (table.reach == 1) {
                 table.reach = advance(table.stroke[i]);
             }

@@ -1,5 +1,7 @@
 package jackwork.motion;
 
+import jackwork.geometry.Wanted;
+
 /**
  * A mechanism in time. Between events a midpoint rule of second order:
  * <pre>
@@ -130,6 +132,7 @@ final class TimeStepper {
      */
     boolean runTo(double until) {
         while (computed && until - time > 1e-12 * Math.max(1, until)) {
+            Wanted.goOn();
             // The rest is parted evenly, so that no sliver of a step is left.
             double left = until - time;
             double parts = Math.ceil(left / longest - 1e-9);

@@ -10,6 +10,7 @@ import jackwork.design.StopEntry;
 import jackwork.design.WeightEntry;
 import jackwork.design.Works;
 import jackwork.geometry.Point;
+import jackwork.geometry.Wanted;
 import jackwork.stock.Fastener;
 import jackwork.stock.Fasteners;
 import jackwork.stock.FrictionPair;
@@ -69,6 +70,7 @@ public final class Assembler {
         }
         bodyOf.put(Body.GROUND, 0);
         for (int i = 0; i < groups.size(); i++) {
+            Wanted.goOn();
             List<Part> members = new ArrayList<>();
             for (String name : groups.get(i)) {
                 for (Part ply : plies(name)) {

@@ -23,6 +23,8 @@ final class DesignRoutes implements Routes {
         routes.get("/api/workshop", context -> Answers.json(context, workbench.workshopJson()));
         routes.get("/api/designs/<id>", context -> Answers.json(context, editor.viewJson(context.pathParam("id"))));
         routes.get("/api/version/<id>", context -> Answers.json(context, editor.versionJson(context.pathParam("id"))));
+        routes.get(
+                "/api/standing/<id>", context -> Answers.json(context, editor.standingJson(context.pathParam("id"))));
         routes.post(
                 "/api/edit/<id>",
                 context -> Answers.json(context, editor.editJson(context.pathParam("id"), context.body())));

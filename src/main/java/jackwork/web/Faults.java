@@ -4,8 +4,11 @@ import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpResponseException;
 import io.javalin.http.HttpStatus;
+import jackwork.app.SavedException;
+import jackwork.app.TooLongException;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.util.concurrent.CancellationException;
 import org.eclipse.jetty.http.HttpException;
 import org.eclipse.jetty.io.EofException;
 
@@ -19,6 +22,8 @@ final class Faults {
 
     static void add(RoutesConfig routes) {
         routes.exception(HttpResponseException.class, Faults::refused);
+        routes.exception(TooLongException.class, (e, context) -> Askers.refuse(context, e));
+        routes.exception(SavedException.class, Faults::saved);
         routes.exception(Exception.class, Faults::unforeseen);
     }
 
@@ -29,9 +34,25 @@ final class Faults {
         Answers.refuse(context, HttpStatus.forStatus(e.getStatus()), problem, "Nothing was changed.");
     }
 
+    /** Nobody is to change again what is changed already. */
+    private static void saved(SavedException e, Context context) {
+        e.printStackTrace();
+        Answers.refuse(
+                context,
+                HttpStatus.INTERNAL_SERVER_ERROR,
+                e.getMessage(),
+                "Reload the page to see it. Jackwork's own window says more; please keep that for whoever mends it.");
+    }
+
     private static void unforeseen(Exception e, Context context) {
         Throwable cause = e instanceof UncheckedIOException && e.getCause() != null ? e.getCause() : e;
-        if (cause instanceof EofException || cause instanceof HttpException) {
+        if (cause instanceof CancellationException || Askers.isDropped(context)) {
+            Answers.refuse(
+                    context,
+                    HttpStatus.SERVICE_UNAVAILABLE,
+                    "stopped: nobody waited for it any more",
+                    "Nothing was changed; ask again.");
+        } else if (cause instanceof EofException || cause instanceof HttpException) {
             Answers.refuse(
                     context,
                     HttpStatus.BAD_REQUEST,

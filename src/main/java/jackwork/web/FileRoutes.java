@@ -23,10 +23,28 @@ final class FileRoutes implements Routes {
     /** A bundle of its own: fetched only by whoever looks at printed parts. */
     private static final String SOLIDS = "solids.js";
 
+    private final Door door;
+
+    FileRoutes(Door door) {
+        this.door = door;
+    }
+
     @Override
     public void add(RoutesConfig routes) {
-        routes.get("/", context -> file(context, "index.html"));
+        routes.get("/", context -> {
+            if (Door.isKnocking(context)) {
+                door.enter(context);
+            } else {
+                file(context, "index.html");
+            }
+        });
         routes.get("/{file}", context -> file(context, context.pathParam("file")));
+    }
+
+    /** Whether a path leads to nothing but the program's own files, the same for everyone. */
+    static boolean isOpen(String path) {
+        return path.equals("/")
+                || (path.startsWith("/") && NAME.matcher(path.substring(1)).matches());
     }
 
     private static void file(Context context, String name) {

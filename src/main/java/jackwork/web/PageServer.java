@@ -27,16 +27,23 @@ import java.util.List;
 import java.util.Set;
 import java.util.function.Supplier;
 
-/** Serves the page and its data on 127.0.0.1 alone; other hosts' names and other sites' pages are refused. */
+/**
+ * Serves the page and its data on 127.0.0.1 alone, to whoever opened it; other accounts of this machine, other hosts' names
+ * and other sites' pages are refused.
+ */
 public final class PageServer {
 
     private static final String LOOPBACK = "127.0.0.1";
     private final Javalin server;
     private final List<Routes> rooms;
+    private final Door door;
+    private final Askers askers;
 
-    private PageServer(Javalin server, List<Routes> rooms) {
+    private PageServer(Javalin server, List<Routes> rooms, Door door, Askers askers) {
         this.server = server;
         this.rooms = rooms;
+        this.door = door;
+        this.askers = askers;
     }
 
     /** @param port 0 for any that is free */
@@ -51,11 +58,13 @@ public final class PageServer {
 
     /** @param patience how long the head of a request may take */
     static PageServer start(Workbench workbench, int port, Supplier<List<InetAddress>> network, Duration patience) {
+        Door door = new Door();
+        Askers askers = new Askers(workbench.faces(), workbench.longest());
         Editor editor = new Editor(workbench);
         Jobs jobs = new Jobs(workbench);
         PhoneDesk phone = new PhoneDesk(workbench, new LanHost(), network);
         List<Routes> rooms = List.of(
-                new FileRoutes(),
+                new FileRoutes(door),
                 new DesignRoutes(workbench, editor),
                 new WorkshopRoutes(workbench),
                 new PlayRoutes(workbench, jobs),
@@ -72,7 +81,9 @@ public final class PageServer {
             // Within one machine packing takes longer than sending.
             config.http.compressionStrategy = CompressionStrategy.NONE;
             SlowClients.refuse(config.jetty, patience);
-            config.routes.before(PageServer::guard);
+            config.routes.before(context -> guard(context, door));
+            config.routes.before("/api/*", askers::come);
+            config.routes.after("/api/*", askers::leave);
             rooms.forEach(room -> room.add(config.routes));
             Faults.add(config.routes);
             config.routes.exception(
@@ -88,8 +99,9 @@ public final class PageServer {
             });
         });
         try {
-            return new PageServer(server.start(), rooms);
+            return new PageServer(server.start(), rooms, door, askers);
         } catch (JavalinBindException e) {
+            askers.close();
             throw new UncheckedIOException(new IOException("port " + port + " is in use; choose another, or none", e));
         }
     }
@@ -98,17 +110,24 @@ public final class PageServer {
         return server.port();
     }
 
+    /** The address that is opened: it lets in whoever has it. */
     public URI address() {
+        return URI.create(home() + door.query());
+    }
+
+    /** The address that the page has then. */
+    URI home() {
         return URI.create("http://" + LOOPBACK + ":" + port() + "/");
     }
 
     public void stop() {
         server.stop();
+        askers.close();
         rooms.forEach(Routes::close);
     }
 
-    /** Names of this machine only, no other site's page; and headers that let the page load nothing foreign. */
-    private static void guard(Context context) {
+    /** Who opened the page, names of this machine only, no other site's page; and headers that let it load nothing foreign. */
+    private static void guard(Context context, Door door) {
         int port = context.req().getLocalPort();
         Set<String> hosts = Set.of(LOOPBACK + ":" + port, "localhost:" + port, "[::1]:" + port);
         String host = context.header("Host");
@@ -125,6 +144,9 @@ public final class PageServer {
                     "this page answers only to its own machine",
                     "Open the address that Jackwork printed.");
             context.skipRemainingHandlers();
+        } else if (!FileRoutes.isOpen(context.path()) && !door.lets(context)) {
+            Door.refuse(context);
+            context.skipRemainingHandlers();
         } else if (context.req().getContentLengthLong() > Bringing.mostBytes()) {
             // Nobody waits for what is refused in any case.
             Answers.refuse(
@@ -140,7 +162,7 @@ public final class PageServer {
     private static boolean isAskedByAnotherSite(Context context) {
         String site = context.header("Sec-Fetch-Site");
         boolean own = site == null || site.equals("same-origin") || site.equals("none");
-        return !own && context.path().startsWith("/api/");
+        return !own && !FileRoutes.isOpen(context.path());
     }
 
     /** A design's files cannot be used as they are: the maker's to mend. */

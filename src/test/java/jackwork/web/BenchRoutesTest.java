@@ -212,7 +212,8 @@ class BenchRoutesTest {
         freeze("heron");
         HttpResponse<byte[]> answer = HttpClient.newHttpClient()
                 .send(
-                        HttpRequest.newBuilder(URI.create(server.address() + "api/bench/files?design=heron&revision=1"))
+                        new Asking(server.address())
+                                .request("api/bench/files?design=heron&revision=1")
                                 .build(),
                         HttpResponse.BodyHandlers.ofByteArray());
         List<String> names = new ArrayList<>();
@@ -233,7 +234,7 @@ class BenchRoutesTest {
         assertThat(send("POST", "api/bench/phone", none, "Origin", "http://elsewhere.example")
                         .statusCode())
                 .isEqualTo(403);
-        String own = server.address().toString().replaceAll("/$", "");
+        String own = server.home().toString().replaceAll("/$", "");
         HttpResponse<String> answer = send("POST", "api/bench/phone", none, "Origin", own);
         assertThat(answer.statusCode()).as(answer.body()).isEqualTo(200);
         JsonNode phone = JsonMapper.shared().readTree(answer.body());

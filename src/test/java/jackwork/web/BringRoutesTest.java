@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import jackwork.DemoCopy;
 import jackwork.app.Workbench;
 import java.io.IOException;
-import java.net.URI;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
@@ -40,7 +39,8 @@ class BringRoutesTest {
     private HttpResponse<String> post(String path, byte[] body) throws Exception {
         return HttpClient.newHttpClient()
                 .send(
-                        HttpRequest.newBuilder(URI.create(server.address() + path))
+                        new Asking(server.address())
+                                .request(path)
                                 .POST(HttpRequest.BodyPublishers.ofByteArray(body))
                                 .build(),
                         HttpResponse.BodyHandlers.ofString());

@@ -124,6 +124,10 @@ class ChangeBrowserTest {
         write(page, "box.coin-works.slot.width", "3.1");
         page.waitForSelector(".told.away");
         server = PageServer.start(new Workbench(demo), port);
+        page.waitForSelector(".told.away:has-text('Open the address')");
+        Page beside = page.context().newPage();
+        beside.navigate(server.address().toString());
+        beside.close();
         page.waitForCondition(() -> saved("heron/design.yaml", "slot.width: 3.1"));
         page.waitForSelector(
                 ".told.away",

@@ -22,7 +22,7 @@ import tools.jackson.databind.json.JsonMapper;
 /**
  * One request to the real server over a real socket. In the input {@code {host}} stands for the server's own name and
  * {@code {version}} for the state of the heron's files; a head with bare line ends gets the usual ones, and a length where
- * it has none. Whatever is asked: an answer that is no fault of ours, in time, with nothing of what lies outside the
+ * it has none; each gets the pass of whoever opened the page. Whatever is asked: an answer that is no fault of ours, in time, with nothing of what lies outside the
  * workshop; nothing is changed outside, and inside only by what was answered with yes.
  */
 public final class HttpReading extends Reading {
@@ -39,6 +39,9 @@ public final class HttpReading extends Reading {
     private final Path workshop = root.resolve("hut");
     private final PageServer server;
     private final Asking asking;
+    /** Whoever has none is refused before anything is read. */
+    private final String pass;
+
     private String version = "";
 
     private HttpReading() {
@@ -49,8 +52,9 @@ public final class HttpReading extends Reading {
             // No address at which a phone could be let in: this machine's network is none of a test's business.
             server = PageServer.start(new Workbench(workshop), 0, List::of);
             asking = new Asking(server.address());
+            pass = "\r\nCookie: " + asking.pass();
             learnVersion();
-        } catch (IOException e) {
+        } catch (IOException | InterruptedException e) {
             throw new IllegalStateException(e);
         }
     }
@@ -85,7 +89,9 @@ public final class HttpReading extends Reading {
         if (code >= 500 && code != 501 && code != 505) {
             throw new AssertionError("our own fault: " + answer);
         }
-        if (tells(answer, SECRET, input) || tells(answer, "\tat ", input)) {
+        if (tells(answer, SECRET, input)
+                || tells(answer, pass.substring(pass.indexOf('=') + 1), input)
+                || tells(answer, "\tat ", input)) {
             throw new AssertionError("says what is none of its business: " + answer);
         }
         Matcher running = RUNNING.matcher(answer);
@@ -133,13 +139,14 @@ public final class HttpReading extends Reading {
                 .replace("{host}", "127.0.0.1:" + server.port())
                 .replace("{version}", version);
         if (text.indexOf('\r') >= 0) {
-            return text.getBytes(StandardCharsets.ISO_8859_1);
+            return text.replaceFirst("\r\n", Matcher.quoteReplacement(pass + "\r\n"))
+                    .getBytes(StandardCharsets.ISO_8859_1);
         }
         int blank = text.indexOf("\n\n");
         String head = (blank < 0 ? text : text.substring(0, blank)).replace("\n", "\r\n");
         String body = blank < 0 ? "" : text.substring(blank + 2);
         String length = LENGTH.matcher(head).find() ? "" : "\r\nContent-Length: " + body.length();
-        return (head + length + "\r\n\r\n" + body).getBytes(StandardCharsets.ISO_8859_1);
+        return (head + length + pass + "\r\n\r\n" + body).getBytes(StandardCharsets.ISO_8859_1);
     }
 
     private String answer(byte[] request) throws IOException {

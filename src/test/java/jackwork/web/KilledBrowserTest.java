@@ -18,7 +18,10 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** The program killed outright (SIGKILL) around a change at the page, and started again: nothing is lost. */
+/**
+ * The program killed outright (SIGKILL) around a change at the page, and started again: nothing is lost. The page that was
+ * open goes on as soon as the new address was opened beside it.
+ */
 @Tag("browser")
 class KilledBrowserTest {
 
@@ -28,8 +31,15 @@ class KilledBrowserTest {
     @TempDir
     Path folder;
 
-    /** A program of its own, up and serving. */
-    private static Process start(Path workshop, int port) throws IOException {
+    /** A program of its own, up and serving; the address that it printed. */
+    private record Started(Process process, String address) {
+
+        void kill() throws InterruptedException {
+            process.destroyForcibly().waitFor();
+        }
+    }
+
+    private static Started start(Path workshop, int port) throws IOException {
         Process process = new ProcessBuilder(
                         Path.of(System.getProperty("java.home"), "bin", "java").toString(),
                         "-XX:TieredStopAtLevel=1",
@@ -45,8 +55,9 @@ class KilledBrowserTest {
                 .redirectError(ProcessBuilder.Redirect.DISCARD)
                 .start();
         BufferedReader out = process.inputReader();
-        assertThat(out.readLine()).startsWith("http://127.0.0.1:" + port);
-        return process;
+        String address = out.readLine();
+        assertThat(address).startsWith("http://127.0.0.1:" + port + "/?");
+        return new Started(process, address);
     }
 
     private static int freePort() throws IOException {
@@ -62,9 +73,9 @@ class KilledBrowserTest {
         String before = Files.readString(file);
         int port = freePort();
         Random random = new Random(20261126);
-        Process program = start(demo, port);
+        Started program = start(demo, port);
         try (Browser browser = new Browser()) {
-            Page page = browser.open("http://127.0.0.1:" + port + "/#heron", 1400, 1000);
+            Page page = browser.open(program.address() + "#heron", 1400, 1000);
             page.waitForSelector("jackwork-page[data-ready=heron]");
             page.locator(".change-switch").click();
             Locator field = page.locator("[data-setting='" + WIDTH + "']");
@@ -74,11 +85,15 @@ class KilledBrowserTest {
                 field.fill(value);
                 field.press("Enter");
                 page.waitForTimeout(random.nextInt(300));
-                program.destroyForcibly().waitFor();
+                program.kill();
                 assertThat(read(file))
                         .as("the old file or the new one, never a part of one")
                         .isIn(old, DesignEdit.with(old, WIDTH, value));
                 program = start(demo, port);
+                page.waitForSelector(".told.away:has-text('address')");
+                Page beside = page.context().newPage();
+                beside.navigate(program.address());
+                beside.close();
                 page.waitForSelector(
                         ".told.away", new Page.WaitForSelectorOptions().setState(WaitForSelectorState.DETACHED));
                 page.waitForCondition(() -> read(file).contains(WIDTH + ": " + value));
@@ -101,7 +116,7 @@ class KilledBrowserTest {
                                 name -> !name.contains("design") || name.equals("design.yaml") || name.startsWith("."));
             }
         } finally {
-            program.destroyForcibly().waitFor();
+            program.kill();
         }
     }
 

@@ -19,7 +19,6 @@ import jackwork.geometry.Point;
 import jackwork.motion.PoseSolver;
 import java.io.IOException;
 import java.net.http.HttpClient;
-import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -121,7 +120,8 @@ class LeverBrowserTest {
             Locator picture = page.locator("image[data-picture='" + part + "']");
             HttpResponse<byte[]> file = HttpClient.newHttpClient()
                     .send(
-                            HttpRequest.newBuilder(server.address().resolve(picture.getAttribute("href")))
+                            new Asking(server.address())
+                                    .request(picture.getAttribute("href").substring(1))
                                     .build(),
                             HttpResponse.BodyHandlers.ofByteArray());
             assertThat(file.statusCode()).isEqualTo(200);

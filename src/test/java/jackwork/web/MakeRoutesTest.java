@@ -14,10 +14,8 @@ import jackwork.make.Pack;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
-import java.net.URI;
 import java.net.URLEncoder;
 import java.net.http.HttpClient;
-import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -349,8 +347,8 @@ class MakeRoutesTest {
         try {
             HttpResponse<String> answer = HttpClient.newHttpClient()
                     .send(
-                            HttpRequest.newBuilder(URI.create(other.address() + "api/sheets/heron?of="
-                                            + URLEncoder.encode(PLAIN, StandardCharsets.UTF_8)))
+                            new Asking(other.address())
+                                    .request("api/sheets/heron?of=" + URLEncoder.encode(PLAIN, StandardCharsets.UTF_8))
                                     .build(),
                             HttpResponse.BodyHandlers.ofString());
             assertThat(answer.statusCode()).isEqualTo(422);

@@ -6,9 +6,7 @@ import jackwork.app.Workbench;
 import java.io.IOException;
 import java.io.InputStream;
 import java.net.Socket;
-import java.net.URI;
 import java.net.http.HttpClient;
-import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
@@ -45,16 +43,13 @@ class PageServerTest {
         }
     }
 
-    private static String own() {
-        return "Host: 127.0.0.1:" + server.port();
+    private static String own() throws IOException, InterruptedException {
+        return "Host: 127.0.0.1:" + server.port() + "\r\nCookie: " + new Asking(server.address()).pass();
     }
 
     private static HttpResponse<String> get(String path) throws IOException, InterruptedException {
         return HttpClient.newHttpClient()
-                .send(
-                        HttpRequest.newBuilder(URI.create(server.address() + path))
-                                .build(),
-                        HttpResponse.BodyHandlers.ofString());
+                .send(new Asking(server.address()).request(path).build(), HttpResponse.BodyHandlers.ofString());
     }
 
     @Test
@@ -84,7 +79,7 @@ class PageServerTest {
     }
 
     @Test
-    void refusesAForeignOrigin() throws IOException {
+    void refusesAForeignOrigin() throws Exception {
         assertThat(raw("/api/workshop", own(), "Origin: http://example.org")).startsWith("HTTP/1.1 403");
         assertThat(raw("/api/workshop", own(), "Origin: http://127.0.0.1:" + server.port()))
                 .startsWith("HTTP/1.1 200");
@@ -100,7 +95,7 @@ class PageServerTest {
                 "/api/designs/no-such-design",
                 "/design.yaml"
             })
-    void givesNothingBesideThePage(String target) throws IOException {
+    void givesNothingBesideThePage(String target) throws Exception {
         String answer = raw(target, own());
         assertThat(answer).matches("(?s)HTTP/1\\.1 (400|404) .*");
         assertThat(answer).doesNotContain("<project").doesNotContain("format: 1");

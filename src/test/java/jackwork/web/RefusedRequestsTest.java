@@ -32,11 +32,13 @@ class RefusedRequestsTest {
 
     private Path demo;
     private PageServer server;
+    private String pass;
 
     @BeforeEach
-    void start() throws IOException {
+    void start() throws Exception {
         demo = DemoCopy.at(folder.resolve("hut"));
         server = PageServer.start(new Workbench(demo), 0, List::of, PATIENCE);
+        pass = "\r\nCookie: " + new Asking(server.address()).pass();
     }
 
     @AfterEach
@@ -64,8 +66,8 @@ class RefusedRequestsTest {
         try (Socket socket = connected()) {
             send(
                     socket,
-                    line + " HTTP/1.1\r\nHost: 127.0.0.1:" + server.port() + "\r\nConnection: close\r\n" + headers
-                            + "Content-Length: " + body.length() + "\r\n\r\n" + body);
+                    line + " HTTP/1.1\r\nHost: 127.0.0.1:" + server.port() + pass + "\r\nConnection: close\r\n"
+                            + headers + "Content-Length: " + body.length() + "\r\n\r\n" + body);
             return answer(socket);
         }
     }
@@ -129,7 +131,7 @@ class RefusedRequestsTest {
             // Without a length it is counted as it comes; the server need not hear it to its end.
             send(
                     socket,
-                    "POST /api/edit/heron HTTP/1.1\r\nHost: 127.0.0.1:" + server.port()
+                    "POST /api/edit/heron HTTP/1.1\r\nHost: 127.0.0.1:" + server.port() + pass
                             + "\r\nConnection: close\r\nTransfer-Encoding: chunked\r\n\r\n");
             try {
                 for (int i = 0; i < 200; i++) {
@@ -147,7 +149,7 @@ class RefusedRequestsTest {
         try (Socket socket = connected()) {
             send(
                     socket,
-                    "POST /api/edit/heron HTTP/1.1\r\nHost: 127.0.0.1:" + server.port()
+                    "POST /api/edit/heron HTTP/1.1\r\nHost: 127.0.0.1:" + server.port() + pass
                             + "\r\nConnection: close\r\nContent-Length: 9999999999\r\n\r\n");
             // Told at once; the connection is closed when nothing comes for long.
             byte[] first = socket.getInputStream().readNBytes("HTTP/1.1 413".length());
@@ -161,7 +163,7 @@ class RefusedRequestsTest {
             String body = change();
             send(
                     socket,
-                    "POST /api/edit/heron HTTP/1.1\r\nHost: 127.0.0.1:" + server.port() + "\r\nContent-Length: "
+                    "POST /api/edit/heron HTTP/1.1\r\nHost: 127.0.0.1:" + server.port() + pass + "\r\nContent-Length: "
                             + (body.length() + 9) + "\r\n\r\n" + body);
             socket.shutdownOutput();
             assertThat(answer(socket)).startsWith("HTTP/1.1 400").contains("broke off");
@@ -233,7 +235,7 @@ class RefusedRequestsTest {
         try (Socket socket = connected()) {
             send(
                     socket,
-                    "POST /api/edit/heron HTTP/1.1\r\nHost: 127.0.0.1:" + server.port()
+                    "POST /api/edit/heron HTTP/1.1\r\nHost: 127.0.0.1:" + server.port() + pass
                             + "\r\nContent-Length: 60000\r\n\r\n");
             assertThat(trickle(socket, Duration.ofSeconds(10))).isLessThan(Duration.ofSeconds(6));
         }
