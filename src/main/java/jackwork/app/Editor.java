@@ -202,7 +202,8 @@ public final class Editor {
                 ChangeableMaker.of(design, workbench.sharing(id, files.figure())),
                 Remedies.mendable(design, check.findings()),
                 history.undoLabel().orElse(null),
-                history.redoLabel().orElse(null));
+                history.redoLabel().orElse(null),
+                history.told().orElse(null));
     }
 
     /** A change of several files that was broken off is brought to its end first: half of it may be no design. */
@@ -213,7 +214,13 @@ public final class Editor {
     }
 
     private History history(String id) {
-        return histories.computeIfAbsent(id, name -> new History(workbench.folder(), name));
+        return histories.computeIfAbsent(id, name -> {
+            Path workshop = workbench.folder();
+            return new History(
+                    workshop,
+                    HistoryFolder.ofDesign(workshop, name, workbench::ids),
+                    () -> DesignFiles.changeable(workshop.resolve(name)));
+        });
     }
 
     /** Another program may have had its turn while the change was tried. */

@@ -4,7 +4,7 @@ import jackwork.design.Design;
 import jackwork.design.DesignException;
 import jackwork.design.DesignFiles;
 import jackwork.design.DesignReader;
-import jackwork.design.WholeFile;
+import jackwork.design.Inside;
 import jackwork.design.WorkshopReader;
 import jackwork.make.MakeException;
 import jackwork.motion.MechanismException;
@@ -13,6 +13,7 @@ import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 
 /**
@@ -28,8 +29,8 @@ public final class MyWorkshop {
     public MyWorkshop(Workbench workbench) {
         this.workbench = workbench;
         this.file = workbench.folder().resolve(WorkshopReader.FILE);
-        // No design's folder begins so.
-        this.history = new History(workbench.folder(), "~workshop");
+        this.history = new History(
+                workbench.folder(), HistoryFolder.ofWorkshop(workbench.folder()), () -> Optional.of(Set.of(file)));
     }
 
     /**
@@ -80,7 +81,7 @@ public final class MyWorkshop {
                 requireFresh(text(), step.base());
                 history.see(Map.of(file, before));
                 history.did(step.label(), Map.of(file, before), Map.of(file, after));
-                WholeFile.save(file, after);
+                Inside.save(workbench.folder(), file, after);
             });
         }
         return view(after);
@@ -103,7 +104,7 @@ public final class MyWorkshop {
         way.apply(history).ifPresent(move -> {
             Turn.take(workbench.folder(), () -> {
                 requireFresh(text(), DesignFiles.nameOf(before));
-                move.texts().forEach(WholeFile::save);
+                move.texts().forEach((path, text) -> Inside.save(workbench.folder(), path, text));
                 history.moved(move);
             });
         });
@@ -157,6 +158,7 @@ public final class MyWorkshop {
                 WorkshopReader.parse(text).currency(),
                 WorkshopViewMaker.of(text),
                 history.undoLabel().orElse(null),
-                history.redoLabel().orElse(null)));
+                history.redoLabel().orElse(null),
+                history.told().orElse(null)));
     }
 }
