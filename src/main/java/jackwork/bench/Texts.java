@@ -8,6 +8,11 @@ final class Texts {
     private static final Instant FIRST = Instant.parse("1900-01-01T00:00:00Z");
     private static final Instant LAST = Instant.parse("9999-12-31T23:59:59Z");
 
+    /** Days between which somebody logs something with this program: no clock is asked, clocks go wrong. */
+    private static final Instant SENSIBLE_FROM = Instant.parse("2000-01-01T00:00:00Z");
+
+    private static final Instant SENSIBLE_TO = Instant.parse("2099-12-31T23:59:59Z");
+
     private Texts() {}
 
     /** @throws IllegalArgumentException when it is too short or too long, or has control characters */
@@ -32,7 +37,14 @@ final class Texts {
 
     static void requireYear(Instant at) {
         if (at.isBefore(FIRST) || at.isAfter(LAST)) {
-            throw new IllegalArgumentException("the date reads " + at + ", expected one from 1900 on");
+            throw new IllegalArgumentException("the date reads " + at + ", expected one from 1900 to 9999");
+        }
+    }
+
+    static void requireSensible(Instant at) {
+        if (at.isBefore(SENSIBLE_FROM) || at.isAfter(SENSIBLE_TO)) {
+            throw new IllegalArgumentException("the date reads " + at
+                    + ", expected one from 2000 to 2099; mend the date, or set the clock it was taken from");
         }
     }
 }

@@ -1,5 +1,6 @@
 package jackwork.make;
 
+import jackwork.design.CsvCell;
 import jackwork.design.WorkshopFile;
 import jackwork.geometry.Point;
 import jackwork.parts.Assembly;
@@ -85,8 +86,8 @@ public final class Dowels {
             csv.append(String.format(
                     Locale.ROOT,
                     "%s,%s,%d,%d,%.1f,%d\r\n",
-                    dowel.name(),
-                    dowel.rod(),
+                    CsvCell.written(dowel.name()),
+                    CsvCell.written(dowel.rod()),
                     dowel.from(),
                     dowel.to(),
                     dowel.length(),
@@ -94,7 +95,8 @@ public final class Dowels {
             total.merge(dowel.rod(), quantity * dowel.length(), Double::sum);
         }
         total.forEach(
-                (rod, length) -> csv.append(String.format(Locale.ROOT, "all of %s,%s,,,%.0f,\r\n", rod, rod, length)));
+                (rod, length) -> csv.append(String.format(
+                        Locale.ROOT, "%s,%s,,,%.0f,\r\n", CsvCell.written("all of " + rod), CsvCell.written(rod), length)));
         return csv.toString();
     }
 }

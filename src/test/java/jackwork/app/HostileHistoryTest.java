@@ -191,7 +191,7 @@ class HostileHistoryTest {
     void aListLargerThanAnyIsNotRead() throws IOException {
         Files.createDirectories(history);
         try (var file = new java.io.RandomAccessFile(history.resolve("steps.jsonl").toFile(), "rw")) {
-            file.setLength(10L << 30);
+            file.setLength((64L << 20) + 1);
         }
         isPutAside(takenBack(), "larger than 64 MiB");
     }
