@@ -5,6 +5,7 @@ import java.sql.DriverManager;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
+import java.util.Comparator;
 import java.util.Locale;
 import java.util.Map;
 import java.util.SortedMap;
@@ -19,6 +20,11 @@ final class Schema {
 
     /** By the number of scripts. */
     private static final Map<Integer, SortedMap<String, Thing>> EXPECTED = new ConcurrentHashMap<>();
+
+    /** What is wrong is told of a table before it is told of what belongs to it. */
+    private static final Comparator<String> TABLES_FIRST = Comparator.comparing(
+                    (String thing) -> !thing.startsWith("table "))
+            .thenComparing(Comparator.naturalOrder());
 
     /** @param table it belongs to */
     private record Thing(String table, String statement) {}
@@ -40,13 +46,14 @@ final class Schema {
                 throw fault(file, "has another " + thing.getKey() + " than a log has");
             }
         }
+        SortedMap<String, Thing> later = expected(Migrations.VERSION);
         for (Map.Entry<String, Thing> thing : there.entrySet()) {
-            boolean ours = expected.containsKey("table " + thing.getValue().table());
+            boolean ours = later.containsKey("table " + thing.getValue().table());
             if (ours && !expected.containsKey(thing.getKey())) {
                 throw fault(
                         file,
                         "has a " + told(thing.getKey()) + " on its table "
-                                + thing.getValue().table() + ", which no log has");
+                                + thing.getValue().table() + ", which no log of its format has");
             }
         }
     }
@@ -75,7 +82,7 @@ final class Schema {
 
     /** All that there is, by kind and name. */
     private static SortedMap<String, Thing> of(Connection connection) throws SQLException {
-        SortedMap<String, Thing> things = new TreeMap<>();
+        SortedMap<String, Thing> things = new TreeMap<>(TABLES_FIRST);
         try (Statement statement = connection.createStatement();
                 ResultSet set = statement.executeQuery("SELECT type, name, tbl_name, sql FROM sqlite_schema")) {
             while (set.next()) {

@@ -17,7 +17,7 @@ public final class CsvCell {
     /** A text as it stands in the file. */
     public static String written(String text) {
         String safe = meansAFormula(text) ? "'" + text : text;
-        boolean plain = safe.chars().noneMatch(c -> c == ',' || c == '"' || c == '\r' || c == '\n' || c == ';' || c == '\t');
+        boolean plain = safe.chars().noneMatch(c -> c == ',' || c == '"' || c == '\r' || c == '\n' || c == '\t');
         return plain ? safe : '"' + safe.replace("\"", "\"\"") + '"';
     }
 
