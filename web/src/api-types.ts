@@ -565,6 +565,7 @@ export interface DesignView {
   mendable: string[];
   undo: string | null;
   redo: string | null;
+  putAside: string | null;
 }
 
 export type Kind = "set" | "add" | "remove";
@@ -1424,4 +1425,5 @@ export interface WorkshopView {
   sections: Section[];
   undo: string | null;
   redo: string | null;
+  putAside: string | null;
 }

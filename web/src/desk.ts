@@ -44,6 +44,8 @@ export class Desk extends Watched {
   private glimpsed: DesignView | null = null;
   private wanted: Step[] | null = null;
   private looking = false;
+  /** What was put aside and told already. */
+  private readonly told = new Set<string>();
 
   /** As it is to be shown: as saved, or as it would be with what is being dragged. */
   get shown(): DesignView | null {
@@ -109,6 +111,10 @@ export class Desk extends Watched {
     this.problem = "";
     this.away = false;
     document.title = `${view.scene.name}, Jackwork`;
+    if (view.putAside && !this.told.has(view.putAside)) {
+      this.told.add(view.putAside);
+      this.note = view.putAside;
+    }
     this.changed();
   }
 

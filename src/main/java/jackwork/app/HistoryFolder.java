@@ -38,7 +38,11 @@ final class HistoryFolder {
                 && !before.equals(OF_WORKSHOP)
                 && !isThere(place(workshop, name))
                 && isThere(place(workshop, before))
-                && ids.get().stream().map(HistoryFolder::nameBefore).filter(before::equals).count() <= 1) {
+                && ids.get().stream()
+                                .map(HistoryFolder::nameBefore)
+                                .filter(before::equals)
+                                .count()
+                        <= 1) {
             return new HistoryFolder(workshop, before);
         }
         return new HistoryFolder(workshop, name);

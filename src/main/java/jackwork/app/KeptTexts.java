@@ -53,8 +53,7 @@ final class KeptTexts {
 
     /** @throws UnfitHistoryException when it is not there as it was kept */
     String text(String name) {
-        return found(name)
-                .orElseThrow(() -> folder.unfit("the text " + name + " in it is not there as it was kept"));
+        return found(name).orElseThrow(() -> folder.unfit("the text " + name + " in it is not there as it was kept"));
     }
 
     private Optional<String> found(String name) {

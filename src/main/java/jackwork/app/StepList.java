@@ -66,8 +66,8 @@ final class StepList {
         List<@Nullable JsonNode> lines = new ArrayList<>();
         if (size > 0) {
             // Not as strict text: a line may end within a letter.
-            try (Reader text = new BufferedReader(
-                    new InputStreamReader(Files.newInputStream(file), StandardCharsets.UTF_8))) {
+            try (Reader text =
+                    new BufferedReader(new InputStreamReader(Files.newInputStream(file), StandardCharsets.UTF_8))) {
                 for (String line = line(text, 1); line != null; line = line(text, lines.size() + 1)) {
                     lines.add(parsed(line, lines.size() + 1));
                 }

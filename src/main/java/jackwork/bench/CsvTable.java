@@ -62,8 +62,7 @@ public final class CsvTable {
                     file,
                     head,
                     record.stream()
-                            .map(field -> new CsvReader.Field(
-                                    CsvCell.read(field.text()), field.line(), field.column()))
+                            .map(field -> new CsvReader.Field(CsvCell.read(field.text()), field.line(), field.column()))
                             .toList());
             try {
                 if (record.size() != head.size()) {

@@ -119,7 +119,9 @@ final class Database {
 
     private String notWritten(IOException e) {
         String detail = " (" + e + ")";
-        return e instanceof AccessDeniedException || e instanceof NoSuchFileException || Files.notExists(folder())
+        return e instanceof AccessDeniedException
+                        || e instanceof NoSuchFileException
+                        || Files.notExists(folder())
                         || !Files.isWritable(folder())
                 ? cannotWrite(detail)
                 : isFull(detail);

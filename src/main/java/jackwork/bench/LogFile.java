@@ -32,13 +32,15 @@ final class LogFile {
         }
         try {
             if (Files.size(file) == 0) {
-                throw BenchException.ofLog(file + ": has nothing in it, not even an empty log: it was damaged or not copied to"
-                        + " its end. Nothing was changed; bring back a copy, or delete it to begin a new log");
+                throw BenchException.ofLog(
+                        file + ": has nothing in it, not even an empty log: it was damaged or not copied to"
+                                + " its end. Nothing was changed; bring back a copy, or delete it to begin a new log");
             }
             Path journal = file.resolveSibling(file.getFileName() + "-journal");
             if (Files.exists(journal) && namesAnother(journal)) {
-                throw BenchException.ofLog(journal + ": names another file to be deleted, which Jackwork's own never does."
-                        + " Nothing was changed; move it away");
+                throw BenchException.ofLog(
+                        journal + ": names another file to be deleted, which Jackwork's own never does."
+                                + " Nothing was changed; move it away");
             }
         } catch (IOException e) {
             throw new BenchException(file + " cannot be read: " + e.getMessage(), e);

@@ -13,9 +13,8 @@ public record Money(BigDecimal amount, String currency) {
 
     public Money {
         if (amount.signum() < 0 || amount.scale() > 4 || amount.compareTo(MOST) > 0) {
-            throw new IllegalArgumentException(
-                    "the amount reads " + amount + ", expected 0 to " + MOST.toPlainString()
-                            + " with at most four places, as in 41.20");
+            throw new IllegalArgumentException("the amount reads " + amount + ", expected 0 to " + MOST.toPlainString()
+                    + " with at most four places, as in 41.20");
         }
         if (!currency.matches("[A-Z]{3}")) {
             throw new IllegalArgumentException(

@@ -1,5 +1,6 @@
 package jackwork.bench;
 
+import java.nio.file.Path;
 import java.time.Instant;
 
 /** What may be written into the log: words and numbers that can be read again. */
@@ -32,6 +33,15 @@ final class Texts {
     static void require(String name, int number, int least, int most) {
         if (number < least || number > most) {
             throw new IllegalArgumentException(name + " reads " + number + ", expected " + least + " to " + most);
+        }
+    }
+
+    /** @throws IllegalArgumentException when it is no path to something in the workshop, from its folder on */
+    static void requireInside(String name, String path) {
+        Path way = Path.of(path);
+        if (way.getRoot() != null || way.startsWith("..") || !way.normalize().equals(way)) {
+            throw new IllegalArgumentException(name + " reads \"" + path
+                    + "\", expected a path within the workshop's folder, as in boxes/reed-box");
         }
     }
 

@@ -94,9 +94,8 @@ public final class Dowels {
                     quantity));
             total.merge(dowel.rod(), quantity * dowel.length(), Double::sum);
         }
-        total.forEach(
-                (rod, length) -> csv.append(String.format(
-                        Locale.ROOT, "%s,%s,,,%.0f,\r\n", CsvCell.written("all of " + rod), CsvCell.written(rod), length)));
+        total.forEach((rod, length) -> csv.append(String.format(
+                Locale.ROOT, "%s,%s,,,%.0f,\r\n", CsvCell.written("all of " + rod), CsvCell.written(rod), length)));
         return csv.toString();
     }
 }

@@ -190,7 +190,8 @@ class HostileHistoryTest {
     @Test
     void aListLargerThanAnyIsNotRead() throws IOException {
         Files.createDirectories(history);
-        try (var file = new java.io.RandomAccessFile(history.resolve("steps.jsonl").toFile(), "rw")) {
+        try (var file =
+                new java.io.RandomAccessFile(history.resolve("steps.jsonl").toFile(), "rw")) {
             file.setLength((64L << 20) + 1);
         }
         isPutAside(takenBack(), "larger than 64 MiB");
@@ -249,7 +250,9 @@ class HostileHistoryTest {
                 + ", \"label\": \"x\", \"steps\": [{\"kind\": \"SET\", \"path\":"
                 + " \"figure.weights.tail.mass\", \"value\": \"20\"}]}";
         view = JsonMapper.shared().readTree(editor.editJson("heron", edit));
-        assertThat(view.path("undo").asString("")).as("kept anew, in a place of its own").isEqualTo("x");
+        assertThat(view.path("undo").asString(""))
+                .as("kept anew, in a place of its own")
+                .isEqualTo("x");
         Map<String, String> is = state();
         is.put("hut/heron/design.yaml", design);
         assertThat(is).isEqualTo(was);
@@ -336,7 +339,10 @@ class HostileHistoryTest {
                 Map.of(id + "/design.yaml", keep(own.replace("\n", "\n\n"))),
                 Map.of(id + "/design.yaml", keep(own)));
         Editor editor = new Editor(new Workbench(hut));
-        assertThat(JsonMapper.shared().readTree(editor.viewJson(id)).path("undo").asString(""))
+        assertThat(JsonMapper.shared()
+                        .readTree(editor.viewJson(id))
+                        .path("undo")
+                        .asString(""))
                 .isEqualTo("x");
         Files.createDirectories(hut.resolve("spoiled~heron-hangs-up"));
         Files.writeString(hut.resolve("spoiled~heron-hangs-up/design.yaml"), own);

@@ -165,6 +165,30 @@ class HostileLogTest {
                 .satisfies(e -> assertThat(e.getMessage()).containsAnyOf("damaged", "no revision 1"));
     }
 
+    /** Frozen files go below the folder that they are taken out to, whatever their design is called. */
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "UPDATE revision SET design = '../../outside'",
+                "UPDATE revision SET design = '{folder}/outside'",
+                "UPDATE revision SET design = 'heron/../../../outside'",
+                "UPDATE revision_file SET path = '../../../../outside/letters'",
+                "UPDATE revision_file SET path = '{folder}/outside/letters'",
+                "UPDATE revision_file SET path = 'a' || char(0) || 'b'",
+                "INSERT INTO revision_file SELECT revision, path || '/b', sha256 FROM revision_file",
+            })
+    void nothingIsTakenOutToAnywhereElse(String statement) throws IOException, SQLException {
+        log();
+        spoil("PRAGMA foreign_keys = OFF", statement.replace("{folder}", folder.toString()));
+        Path out = folder.resolve("out");
+        assertThatThrownBy(() -> Archive.write(BenchLog.in(hut), out))
+                .isInstanceOf(BenchException.class)
+                .hasMessageContaining("damaged");
+        try (var there = Files.list(folder)) {
+            assertThat(there).containsOnly(hut, out);
+        }
+    }
+
     @Test
     void aPageThatIsDamagedIsTold() throws IOException {
         log();
@@ -191,7 +215,8 @@ class HostileLogTest {
             }
             BenchLog log = BenchLog.in(hut);
             assertThatThrownBy(() -> log.list(Kinds.TRIALS)).hasMessageContaining("is a link");
-            assertThatThrownBy(() -> log.add(Kinds.TRIALS, LogTest.trialOf("x"))).hasMessageContaining("is a link");
+            assertThatThrownBy(() -> log.add(Kinds.TRIALS, LogTest.trialOf("x")))
+                    .hasMessageContaining("is a link");
             assertThat(Files.exists(outside)).isEqualTo(there);
             assertThat(there ? Files.readString(outside) : "").isEmpty();
         }
@@ -203,9 +228,10 @@ class HostileLogTest {
     void nobodyWaitsForAPipe() throws Exception {
         assertThat(new ProcessBuilder("mkfifo", file.toString()).start().waitFor(10, TimeUnit.SECONDS))
                 .isTrue();
-        assertTimeoutPreemptively(Duration.ofSeconds(10), () -> assertThatThrownBy(
-                        () -> BenchLog.in(hut).list(Kinds.TRIALS))
-                .hasMessageContaining("no plain file"));
+        assertTimeoutPreemptively(
+                Duration.ofSeconds(10),
+                () -> assertThatThrownBy(() -> BenchLog.in(hut).list(Kinds.TRIALS))
+                        .hasMessageContaining("no plain file"));
     }
 
     /**

@@ -40,7 +40,8 @@ class SensibleEntriesTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"2999-01-01T00:00:00Z", "2100-01-01T00:00:00Z", "1999-12-31T23:59:59Z", "1970-01-01T00:00:00Z"})
+    @ValueSource(
+            strings = {"2999-01-01T00:00:00Z", "2100-01-01T00:00:00Z", "1999-12-31T23:59:59Z", "1970-01-01T00:00:00Z"})
     void aDayThatCannotBeIsRefused(String at) {
         Trial trial = new Trial(stamp("t", at, ""), HERON, null, "EUR-1", 3, Map.of());
         assertThatThrownBy(() -> log.add(Kinds.TRIALS, trial))
@@ -165,7 +166,9 @@ class SensibleEntriesTest {
         BenchLog taken = BenchLog.in(other);
         Archive.read(taken, out);
         assertThat(taken.counting(Kinds.TRIALS)).isEqualTo(log.counting(Kinds.TRIALS));
-        assertThat(Archive.read(taken, out).added()).as("the same file once more").isZero();
+        assertThat(Archive.read(taken, out).added())
+                .as("the same file once more")
+                .isZero();
     }
 
     @Test
