@@ -31,7 +31,7 @@ final class Migrations {
         }
         int tables = number(connection, "SELECT count(*) FROM sqlite_schema");
         boolean ours = version > 0 && number(connection, "PRAGMA application_id") == APPLICATION;
-        if (tables > 0 && !ours || version < 0) {
+        if ((tables > 0 && !ours) || version < 0) {
             throw BenchException.ofLog("workshop.db is another program's; move it away. Nothing was changed");
         }
         Schema.require(connection, BenchLog.FILE, version);
