@@ -596,6 +596,7 @@ export interface DesignView {
   mendable: string[];
   undo: string | null;
   redo: string | null;
+  putAside: string | null;
 }
 
 export type Kind = "set" | "add" | "remove";
@@ -1462,4 +1463,5 @@ export interface WorkshopView {
   sections: Section[];
   undo: string | null;
   redo: string | null;
+  putAside: string | null;
 }

@@ -51,6 +51,8 @@ export class Desk extends Watched {
   private looking = false;
   /** Of the next look; 0 before the first. */
   private timer = 0;
+  /** What was put aside and told already. */
+  private readonly told = new Set<string>();
 
   /** As it is to be shown: as saved, or as it would be with what is being dragged. */
   get shown(): DesignView | null {
@@ -140,6 +142,10 @@ export class Desk extends Watched {
     this.standing = null;
     this.away = this.shut = false;
     document.title = `${view.scene.name}, Jackwork`;
+    if (view.putAside && !this.told.has(view.putAside)) {
+      this.told.add(view.putAside);
+      this.note = view.putAside;
+    }
     this.changed();
   }
 

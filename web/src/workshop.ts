@@ -65,6 +65,7 @@ class WorkshopRoom extends LitElement {
       <section class="verdicts" tabindex="0" aria-label="What the designs hang on">${verdictsList(this.designs, this.verdicts, this.earlier)}</section>
       <section class="values" aria-label="The workshop's numbers">
         ${this.problem ? html`<p class="problem" role="alert">${this.problem}</p>` : ""}
+        ${view?.putAside ? html`<p class="told" role="status">${view.putAside}</p>` : ""}
         ${view ? this.all(view) : html`<p class="waiting" role="status">Reading your workshop …</p>`}
       </section>
     </main>`;

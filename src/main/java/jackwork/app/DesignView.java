@@ -10,6 +10,7 @@ import org.jspecify.annotations.Nullable;
  * @param mendable findings that do not pass and for which a better number can be looked for
  * @param undo what taking back would take back, null when there is nothing
  * @param redo what would be made again
+ * @param putAside why what was kept for taking back is used no longer, and where it is; null when all is well
  */
 record DesignView(
         String id,
@@ -19,5 +20,6 @@ record DesignView(
         Changeable changeable,
         List<String> mendable,
         @Nullable String undo,
-        @Nullable String redo)
+        @Nullable String redo,
+        @Nullable String putAside)
         implements Payload {}

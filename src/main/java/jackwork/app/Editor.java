@@ -38,7 +38,7 @@ public final class Editor {
     public Editor(Workbench workbench) {
         this.workbench = workbench;
         this.trials = new Trials(workbench);
-        this.histories = new Histories(workbench.folder());
+        this.histories = new Histories(workbench);
         this.drawn = new Once<>(2, workbench.longest());
     }
 
@@ -263,7 +263,10 @@ public final class Editor {
     }
 
     private static String answer(Shown shown, History history) {
-        return shown.json(history.undoLabel().orElse(null), history.redoLabel().orElse(null));
+        return shown.json(
+                history.undoLabel().orElse(null),
+                history.redoLabel().orElse(null),
+                history.told().orElse(null));
     }
 
     /** The picture on a part, as its PNG. */

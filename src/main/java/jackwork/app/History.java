@@ -1,7 +1,7 @@
 package jackwork.app;
 
 import jackwork.design.DesignFiles;
-import jackwork.design.WholeFile;
+import jackwork.design.Inside;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
@@ -11,37 +11,39 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import tools.jackson.databind.JsonNode;
-import tools.jackson.databind.node.ObjectNode;
 
 /**
  * Every change of a design's files, without end, so that each can be taken back and made again: also after the page was
  * closed and the program ended. Texts are kept under their own names; one line of a list tells each step. A change made
  * outside is a step as well.
+ *
+ * <p>A workshop may come from anybody, its history with it. One that says anything but what is written here, of any file
+ * but the design's own, is put aside whole, and the maker is told.
  */
 final class History {
 
     static final String OUTSIDE = "a change made outside";
-    /** Several files are about to be written, and: they are. */
-    private static final String WRITING = "writing";
-
-    private static final String WRITTEN = "written";
 
     private final Path workshop;
+    private final HistoryFolder folder;
+    private final Supplier<Optional<Set<Path>>> files;
     private final KeptTexts kept;
     private final StepList list;
-    private final List<Step> steps = new ArrayList<>();
+    private final List<StepLine> steps = new ArrayList<>();
     /** Steps that are done; those behind it can be made again. */
     private int done;
     /** The names of the texts as they were last seen, by file. */
     private final Map<Path, String> known = new LinkedHashMap<>();
 
     /** Several files whose writing was begun and not ended. */
-    private @Nullable Step writing;
+    private @Nullable StepLine writing;
 
-    /** @param before and after: names of texts by file */
-    private record Step(String label, Map<Path, String> before, Map<Path, String> after) {}
+    /** What there is to tell of a history that was put aside. */
+    private @Nullable String told;
 
     /**
      * One step back or forth, not done yet.
@@ -49,13 +51,22 @@ final class History {
      * @param from the texts' names that must stand there now
      * @param texts to write
      */
-    record Move(String what, String label, Map<Path, String> from, Map<Path, String> texts) {}
+    record Move(StepLine.What what, String label, Map<Path, String> from, Map<Path, String> texts) {}
 
-    History(Path workshop, String design) {
+    /**
+     * @param files that the changes may touch; empty while that cannot be told, and nothing is taken back so long
+     */
+    History(Path workshop, HistoryFolder folder, Supplier<Optional<Set<Path>>> files) {
         this.workshop = workshop;
-        Path folder = workshop.resolve(".jackwork").resolve("history").resolve(design.replace('/', '~'));
+        this.folder = folder;
+        this.files = files;
         this.kept = new KeptTexts(folder);
-        this.list = new StepList(folder.resolve("steps.jsonl"));
+        this.list = new StepList(folder);
+    }
+
+    /** Of a history that was put aside since this program began: why, and where it is. */
+    Optional<String> told() {
+        return Optional.ofNullable(told);
     }
 
     /**
@@ -79,18 +90,19 @@ final class History {
             return;
         }
         if (done > 0 && steps.get(done - 1).before().equals(after)) {
-            settle("undone", after);
+            settle(StepLine.What.UNDONE, after);
         } else if (done < steps.size() && steps.get(done).after().equals(after)) {
-            settle("redone", after);
+            settle(StepLine.What.REDONE, after);
         } else {
-            push(new Step(OUTSIDE, before, after));
+            push(new StepLine(StepLine.What.DID, OUTSIDE, before, after));
         }
     }
 
     /** The files stand where a step would have brought them: it was noted, and the program was killed; or done by hand. */
-    private void settle(String what, Map<Path, String> names) {
-        list.add(line(what, Map.of(), names));
-        take(what, "", Map.of(), names);
+    private void settle(StepLine.What what, Map<Path, String> names) {
+        StepLine line = new StepLine(what, "", Map.of(), names);
+        list.add(line.json(workshop));
+        take(line);
     }
 
     /** Files besides the given ones that were changed from here before, drawings, as they are now. */
@@ -99,8 +111,8 @@ final class History {
         for (Path path : known.keySet()) {
             if (!all.containsKey(path) && Files.isRegularFile(path)) {
                 try {
-                    all.put(path, Files.readString(path));
-                } catch (IOException e) {
+                    all.put(path, KeptTexts.read(path));
+                } catch (UncheckedIOException e) {
                     // Not text any more: its reader says so.
                 }
             }
@@ -110,15 +122,13 @@ final class History {
 
     /** Notes a change that is about to be written to the files: one that was not is found out by {@link #see}. */
     void did(String label, Map<Path, String> before, Map<Path, String> after) {
-        push(new Step(label, kept.keep(before), kept.keep(after)));
+        push(new StepLine(StepLine.What.DID, label, kept.keep(before), kept.keep(after)));
     }
 
-    private void push(Step step) {
-        ObjectNode line = line("did", step.before(), step.after());
-        line.put("label", step.label());
-        list.add(line);
+    private void push(StepLine step) {
+        list.add(step.json(workshop));
         known.putAll(step.before());
-        take("did", step.label(), step.before(), step.after());
+        take(step);
     }
 
     Optional<String> undoLabel() {
@@ -133,19 +143,29 @@ final class History {
 
     /** What to write to take the last step back. */
     Optional<Move> undo() {
-        return done == 0 ? Optional.empty() : Optional.of(move("undone", steps.get(done - 1)));
+        return done == 0 ? Optional.empty() : move(StepLine.What.UNDONE, steps.get(done - 1));
     }
 
     /** What to write to make the next step again. */
     Optional<Move> redo() {
-        return done == steps.size() ? Optional.empty() : Optional.of(move("redone", steps.get(done)));
+        return done == steps.size() ? Optional.empty() : move(StepLine.What.REDONE, steps.get(done));
     }
 
-    private Move move(String what, Step step) {
-        boolean back = what.equals("undone");
+    private Optional<Move> move(StepLine.What what, StepLine step) {
+        boolean back = what == StepLine.What.UNDONE;
+        try {
+            Map<Path, String> texts = texts(back ? step.before() : step.after());
+            return Optional.of(new Move(what, step.label(), back ? step.after() : step.before(), texts));
+        } catch (UnfitHistoryException e) {
+            putAside(e);
+            return Optional.empty();
+        }
+    }
+
+    private Map<Path, String> texts(Map<Path, String> names) {
         Map<Path, String> texts = new LinkedHashMap<>();
-        (back ? step.before() : step.after()).forEach((path, name) -> texts.put(path, kept.text(name)));
-        return new Move(what, step.label(), back ? step.after() : step.before(), texts);
+        names.forEach((path, name) -> texts.put(path, kept.text(name)));
+        return texts;
     }
 
     /** Notes a step back or forth that was written to the files. */
@@ -162,12 +182,12 @@ final class History {
      */
     void write(Map<Path, String> before, Map<Path, String> after) {
         if (after.size() > 1) {
-            list.add(line(WRITING, kept.keep(before), kept.keep(after)));
+            add(StepLine.What.WRITING, kept.keep(before), kept.keep(after));
         }
         List<Path> written = new ArrayList<>();
         try {
             after.forEach((path, text) -> {
-                WholeFile.save(path, text);
+                Inside.save(workshop, path, text);
                 written.add(path);
             });
         } catch (UncheckedIOException e) {
@@ -175,15 +195,15 @@ final class History {
             throw e;
         }
         if (after.size() > 1) {
-            list.add(line(WRITTEN, Map.of(), Map.of()));
+            add(StepLine.What.WRITTEN, Map.of(), Map.of());
         }
     }
 
     private void putBack(List<Path> written, Map<Path, String> before, UncheckedIOException why) {
         try {
-            written.forEach(path -> WholeFile.save(path, before.getOrDefault(path, "")));
+            written.forEach(path -> Inside.save(workshop, path, before.getOrDefault(path, "")));
             if (before.size() > 1) {
-                list.add(line(WRITTEN, Map.of(), Map.of()));
+                add(StepLine.What.WRITTEN, Map.of(), Map.of());
             }
         } catch (UncheckedIOException e) {
             // No room for that either: what was begun is ended as soon as there is.
@@ -195,40 +215,40 @@ final class History {
     /** Ends what a killed program began: when some of its files stand as they were and the others as they were to be. */
     void finish() {
         load();
-        Step begun = writing;
+        StepLine begun = writing;
         if (begun == null) {
             return;
         }
         Map<Path, String> missing = new LinkedHashMap<>();
         for (Map.Entry<Path, String> file : begun.after().entrySet()) {
-            String name = DesignFiles.nameOf(KeptTexts.read(file.getKey()));
+            String name;
+            try {
+                name = DesignFiles.nameOf(KeptTexts.read(file.getKey()));
+            } catch (UncheckedIOException e) {
+                return; // gone, or no text any more: its reader says so
+            }
             if (name.equals(begun.before().get(file.getKey()))) {
-                missing.put(file.getKey(), kept.text(file.getValue()));
+                missing.put(file.getKey(), file.getValue());
             } else if (!name.equals(file.getValue())) {
                 return; // changed by hand since: whoever did that knows better
             }
         }
         if (!missing.isEmpty() && missing.size() < begun.after().size()) {
-            Turn.take(workshop, () -> {
-                missing.forEach(WholeFile::save);
-                list.add(line(WRITTEN, Map.of(), Map.of()));
-            });
+            try {
+                Map<Path, String> texts = texts(missing);
+                Turn.take(workshop, () -> {
+                    texts.forEach((path, text) -> Inside.save(workshop, path, text));
+                    add(StepLine.What.WRITTEN, Map.of(), Map.of());
+                });
+            } catch (UnfitHistoryException e) {
+                putAside(e);
+            }
         }
         writing = null;
     }
 
-    private ObjectNode line(String what, Map<Path, String> before, Map<Path, String> after) {
-        ObjectNode line = Json.object();
-        line.put("what", what);
-        ObjectNode from = line.putObject("before");
-        before.forEach((path, name) -> from.put(relative(path), name));
-        ObjectNode to = line.putObject("after");
-        after.forEach((path, name) -> to.put(relative(path), name));
-        return line;
-    }
-
-    private String relative(Path path) {
-        return workshop.relativize(path).toString().replace('\\', '/');
+    private void add(StepLine.What what, Map<Path, String> before, Map<Path, String> after) {
+        list.add(new StepLine(what, "", before, after).json(workshop));
     }
 
     /** Reads the list when there is more of it than was read. */
@@ -237,51 +257,68 @@ final class History {
             if (!list.isNews()) {
                 return;
             }
-            steps.clear();
-            known.clear();
-            writing = null;
-            done = 0;
-            for (JsonNode node : list.all()) {
-                take(
-                        node.path("what").asString(""),
-                        node.path("label").asString(""),
-                        names(node.path("before")),
-                        names(node.path("after")));
+            forget();
+            Map<String, Path> names = new LinkedHashMap<>();
+            Optional<Set<Path>> own = files.get();
+            own.ifPresent(all -> all.forEach(file -> names.put(StepLine.name(workshop, file), file)));
+            int number = 0;
+            for (JsonNode node : own.isPresent() ? list.all() : List.<JsonNode>of()) {
+                number++;
+                if (node != null) {
+                    take(line(node, names, number));
+                }
             }
+        } catch (UnfitHistoryException e) {
+            putAside(e);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
     }
 
-    private void take(String what, String label, Map<Path, String> before, Map<Path, String> after) {
-        switch (what) {
+    private StepLine line(JsonNode node, Map<String, Path> names, int number) {
+        try {
+            return StepLine.of(node, names);
+        } catch (IllegalArgumentException e) {
+            throw folder.unfit("line " + number + " of its list of steps is no step: " + e.getMessage());
+        }
+    }
+
+    private void forget() {
+        steps.clear();
+        known.clear();
+        writing = null;
+        done = 0;
+    }
+
+    private void putAside(UnfitHistoryException why) {
+        forget();
+        list.forget();
+        told = "What was kept for taking changes back cannot be relied on: " + why.getMessage()
+                + ". It is used no longer, and no file was changed. "
+                + folder.putAside(why.at())
+                        .map(place -> "It is kept in “" + place + "”, to be looked at.")
+                        .orElse("It could not be moved away; do that yourself: " + why.at());
+    }
+
+    private void take(StepLine line) {
+        switch (line.what()) {
             case WRITING -> {
-                writing = new Step(label, before, after);
+                writing = line;
                 return;
             }
             case WRITTEN -> {
                 writing = null;
                 return;
             }
-            case "did" -> {
+            case DID -> {
                 steps.subList(done, steps.size()).clear();
-                steps.add(new Step(label, before, after));
+                steps.add(line);
                 done = steps.size();
             }
-            case "undone" -> done = Math.max(0, done - 1);
-            case "redone" -> done = Math.min(steps.size(), done + 1);
-            default -> throw new IllegalStateException("the history reads \"" + what + "\"");
+            case UNDONE -> done = Math.max(0, done - 1);
+            case REDONE -> done = Math.min(steps.size(), done + 1);
         }
         writing = null;
-        known.putAll(after);
-    }
-
-    private Map<Path, String> names(JsonNode node) {
-        Map<Path, String> names = new LinkedHashMap<>();
-        node.properties()
-                .forEach(entry -> names.put(
-                        workshop.resolve(entry.getKey()).normalize(),
-                        entry.getValue().asString("")));
-        return names;
+        known.putAll(line.after());
     }
 }

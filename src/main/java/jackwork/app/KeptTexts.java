@@ -4,17 +4,27 @@ import jackwork.design.DesignFiles;
 import jackwork.design.WholeFile;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.charset.CharacterCodingException;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Optional;
 
-/** Texts that a design's files once had, each under its own name in one folder. */
+/**
+ * Texts that a design's files once had, each under its own name in one folder. A text that does not fit its name was not
+ * written here, and is not read.
+ */
 final class KeptTexts {
 
-    private final Path folder;
+    /** As large as a drawing may be. */
+    private static final long MOST_BYTES = 20L << 20;
 
-    KeptTexts(Path folder) {
+    private final HistoryFolder folder;
+
+    KeptTexts(HistoryFolder folder) {
         this.folder = folder;
     }
 
@@ -28,10 +38,11 @@ final class KeptTexts {
     /** @return its name */
     String keep(String text) {
         String name = DesignFiles.nameOf(text);
-        Path file = folder.resolve(name + ".yaml");
-        if (!Files.exists(file)) {
+        Path file = file(name);
+        folder.requireOwnToWrite(file);
+        if (!text.equals(found(name).orElse(""))) {
             try {
-                Files.createDirectories(folder);
+                Files.createDirectories(folder.path());
             } catch (IOException e) {
                 throw new UncheckedIOException(e);
             }
@@ -40,13 +51,40 @@ final class KeptTexts {
         return name;
     }
 
+    /** @throws UnfitHistoryException when it is not there as it was kept */
     String text(String name) {
-        return read(folder.resolve(name + ".yaml"));
+        return found(name).orElseThrow(() -> folder.unfit("the text " + name + " in it is not there as it was kept"));
     }
 
-    /** A file as it is now. */
+    private Optional<String> found(String name) {
+        Path file = file(name);
+        try {
+            if (!Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS) || Files.size(file) > MOST_BYTES) {
+                return Optional.empty();
+            }
+            return Optional.of(Files.readString(file))
+                    .filter(text -> DesignFiles.nameOf(text).equals(name));
+        } catch (CharacterCodingException e) {
+            return Optional.empty();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private Path file(String name) {
+        return folder.path().resolve(name + ".yaml");
+    }
+
+    /**
+     * A file of a design as it is now.
+     *
+     * @throws UncheckedIOException when it cannot be read, is no text or larger than any
+     */
     static String read(Path file) {
         try {
+            if (Files.size(file) > MOST_BYTES) {
+                throw new FileSystemException(file.toString(), null, "is larger than any file of a design");
+            }
             return Files.readString(file);
         } catch (IOException e) {
             throw new UncheckedIOException(e);

@@ -2,7 +2,8 @@ package jackwork.app;
 
 import jackwork.design.DesignException;
 import jackwork.design.DesignFiles;
-import jackwork.design.WholeFile;
+import jackwork.design.DesignReader;
+import jackwork.design.Inside;
 import jackwork.design.WorkshopFile;
 import jackwork.design.WorkshopReader;
 import jackwork.make.MakeException;
@@ -13,6 +14,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 
 /**
@@ -32,8 +34,8 @@ public final class MyWorkshop {
         this.workbench = workbench;
         this.trials = new Trials(workbench);
         this.file = workbench.folder().resolve(WorkshopReader.FILE);
-        // No design's folder begins so.
-        this.history = new History(workbench.folder(), "~workshop");
+        this.history = new History(
+                workbench.folder(), HistoryFolder.ofWorkshop(workbench.folder()), () -> Optional.of(Set.of(file)));
     }
 
     /**
@@ -83,7 +85,7 @@ public final class MyWorkshop {
             write(before, after, () -> {
                 history.see(Map.of(file, before));
                 history.did(step.label(), Map.of(file, before), Map.of(file, after));
-                WholeFile.save(file, after);
+                Inside.save(workbench.folder(), file, after);
             });
         }
         return saved(after, sections);
@@ -114,7 +116,7 @@ public final class MyWorkshop {
         String after = move.texts().getOrDefault(file, before);
         List<WorkshopView.Section> sections = sections(after);
         write(before, after, () -> {
-            WholeFile.save(file, after);
+            Inside.save(workbench.folder(), file, after);
             history.moved(move);
         });
         return saved(after, sections);
@@ -201,7 +203,8 @@ public final class MyWorkshop {
                     read.currency(),
                     sections,
                     history.undoLabel().orElse(null),
-                    history.redoLabel().orElse(null)));
+                    history.redoLabel().orElse(null),
+                    history.told().orElse(null)));
         }
     }
 }

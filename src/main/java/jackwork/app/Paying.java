@@ -82,7 +82,8 @@ public final class Paying {
     private static Pricing.Ask ask(Pricing pricing, ForPay request, List<TimedWork> timed) {
         double minutes = request.minutes();
         if (!(minutes >= 0 && minutes <= MOST_MINUTES)) {
-            throw new BadRequestException("read " + minutes + " minutes, expected more than 0, or 0 for as they are");
+            throw new BadRequestException("read " + minutes + " minutes, expected more than 0 and at most "
+                    + (int) MOST_MINUTES + ", or 0 for as they are");
         }
         if (request.numbers().size() > MOST_NUMBERS) {
             throw new BadRequestException("read " + request.numbers().size() + " numbers put otherwise, expected "
@@ -109,7 +110,8 @@ public final class Paying {
         BigDecimal amount = Pricing.amount(word);
         if (amount == null || amount.signum() == 0) {
             throw new BadRequestException(
-                    "read \"" + word + "\" for the shelf price, expected an amount, as in 35 or 34.90");
+                    "read \"" + word
+                            + "\" for the shelf price, expected an amount more than 0 and less than 1000000000, as in 35 or 34.90");
         }
         return amount;
     }

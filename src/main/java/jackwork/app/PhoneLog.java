@@ -33,6 +33,9 @@ public final class PhoneLog {
     /** A phone's clock may be so far ahead; what says more is taken as of now. */
     private static final Duration AHEAD = Duration.ofHours(24);
 
+    /** A clock that says less was never set. */
+    private static final Instant NEVER_SET = Instant.parse("2000-01-01T00:00:00Z");
+
     private final Bench bench;
     private final Clock clock;
 
@@ -149,7 +152,7 @@ public final class PhoneLog {
         Instant now = clock.instant();
         try {
             Instant said = Instant.parse(text);
-            return said.isAfter(now.plus(AHEAD)) ? now : said;
+            return said.isAfter(now.plus(AHEAD)) || said.isBefore(NEVER_SET) ? now : said;
         } catch (DateTimeParseException e) {
             return now;
         }

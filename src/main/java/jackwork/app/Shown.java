@@ -11,7 +11,7 @@ import org.jspecify.annotations.Nullable;
 final class Shown {
 
     /** How the answer ends where nothing can be taken back or made again. */
-    private static final String NOTHING = ",\"undo\":null,\"redo\":null}";
+    private static final String NOTHING = ",\"undo\":null,\"redo\":null,\"putAside\":null}";
 
     private final DesignCheck check;
     private final DesignView view;
@@ -44,6 +44,7 @@ final class Shown {
                 ChangeableMaker.of(design, sharing),
                 Remedies.mendable(design, check.findings()),
                 null,
+                null,
                 null);
         return new Shown(check, view);
     }
@@ -62,6 +63,7 @@ final class Shown {
                                 view.changeable().sharedWith(sharing),
                                 view.mendable(),
                                 null,
+                                null,
                                 null));
     }
 
@@ -74,10 +76,13 @@ final class Shown {
     }
 
     /** A {@link DesignView}. */
-    String json(@Nullable String undo, @Nullable String redo) {
-        String labels = Json.compact(new Labels(undo, redo));
+    String json(@Nullable String undo, @Nullable String redo, @Nullable String putAside) {
+        String labels = Json.compact(new Labels(undo, redo, putAside));
         return json.substring(0, json.length() - NOTHING.length()) + "," + labels.substring(1);
     }
 
-    private record Labels(@Nullable String undo, @Nullable String redo) {}
+    private record Labels(
+            @Nullable String undo,
+            @Nullable String redo,
+            @Nullable String putAside) {}
 }

@@ -1,5 +1,6 @@
 package jackwork.app;
 
+import jackwork.design.Inside;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.channels.FileChannel;
@@ -34,7 +35,9 @@ public final class Turn {
      * @throws UncheckedIOException when the workshop's folder cannot be written to
      */
     public static <X extends Exception> void take(Path workshop, Work<X> work) throws X {
-        Path folder = workshop.toAbsolutePath().normalize().resolve(".jackwork");
+        Path home = workshop.toAbsolutePath().normalize();
+        Path folder = home.resolve(".jackwork");
+        Inside.requireOwn(home, folder.resolve(FILE));
         ReentrantLock within = WITHIN.computeIfAbsent(folder, key -> new ReentrantLock());
         within.lock();
         try {

@@ -11,6 +11,7 @@ import jackwork.check.Status;
 import jackwork.design.Design;
 import jackwork.design.DesignException;
 import jackwork.design.DesignReader;
+import jackwork.design.Inside;
 import jackwork.design.WholeFile;
 import jackwork.design.WorkshopFile;
 import jackwork.design.WorkshopReader;
@@ -165,6 +166,7 @@ public record UseMeasured(
             if (!WorkshopReader.text(workshop).equals(before)) {
                 throw new BenchException("workshop.yaml was changed meanwhile; nothing was written. Do it again");
             }
+            Inside.require(workshop, workshop.resolve(WorkshopReader.FILE));
             WholeFile.write(workshop.resolve(WorkshopReader.FILE), after);
         });
     }

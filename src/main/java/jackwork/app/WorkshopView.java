@@ -9,6 +9,7 @@ import org.jspecify.annotations.Nullable;
  * @param version of {@code workshop.yaml}
  * @param undo what would be taken back; null when nothing
  * @param redo what would be made again; null when nothing
+ * @param putAside why what was kept for taking back is used no longer, and where it is; null when all is well
  */
 record WorkshopView(
         String version,
@@ -16,7 +17,8 @@ record WorkshopView(
         String currency,
         List<Section> sections,
         @Nullable String undo,
-        @Nullable String redo)
+        @Nullable String redo,
+        @Nullable String putAside)
         implements Payload {
 
     enum ValueKind {

@@ -5,21 +5,35 @@ public final class BenchException extends RuntimeException {
 
     private static final long serialVersionUID = 1L;
 
+    private final boolean unreached;
+
     public BenchException(String message) {
         super(message);
+        this.unreached = false;
     }
 
     BenchException(String message, Throwable cause) {
         super(message, cause);
+        this.unreached = true;
+    }
+
+    private BenchException(String message, boolean unreached) {
+        super(message);
+        this.unreached = unreached;
+    }
+
+    /** The file is no log that can be used: what was to be logged may be sent again once a log is back. */
+    static BenchException ofLog(String message) {
+        return new BenchException(message, true);
     }
 
     /** The same with the place of what it complains of before it. */
     BenchException at(String place) {
-        return getCause() == null ? new BenchException(place + getMessage()) : this;
+        return unreached ? this : new BenchException(place + getMessage());
     }
 
     /** Whether the log could not be reached, so that the same may do later; else it is refused for good. */
     public boolean unreached() {
-        return getCause() != null;
+        return unreached;
     }
 }

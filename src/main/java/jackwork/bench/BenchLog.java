@@ -37,6 +37,11 @@ public final class BenchLog {
             Map<String, Object> there = listed.get(kind);
             if (sql.first("SELECT id FROM " + kind.table() + " WHERE key = ?", row -> true, key)
                     .isEmpty()) {
+                try {
+                    kind.requireSensible(entry);
+                } catch (IllegalArgumentException e) {
+                    throw new BenchException(String.valueOf(e.getMessage()));
+                }
                 kind.insert(sql, entry);
                 if (there != null) {
                     there.put(key, entry);

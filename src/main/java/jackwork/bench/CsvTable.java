@@ -1,5 +1,6 @@
 package jackwork.bench;
 
+import jackwork.design.CsvCell;
 import jackwork.design.NearestWord;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
@@ -57,7 +58,12 @@ public final class CsvTable {
         List<String> complaints = new ArrayList<>();
         List<T> entries = new ArrayList<>();
         for (List<CsvReader.Field> record : records.subList(1, records.size())) {
-            CsvRow row = new CsvRow(file, head, record);
+            CsvRow row = new CsvRow(
+                    file,
+                    head,
+                    record.stream()
+                            .map(field -> new CsvReader.Field(CsvCell.read(field.text()), field.line(), field.column()))
+                            .toList());
             try {
                 if (record.size() != head.size()) {
                     throw new IllegalArgumentException(
@@ -110,11 +116,6 @@ public final class CsvTable {
     }
 
     static String line(List<String> fields) {
-        return fields.stream().map(CsvTable::quoted).collect(Collectors.joining(",")) + "\r\n";
-    }
-
-    private static String quoted(String field) {
-        boolean plain = field.chars().noneMatch(c -> c == ',' || c == '"' || c == '\r' || c == '\n');
-        return plain ? field : '"' + field.replace("\"", "\"\"") + '"';
+        return fields.stream().map(CsvCell::written).collect(Collectors.joining(",")) + "\r\n";
     }
 }

@@ -71,7 +71,7 @@ public final class Forms {
     static void requireStep(Measured measured) {
         double step = measured.one("step");
         if (!(step >= 0 && step < 100)) {
-            throw new IllegalArgumentException("the step reads " + step + ", expected 0 or more");
+            throw new IllegalArgumentException("the step reads " + step + ", expected 0 or more and less than 100");
         }
     }
 }

@@ -32,7 +32,8 @@ public final class FrictionBySlope {
     static void check(double[] slopes) {
         for (double slope : slopes) {
             if (!(slope > 0 && slope < 80)) {
-                throw new IllegalArgumentException("a slope reads " + slope + " degrees, expected 0 to 80");
+                throw new IllegalArgumentException(
+                        "a slope reads " + slope + " degrees, expected more than 0 and less than 80");
             }
         }
     }

@@ -23,6 +23,15 @@ final class HappeningKind implements LogKind<Happening> {
     }
 
     @Override
+    public void requireSensible(Happening happening) {
+        happening.stamp().requireSensible();
+        Money money = happening.money();
+        if (money != null) {
+            money.requireCoins();
+        }
+    }
+
+    @Override
     public long insert(Sql sql, Happening happening) throws SQLException {
         Money money = happening.money();
         return sql.insert(

@@ -14,6 +14,15 @@ public interface LogKind<T> {
 
     Stamp stamp(T entry);
 
+    /**
+     * Looked at before it is logged, not when it is read again: what an earlier Jackwork took stays as it is.
+     *
+     * @throws IllegalArgumentException when no such thing can have happened
+     */
+    default void requireSensible(T entry) {
+        stamp(entry).requireSensible();
+    }
+
     /** @return its number */
     long insert(Sql sql, T entry) throws SQLException;
 

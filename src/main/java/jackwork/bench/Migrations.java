@@ -22,18 +22,28 @@ final class Migrations {
 
     private Migrations() {}
 
-    /** @throws BenchException when a newer Jackwork wrote it, or another program */
+    /** @throws BenchException when a newer Jackwork wrote it, or another program, or its tables are others */
     static boolean behind(Connection connection) throws SQLException {
         int version = number(connection, "PRAGMA user_version");
         if (version > VERSION) {
-            throw new BenchException("workshop.db is of format " + version + ", this Jackwork knows formats up to "
+            throw BenchException.ofLog("workshop.db is of format " + version + ", this Jackwork knows formats up to "
                     + VERSION + "; use a newer Jackwork. Nothing was changed");
         }
         int tables = number(connection, "SELECT count(*) FROM sqlite_schema");
-        if (tables > 0 && number(connection, "PRAGMA application_id") != APPLICATION) {
-            throw new BenchException("workshop.db is another program's; move it away. Nothing was changed");
+        boolean ours = version > 0 && number(connection, "PRAGMA application_id") == APPLICATION;
+        if ((tables > 0 && !ours) || version < 0) {
+            throw BenchException.ofLog("workshop.db is another program's; move it away. Nothing was changed");
         }
+        Schema.require(connection, BenchLog.FILE, version);
         return version < VERSION;
+    }
+
+    /** @throws BenchException when it has been through no script: it was never a log, or is none any more */
+    static void requireBegun(Connection connection) throws SQLException {
+        if (number(connection, "PRAGMA user_version") == 0) {
+            throw BenchException.ofLog("workshop.db is no log: a database without its tables. Nothing was changed;"
+                    + " move it away, and bring back a copy of the log if there was one");
+        }
     }
 
     /** All steps that are missing, or none. */
@@ -45,17 +55,22 @@ final class Migrations {
         try {
             // Another program may have been quicker.
             behind(connection);
-            for (int next = number(connection, "PRAGMA user_version") + 1; next <= VERSION; next++) {
-                try (Statement statement = connection.createStatement()) {
-                    statement.executeUpdate(script(next));
-                }
-                Database.run(connection, "PRAGMA user_version = " + next);
-            }
+            run(connection, number(connection, "PRAGMA user_version"), VERSION);
             Database.run(connection, "PRAGMA application_id = " + APPLICATION);
             Database.run(connection, "COMMIT");
         } catch (SQLException | RuntimeException e) {
             Database.undo(connection, e);
             throw e;
+        }
+    }
+
+    /** The scripts after one of them up to another. */
+    static void run(Connection connection, int from, int to) throws SQLException {
+        for (int next = from + 1; next <= to; next++) {
+            try (Statement statement = connection.createStatement()) {
+                statement.executeUpdate(script(next));
+            }
+            Database.run(connection, "PRAGMA user_version = " + next);
         }
     }
 

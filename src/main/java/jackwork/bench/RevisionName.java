@@ -8,6 +8,7 @@ public record RevisionName(String design, int number) {
 
     public RevisionName {
         Texts.require("design", design, 1, 200);
+        Texts.requireInside("design", design);
         Texts.require("revision", number, 1, 1_000_000);
     }
 

@@ -45,6 +45,8 @@ final class Revisions {
                 SELECT f.path, c.bytes, c.sha256 FROM revision_file f JOIN content c ON c.sha256 = f.sha256
                 WHERE f.revision = ?""",
                 row -> {
+                    Texts.require("path", row.text("path"), 1, 1000);
+                    Texts.requireInside("path", row.text("path"));
                     byte[] bytes = row.bytes("bytes");
                     if (!Sums.sha256(bytes).equals(row.text("sha256"))) {
                         throw new BenchException(
@@ -53,7 +55,18 @@ final class Revisions {
                     return files.put(row.text("path"), bytes);
                 },
                 sql.revision(name));
+        requireNoFolders(name, files);
         return files;
+    }
+
+    /** Two files cannot be where one is the other's folder. */
+    private static void requireNoFolders(RevisionName name, SortedMap<String, byte[]> files) {
+        for (String path : files.keySet()) {
+            if (files.keySet().stream().anyMatch(other -> other.startsWith(path + "/"))) {
+                throw BenchException.ofLog(BenchLog.FILE + ": " + name + " is damaged: " + path
+                        + " is a file and a folder in it. Nothing was changed; bring back a copy of the file");
+            }
+        }
     }
 
     /**

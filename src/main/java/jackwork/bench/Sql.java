@@ -4,6 +4,7 @@ import java.sql.Connection;
 import java.sql.PreparedStatement;
 import java.sql.ResultSet;
 import java.sql.SQLException;
+import java.time.DateTimeException;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
@@ -12,6 +13,9 @@ import org.jspecify.annotations.Nullable;
 
 /** Statements with their values, within one transaction. */
 final class Sql {
+
+    /** Of one kind, far more than hands can log. */
+    private static final int MOST_ROWS = 2_000_000;
 
     private final Connection connection;
 
@@ -71,10 +75,32 @@ final class Sql {
                 ResultSet set = prepared.executeQuery()) {
             List<T> all = new ArrayList<>();
             while (set.next()) {
-                all.add(reader.read(new Row(set)));
+                if (all.size() >= MOST_ROWS) {
+                    throw BenchException.ofLog(BenchLog.FILE + ": has more than " + MOST_ROWS
+                            + " entries of one kind, more than a workshop makes. Nothing was changed");
+                }
+                all.add(read(set, reader));
             }
             return all;
         }
+    }
+
+    /** What was logged was checked then: what does not pass now was changed by something else. */
+    private static <T> T read(ResultSet set, Reader<T> reader) throws SQLException {
+        try {
+            return reader.read(new Row(set));
+        } catch (IllegalArgumentException | DateTimeException e) {
+            throw new BenchException(
+                    BenchLog.FILE + ": " + place(set) + " is damaged: " + e.getMessage()
+                            + ". Nothing was changed; bring back a copy of the file",
+                    e);
+        }
+    }
+
+    private static String place(ResultSet set) throws SQLException {
+        String first = set.getMetaData().getColumnName(1);
+        String table = set.getMetaData().getTableName(1);
+        return "the entry with " + first + " " + set.getString(1) + " in its table " + table;
     }
 
     <T> Optional<T> first(String statement, Reader<T> reader, @Nullable Object... values) throws SQLException {

@@ -19,6 +19,11 @@ public record Stamp(String key, Instant at, String note) {
         Texts.requireYear(at);
     }
 
+    /** @throws IllegalArgumentException when nobody who logs it can have been there */
+    void requireSensible() {
+        Texts.requireSensible(at);
+    }
+
     /** With a key that no other entry has. */
     public static Stamp of(Instant at, String note) {
         return new Stamp(UUID.randomUUID().toString(), at, note);

@@ -22,6 +22,12 @@ final class TakingKind implements LogKind<Taking> {
     }
 
     @Override
+    public void requireSensible(Taking taking) {
+        taking.stamp().requireSensible();
+        taking.money().requireCoins();
+    }
+
+    @Override
     public long insert(Sql sql, Taking taking) throws SQLException {
         return sql.insert(
                 """

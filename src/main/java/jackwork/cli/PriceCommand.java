@@ -74,8 +74,8 @@ final class PriceCommand implements Callable<Integer> {
         }
         times.forEach((operation, minutes) -> {
             if (!(minutes > 0 && minutes < 100_000)) {
-                throw new BadInputException(
-                        "--time reads " + minutes + " for " + operation + ", expected minutes, more than 0");
+                throw new BadInputException("--time reads " + minutes + " for " + operation
+                        + ", expected minutes, more than 0 and less than 100000");
             }
         });
         BigDecimal paid = amount("--wage", wage, false);
@@ -133,7 +133,8 @@ final class PriceCommand implements Callable<Integer> {
         if (amount != null && (!more || amount.signum() > 0)) {
             return amount;
         }
-        throw new BadInputException(option + " reads \"" + word + "\", expected an amount, as in 35 or 34.90");
+        throw new BadInputException(option + " reads \"" + word + "\", expected an amount"
+                + (more ? " more than 0" : "") + " with four places at most, less than 1000000000, as in 35 or 34.90");
     }
 
     private static void save(Path file, String text) throws IOException {

@@ -5,6 +5,7 @@ import jackwork.builds.FreeNumber;
 import jackwork.builds.Tune;
 import jackwork.design.DesignEdit;
 import jackwork.design.DesignReader;
+import jackwork.design.Inside;
 import jackwork.design.WholeFile;
 import jackwork.design.WorkshopReader;
 import java.io.IOException;
@@ -78,6 +79,7 @@ final class TuneCommand implements Callable<Integer> {
                     throw new BadInputException(
                             file + " was changed while numbers were looked for; nothing was written. Do it again");
                 }
+                Inside.require(workshop, file);
                 WholeFile.write(file, proposal.text());
             });
             System.out.println("Written to " + file + ".");

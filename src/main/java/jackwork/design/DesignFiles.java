@@ -3,16 +3,22 @@ package jackwork.design;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
 import java.util.HexFormat;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.regex.Pattern;
 
 /**
  * The files that a design is made of, and their state as one short word: it changes when anything in them does.
@@ -40,6 +46,66 @@ public record DesignFiles(Path design, Path box, Path figure, List<Path> others)
                 plain(box),
                 plain(figure),
                 others.stream().map(DesignFiles::plain).toList());
+    }
+
+    /** A name at the beginning of a line, as these files are written. */
+    private static final Pattern NAMES = Pattern.compile(
+            "(?m)^[ \\t]*(?:\"?(?:figure\\.)?)(box|figure|drawing)\"?:[ \\t]*([\"']?)([^\"'#\\r\\n]*?)\\2[ \\t]*(?:#.*)?$");
+
+    /**
+     * The files that changes of a design made here may touch: its YAML files and the figure's drawing. Where the design
+     * cannot be read as a whole they are those that its files name.
+     *
+     * @param folder the design's
+     * @return empty when even that cannot be told
+     */
+    public static Optional<Set<Path>> changeable(Path folder) {
+        try {
+            Design design = DesignReader.read(folder);
+            DesignFiles files = of(design);
+            Path drawing = files.figure().resolveSibling(design.figure().works().drawing());
+            return Optional.of(
+                    new LinkedHashSet<>(List.of(files.design(), files.box(), files.figure(), plain(drawing))));
+        } catch (DesignException e) {
+            return named(folder);
+        }
+    }
+
+    private static Optional<Set<Path>> named(Path folder) {
+        try {
+            Path file = plain(folder.resolve(DesignReader.FILE));
+            String text = YamlFile.text(file, DesignReader.FILE);
+            Path figure = named(folder, text, "figure");
+            Set<Path> files = new LinkedHashSet<>(List.of(file, named(folder, text, "box"), figure));
+            files.add(named(folder(figure), YamlFile.text(figure, "figure"), "drawing"));
+            if (NAMES.matcher(text).results().anyMatch(match -> match.group(1).equals("drawing"))) {
+                files.add(named(folder(figure), text, "drawing"));
+            }
+            return Optional.of(files);
+        } catch (DesignException | InvalidPathException e) {
+            return Optional.empty();
+        }
+    }
+
+    private static Path folder(Path file) {
+        return Objects.requireNonNull(file.getParent());
+    }
+
+    /** @throws DesignException when a text names no such file of the workshop */
+    private static Path named(Path folder, String text, String what) {
+        Path file = NAMES.matcher(text)
+                .results()
+                .filter(match -> match.group(1).equals(what))
+                .map(match -> plain(folder.resolve(match.group(3).strip())))
+                .findFirst()
+                .orElseThrow(() -> DesignException.of(folder.toString(), "names no " + what));
+        boolean inside = WorkshopReader.folderOf(folder)
+                .filter(workshop -> Files.isRegularFile(file) && Inside.is(workshop, file))
+                .isPresent();
+        if (!inside) {
+            throw DesignException.of(file.toString(), "no such file in the workshop");
+        }
+        return file;
     }
 
     private static void beside(Path file, Works works, List<Path> others) {

@@ -1,5 +1,6 @@
 package jackwork.make;
 
+import jackwork.design.CsvCell;
 import jackwork.design.WorkshopFile;
 import jackwork.geometry.Point;
 import jackwork.parts.Assembly;
@@ -85,16 +86,16 @@ public final class Dowels {
             csv.append(String.format(
                     Locale.ROOT,
                     "%s,%s,%d,%d,%.1f,%d\r\n",
-                    dowel.name(),
-                    dowel.rod(),
+                    CsvCell.written(dowel.name()),
+                    CsvCell.written(dowel.rod()),
                     dowel.from(),
                     dowel.to(),
                     dowel.length(),
                     quantity));
             total.merge(dowel.rod(), quantity * dowel.length(), Double::sum);
         }
-        total.forEach(
-                (rod, length) -> csv.append(String.format(Locale.ROOT, "all of %s,%s,,,%.0f,\r\n", rod, rod, length)));
+        total.forEach((rod, length) -> csv.append(String.format(
+                Locale.ROOT, "%s,%s,,,%.0f,\r\n", CsvCell.written("all of " + rod), CsvCell.written(rod), length)));
         return csv.toString();
     }
 }

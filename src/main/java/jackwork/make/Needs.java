@@ -1,5 +1,6 @@
 package jackwork.make;
 
+import jackwork.design.CsvCell;
 import jackwork.design.Design;
 import jackwork.design.WeightEntry;
 import jackwork.design.Works;
@@ -122,7 +123,12 @@ public final class Needs {
     static String bill(List<Need> needs) {
         StringBuilder csv = new StringBuilder("item,amount,unit,what for\r\n");
         needs.forEach(need -> csv.append(String.format(
-                Locale.ROOT, "%s,%s,%s,\"%s\"\r\n", need.item(), amount(need.amount()), need.unit(), need.what())));
+                Locale.ROOT,
+                "%s,%s,%s,%s\r\n",
+                CsvCell.written(need.item()),
+                amount(need.amount()),
+                need.unit(),
+                CsvCell.written(need.what()))));
         return csv.toString();
     }
 
@@ -147,7 +153,7 @@ public final class Needs {
                 csv.append(String.format(
                         Locale.ROOT,
                         "%s,%s,%s,%s,%s\r\n",
-                        need.item(),
+                        CsvCell.written(need.item()),
                         amount(line.toBuy()),
                         need.unit(),
                         amount(need.amount()),

@@ -1,5 +1,6 @@
 package jackwork.make;
 
+import jackwork.design.CsvCell;
 import jackwork.design.Named;
 import jackwork.design.WorkshopFile;
 import jackwork.geometry.Bounds;
@@ -32,11 +33,11 @@ final class PartsList {
         for (Body body : bodies) {
             for (Lump lump : body.lumps()) {
                 StringJoiner row = new StringJoiner(",");
-                row.add(quoted(lump.name()))
-                        .add(quoted(body.name()))
+                row.add(CsvCell.written(lump.name()))
+                        .add(CsvCell.written(body.name()))
                         .add("")
                         .add("")
-                        .add(quoted(lump.kind()));
+                        .add(CsvCell.written(lump.kind()));
                 row.add("").add("").add("").add("").add("").add("").add(number(lump.mass(), 2));
                 csv.append(row).append("\r\n");
             }
@@ -64,17 +65,17 @@ final class PartsList {
         }
         double mass = area * piece.thickness() * density / 1000;
         return new StringJoiner(",")
-                .add(quoted(placement.name()))
-                .add(quoted(body))
+                .add(CsvCell.written(placement.name()))
+                .add(CsvCell.written(body))
                 .add(part == null || part.ofBox() ? "box" : "figure")
                 .add(part == null ? "" : Integer.toString(part.layer()))
-                .add(quoted(piece.stock()))
+                .add(CsvCell.written(piece.stock()))
                 .add(number(piece.thickness(), 2))
                 .add(layout.name())
                 .add(number(bounds.width(), 1))
                 .add(number(bounds.height(), 1))
                 .add(number(length, 0))
-                .add(quoted(holes(piece)))
+                .add(CsvCell.written(holes(piece)))
                 .add(number(mass, 2));
     }
 
@@ -105,9 +106,5 @@ final class PartsList {
 
     private static String number(double value, int decimals) {
         return String.format(Locale.ROOT, "%." + decimals + "f", value);
-    }
-
-    private static String quoted(String text) {
-        return text.matches("[A-Za-z0-9 ./⌀-]*") ? text : '"' + text.replace("\"", "\"\"") + '"';
     }
 }

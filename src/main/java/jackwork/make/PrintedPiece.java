@@ -1,5 +1,6 @@
 package jackwork.make;
 
+import jackwork.design.CsvCell;
 import jackwork.design.Design;
 import jackwork.design.Named;
 import jackwork.design.StringEntry;
@@ -148,10 +149,10 @@ public record PrintedPiece(String name, int each, String what, Solid solid, Mesh
             double[] size = piece.size();
             csv.append(String.format(
                     Locale.ROOT,
-                    "%s,%d,\"%s\",%.1f,%.1f,%.1f,%.0f,%.2f\r\n",
-                    piece.name(),
+                    "%s,%d,%s,%.1f,%.1f,%.1f,%.0f,%.2f\r\n",
+                    CsvCell.written(piece.name()),
                     piece.each() * quantity,
-                    piece.what(),
+                    CsvCell.written(piece.what()),
                     size[0],
                     size[1],
                     size[2],

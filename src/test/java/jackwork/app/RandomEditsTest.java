@@ -62,7 +62,10 @@ class RandomEditsTest {
         Design before = DesignReader.read(workshop.resolve(name));
         DesignFiles files = DesignFiles.of(before);
         Map<Path, String> first = files.texts();
-        History history = new History(workshop, name);
+        History history = new History(
+                workshop,
+                HistoryFolder.ofDesign(workshop, name, () -> List.of(name)),
+                () -> DesignFiles.changeable(workshop.resolve(name)));
         int steps = 0;
         for (int i = 0; i < edits; i++) {
             Map<Path, String> now = files.texts();

@@ -1,5 +1,6 @@
 package jackwork.fuzz;
 
+import jackwork.app.HistoryReading;
 import jackwork.web.HttpReading;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -14,6 +15,8 @@ enum Kept {
     SVG(SvgReading.class, 10, 1024),
     PICTURE(PictureReading.class, 10, 1024),
     CSV(CsvReading.class, 10, 512),
+    HISTORY(HistoryReading.class, 10, 512),
+    LOG(LogReading.class, 10, 512),
     HTTP(HttpReading.class, 30, 256);
 
     static final Path FOLDER = Path.of("src", "test", "resources", "jackwork", "fuzz");

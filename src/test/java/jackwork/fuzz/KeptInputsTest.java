@@ -35,7 +35,7 @@ class KeptInputsTest {
     List<DynamicTest> everyReaderKeepsItsPromises() throws IOException {
         List<DynamicTest> tests = new ArrayList<>();
         // The slowest first.
-        for (Kept reader : List.of(Kept.HTTP, Kept.YAML, Kept.SVG, Kept.PICTURE, Kept.CSV)) {
+        for (Kept reader : List.of(Kept.HTTP, Kept.YAML, Kept.SVG, Kept.PICTURE, Kept.CSV, Kept.HISTORY, Kept.LOG)) {
             Map<String, Large.Input> inputs = new LinkedHashMap<>();
             for (Path file : reader.inputs()) {
                 inputs.put(file.getFileName().toString(), () -> Files.readAllBytes(file));

@@ -49,6 +49,17 @@ final class Large {
                                 () -> text("trials\nkey,at,design,note\n\"" + "x\"\"".repeat(1_300_000) + "\""),
                         "a-head-of-a-hundred-thousand-columns", () -> text("trials\nkey" + ",key".repeat(100_000)),
                         "rows-of-nothing", () -> text("trials\nkey,at,design\n" + ",\n".repeat(500_000)));
+            case HISTORY ->
+                Map.of(
+                        "a-line-of-sixteen-megabytes", () -> text("{\"what\":\"" + "did".repeat(5_000_000)),
+                        "a-list-larger-than-any", () -> new byte[(64 << 20) + 1],
+                        "two-hundred-thousand-steps", () -> text("{\"what\":\"undone\"}\n".repeat(200_000)),
+                        "nested-a-hundred-thousand-deep", () -> text("{\"what\":" + "[".repeat(100_000) + "\n"),
+                        "a-text-larger-than-any", () -> text("# text\n" + "x".repeat(21 << 20)));
+            case LOG ->
+                Map.of(
+                        "sixteen-megabytes-of-nothing", () -> new byte[16 << 20],
+                        "a-text-of-four-megabytes", () -> text("The log.\n".repeat(450_000)));
             case HTTP ->
                 Map.of(
                         "a-body-of-a-megabyte", () -> text(post("edit/heron", "[".repeat(1 << 20))),
