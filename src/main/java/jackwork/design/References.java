@@ -252,6 +252,9 @@ final class References {
     }
 
     void checkDesign(DesignFile design, YamlFile yaml) {
+        if (design.coins().isEmpty()) {
+            yaml.problem("coins", "names no coin; expected at least one that the piece must take, as in [EUR-1]");
+        }
         for (int i = 0; i < design.coins().size(); i++) {
             if (design.coins().indexOf(design.coins().get(i)) < i) {
                 yaml.problem("coins." + i, "read \"" + design.coins().get(i) + "\" a second time; keep one of the two");
