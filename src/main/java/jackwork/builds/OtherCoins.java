@@ -41,13 +41,16 @@ final class OtherCoins implements Mishap {
         if (alone.passes()) {
             return finding(visitor, name, Status.PASS, name + " works it like a coin that is asked for");
         }
-        if (alone.computed() && alone.times().containsKey(CycleStage.FREES)) {
+        if (!alone.computed()) {
+            return finding(visitor, name, Status.DOUBTFUL, "what comes of " + name + " could not be computed");
+        }
+        if (alone.times().containsKey(CycleStage.FREES)) {
             String why = name + " frees the lever, and then " + Visitor.missed(alone);
             return finding(visitor, name, Status.DOUBTFUL, why);
         }
         String next = visitor.lightest().code();
         CycleResult after = visitor.puts(drop, visitor.drop(visitor.lightest()));
-        boolean harmless = alone.computed() && after.passes();
+        boolean harmless = after.passes();
         return finding(
                 visitor,
                 name,
@@ -55,7 +58,9 @@ final class OtherCoins implements Mishap {
                 name + " does not free the lever; "
                         + (harmless
                                 ? next + " after it does, and both are thrown"
-                                : "with " + next + " after it " + Visitor.missed(after)));
+                                : after.computed()
+                                ? "with " + next + " after it " + Visitor.missed(after)
+                                : "what comes of " + next + " after it could not be computed"));
     }
 
     private static Finding finding(Visitor visitor, String name, Status status, String why) {

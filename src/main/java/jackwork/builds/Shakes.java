@@ -41,7 +41,7 @@ final class Shakes implements Mishap {
                 !gives.isEmpty()
                         ? "jiggled at " + Words.number(gives.get(0)) + " times a second it lets a press through"
                         : computed ? "jiggled and pressed it stays locked" : "not every jiggle could be computed",
-                status == Status.PASS ? "" : "Add to the counterweight, or bring the bucket's centre nearer its pivot.",
+                gives.isEmpty() ? "" : "Add to the counterweight, or bring the bucket's centre nearer its pivot.",
                 "to and fro with up to " + Words.number(HARD / 1000)
                         + " m/s² (a guess), 1 to 8 times a second, in time, as numbered",
                 List.of()));

@@ -42,7 +42,7 @@ final class Shoves implements Mishap {
                         "pushed with " + force + " on a table that leans by " + Words.number(at)
                                 + " degrees it gives way";
                 },
-                status == Status.PASS ? "" : "Let tooth and strut overlap more, or add to the counterweight.",
+                status == Status.FAIL ? "Let tooth and strut overlap more, or add to the counterweight." : "",
                 "the push in time, as numbered, table at " + Words.number(tilt.low()) + ", "
                         + Words.number(tilt.value()) + " and " + Words.number(tilt.high()) + " degrees",
                 List.of()));
