@@ -383,7 +383,7 @@ export interface Brought {
 
 export type Verdict = "works" | "doubtful" | "fails";
 
-export type Status = "pass" | "doubtful" | "fail";
+export type Status = "pass" | "open" | "doubtful" | "fail";
 
 export interface Where {
   part: string | null;

@@ -89,7 +89,7 @@ public record DesignCheck(
                 .max(Comparator.naturalOrder())
                 .orElse(Status.PASS);
         return switch (worst) {
-            case PASS -> "works";
+            case PASS, OPEN -> "works";
             case DOUBTFUL -> "doubtful";
             case FAIL -> "fails";
         };

@@ -26,6 +26,7 @@ record Report(
 
     enum Status {
         PASS,
+        OPEN,
         DOUBTFUL,
         FAIL
     }

@@ -36,7 +36,7 @@ final class Shoves implements Mishap {
                 "N",
                 new Where("strut", 0.0, visitor.assembly.coinWorks().strut()),
                 switch (status) {
-                    case PASS -> "pushed with " + force + " it stays locked, on a level table and one that leans";
+                    case PASS, OPEN -> "pushed with " + force + " it stays locked, on a level table and one that leans";
                     case DOUBTFUL -> "a push of " + force + " could not be computed";
                     case FAIL ->
                         "pushed with " + force + " on a table that leans by " + Words.number(at)

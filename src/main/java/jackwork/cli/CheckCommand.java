@@ -134,6 +134,7 @@ final class CheckCommand implements Callable<Integer> {
     private static String mark(Status status) {
         return switch (status) {
             case PASS -> "pass      ";
+            case OPEN -> "open      ";
             case DOUBTFUL -> "doubtful  ";
             case FAIL -> "FAIL      ";
         };

@@ -320,14 +320,17 @@ public final class GlueUp {
         String how = housing.screwed()
                 ? "Put an M3 nut into each nest and draw the panels together with M3 × 12 screws; no glue."
                 : "A little glue in each slot; square it against a try square and bind it with tape until it has set.";
+        List<String> panels = new ArrayList<>(List.of(
+                "The panels carry their numbers inside. Floor (5) into the far wall (2); the ends (3 and 4) onto both; the near"
+                        + " wall (1) last.",
+                how));
+        if (housing.panels().stream().anyMatch(panel -> panel.name().equals(CaseMaker.DOOR))) {
+            panels.add("The door's frame (8) behind the opening of the far wall, the door (7) into it, the button (9) on an M3"
+                    + " screw so that it just turns.");
+        }
         steps.add(step(
                 "The case",
-                List.of(
-                        "The panels carry their numbers inside. Floor (5) into the far wall (2); the ends (3 and 4) onto"
-                                + " both; the near wall (1) last.",
-                        how,
-                        "The door's frame (8) behind the opening of the far wall, the door (7) into it, the button (9)"
-                                + " on an M3 screw so that it just turns."),
+                panels,
                 List.of(new Work("case", 1), new Work("panel", housing.panels().size())),
                 GlueUpPictures.panels(housing)));
         steps.add(step(
@@ -336,7 +339,8 @@ public final class GlueUp {
                         String.format(
                                 Locale.ROOT,
                                 "%d screws M3 × %.0f or longer through the near wall, the front, a spacer (%.1f mm) and the"
-                                        + " back of the works, a washer and a nut behind. No glue: so they come out again.",
+                                        + " back of the works, a washer and a nut behind. No glue there; try dry first whether they come out"
+                                        + " again.",
                                 housing.spacers().size(),
                                 Math.ceil(housing.screwLength()),
                                 housing.spacerLength()),
