@@ -116,7 +116,7 @@ class JackworkPage extends LitElement {
   /** What is to be known besides: that Jackwork is away, that something changed elsewhere, whose change is to stay. */
   private told(): TemplateResult {
     const { away, choice, note, unsaved } = this.desk;
-    return html`
+    return html`<div class="all-told">
       ${away
         ? html`<p class="told away" role="alert">
             Jackwork does not answer. ${unsaved > 0 ? "Your last change is kept here and saved as soon as it does." : ""} Start it again
@@ -136,7 +136,7 @@ class JackworkPage extends LitElement {
             <button type="button" class="plain" @click=${this.heard}>Close</button>
           </p>`
         : ""}
-    `;
+    </div>`;
   }
 
   private readonly heard = (): void => {

@@ -17,7 +17,8 @@ record OtherKind(String words, boolean picture) {
     /** So many bytes are looked at. */
     private static final int BEGINNING = 4096;
 
-    private static final String SAVE_AS_SVG = "Open it in your drawing program, save it as plain SVG, and drop that here.";
+    private static final String SAVE_AS_SVG =
+            "Open it in your drawing program, save it as plain SVG, and drop that here.";
     private static final String SAVE_AS_PNG = "Save it as PNG, whose edges stay sharp, and drop that here.";
 
     private record Sign(Pattern begins, OtherKind kind) {
@@ -34,7 +35,9 @@ record OtherKind(String words, boolean picture) {
     /** Bytes as letters of Latin-1. */
     private static final List<Sign> SIGNS = List.of(
             // Comments may stand before the first section.
-            Sign.lines("(?:\u00ef\u00bb\u00bf)?(?:\\s*999\\r?\\n[^\\n]*\\n)*\\s*0\\s*\\r?\\n\\s*SECTION\\b.*", "a DXF drawing"),
+            Sign.lines(
+                    "(?:\u00ef\u00bb\u00bf)?(?:\\s*999\\r?\\n[^\\n]*\\n)*\\s*0\\s*\\r?\\n\\s*SECTION\\b.*",
+                    "a DXF drawing"),
             Sign.lines("[A-Za-z]{1,10} Binary DXF\\r\\n.*", "a DXF drawing"),
             Sign.lines("AC10\\d\\d.*", "a DWG drawing"),
             Sign.lines("%PDF-.*", "a PDF"),
@@ -55,8 +58,8 @@ record OtherKind(String words, boolean picture) {
 
     /** What a file is, where it is one of these. */
     static Optional<OtherKind> of(byte[] bytes) {
-        String begins = new String(
-                Arrays.copyOf(bytes, Math.min(bytes.length, BEGINNING)), StandardCharsets.ISO_8859_1);
+        String begins =
+                new String(Arrays.copyOf(bytes, Math.min(bytes.length, BEGINNING)), StandardCharsets.ISO_8859_1);
         return SIGNS.stream()
                 .filter(sign -> sign.begins().matcher(begins).matches())
                 .map(Sign::kind)
@@ -64,6 +67,7 @@ record OtherKind(String words, boolean picture) {
     }
 
     BringException refused(String file) {
-        return new BringException(file + " is " + words + "; that is not read yet", picture ? SAVE_AS_PNG : SAVE_AS_SVG);
+        return new BringException(
+                file + " is " + words + "; that is not read yet", picture ? SAVE_AS_PNG : SAVE_AS_SVG);
     }
 }

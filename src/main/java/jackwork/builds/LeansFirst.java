@@ -47,9 +47,9 @@ final class LeansFirst implements Mishap {
                         ? "not every press could be computed; " + coin.code() + " frees the lever under up to "
                                 + Words.number(most) + " N for certain"
                         : always
-                        ? coin.code() + " frees the lever also under a comfortable press"
-                        : coin.code() + " frees the lever under up to " + Words.number(most)
-                                + " N; pressed harder before, let go and press again",
+                                ? coin.code() + " frees the lever also under a comfortable press"
+                                : coin.code() + " frees the lever under up to " + Words.number(most)
+                                        + " N; pressed harder before, let go and press again",
                 status == Status.PASS
                         ? ""
                         : "Let the tooth press nearer the bucket's pivot, or smooth and wax tooth and strut; and tell the"

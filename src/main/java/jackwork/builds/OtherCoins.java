@@ -59,8 +59,8 @@ final class OtherCoins implements Mishap {
                         + (harmless
                                 ? next + " after it does, and both are thrown"
                                 : after.computed()
-                                ? "with " + next + " after it " + Visitor.missed(after)
-                                : "what comes of " + next + " after it could not be computed"));
+                                        ? "with " + next + " after it " + Visitor.missed(after)
+                                        : "what comes of " + next + " after it could not be computed"));
     }
 
     private static Finding finding(Visitor visitor, String name, Status status, String why) {

@@ -35,7 +35,9 @@ final class TwoCoins implements Mishap {
                         : result.computed() && staysIn
                                 ? "one of them stays, and the next press costs nothing"
                                 : Visitor.missed(result),
-                status == Status.PASS || !result.computed() ? "" : "Leave a second coin no room: shorten the floor, or bring the slot lower.",
+                status == Status.PASS || !result.computed()
+                        ? ""
+                        : "Leave a second coin no room: shorten the floor, or bring the slot lower.",
                 "the whole visit in time, as numbered, coins 0.4 s apart",
                 List.of());
     }

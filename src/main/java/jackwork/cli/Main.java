@@ -58,7 +58,8 @@ public final class Main implements Runnable {
                     + " set one that knows all, as LC_ALL=C.UTF-8, and try again");
             return Outcome.BAD_INPUT;
         }
-        return Outcome.delivered(line.setExecutionExceptionHandler(new Outcome()).execute(arguments));
+        return Outcome.delivered(
+                line.setExecutionExceptionHandler(new Outcome()).execute(arguments));
     }
 
     private static String name(Class<?> command) {

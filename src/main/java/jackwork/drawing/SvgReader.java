@@ -112,7 +112,8 @@ public final class SvgReader {
 
     /** An outline of very many points, as traced pictures have, with as few as stay within {@link #THINNED} of them. */
     private static Outline thinned(Outline outline) {
-        int points = outline.outer().size() + outline.holes().stream().mapToInt(List::size).sum();
+        int points = outline.outer().size()
+                + outline.holes().stream().mapToInt(List::size).sum();
         return points > FEW ? outline.simplified(THINNED / 2) : outline;
     }
 

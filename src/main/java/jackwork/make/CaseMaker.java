@@ -32,6 +32,7 @@ final class CaseMaker {
     private static final double OVERHANG = 4;
     /** Width of a corner's foot, mm. */
     private static final double FOOT = 15;
+
     static final String DOOR = "case-door";
 
     /** The door's frame reaches so far under the wall and so far into the opening, mm. */

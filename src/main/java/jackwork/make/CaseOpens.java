@@ -64,7 +64,8 @@ final class CaseOpens {
 
     private static Finding jam(CaseEntry entry) {
         int held = entry.screws().size();
-        // Screws let go of the works; whether those then pass out of the case takes a plan of assembly, which is not computed.
+        // Screws let go of the works; whether those then pass out of the case takes a plan of assembly, which is not
+        // computed.
         Status status = entry.screwed() ? Status.PASS : worksComeOut(entry) ? Status.OPEN : Status.FAIL;
         return new Finding(
                 "jam-reached",
@@ -78,7 +79,8 @@ final class CaseOpens {
                 switch (status) {
                     case PASS -> "nuts hold the panels: the case comes apart";
                     case OPEN ->
-                        held + " screws hold the works; whether the works come out of the case once those are loose is not"
+                        held
+                                + " screws hold the works; whether the works come out of the case once those are loose is not"
                                 + " computed yet";
                     default -> "the works are glued in";
                 },
@@ -86,7 +88,8 @@ final class CaseOpens {
                     case PASS -> "";
                     case OPEN ->
                         "Before you glue, put case and works together dry, and try whether the works come out again.";
-                    default -> "Hold the works with two screws or more to the near wall, or the panels with caught nuts.";
+                    default ->
+                        "Hold the works with two screws or more to the near wall, or the panels with caught nuts.";
                 },
                 "screws through the near wall: " + held
                         + (entry.screwed() ? "; panels held by nuts" : "; the way out of the case is not computed"),

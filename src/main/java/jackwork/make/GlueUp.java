@@ -325,8 +325,9 @@ public final class GlueUp {
                         + " wall (1) last.",
                 how));
         if (housing.panels().stream().anyMatch(panel -> panel.name().equals(CaseMaker.DOOR))) {
-            panels.add("The door's frame (8) behind the opening of the far wall, the door (7) into it, the button (9) on an M3"
-                    + " screw so that it just turns.");
+            panels.add(
+                    "The door's frame (8) behind the opening of the far wall, the door (7) into it, the button (9) on an M3"
+                            + " screw so that it just turns.");
         }
         steps.add(step(
                 "The case",

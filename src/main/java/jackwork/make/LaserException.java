@@ -26,7 +26,8 @@ public final class LaserException extends MakeException {
     }
 
     static LaserException of(String piece, double kerf, InvalidOutlineException why) {
-        return new LaserException("workshop.yaml: laser.kerf reads " + kerf + " mm, and with the beam led so beside its edge "
-                + piece + " is no whole outline any more (" + why.getMessage() + "); expected the width of a cut");
+        return new LaserException(
+                "workshop.yaml: laser.kerf reads " + kerf + " mm, and with the beam led so beside its edge " + piece
+                        + " is no whole outline any more (" + why.getMessage() + "); expected the width of a cut");
     }
 }

@@ -166,7 +166,9 @@ final class Leaflets {
                                 "- the moment of its gesture, lever down",
                                 "- a coin at the slot, a hand for size",
                                 "- the works through the open case",
-                                hasDoor(design) ? "- the door open, coins in a heap" : "- the coins that it has taken, in a heap",
+                                hasDoor(design)
+                                        ? "- the door open, coins in a heap"
+                                        : "- the coins that it has taken, in a heap",
                                 "- one detail that shows the hand: paint, cloth, grain",
                                 "- ten seconds of film: coin, press, gesture, coin falling"),
                         null),

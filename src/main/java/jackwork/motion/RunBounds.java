@@ -48,7 +48,9 @@ final class RunBounds {
     /** Whether the last attempt strained the joints so much that a shorter step must do. */
     boolean isCoarse() {
         return !stepSettled
-                || stepClosure > MOST_CLOSURE / 2 || stepOverlap > MOST_OVERLAP / 2 || stepResidual > MOST_MISS / 2;
+                || stepClosure > MOST_CLOSURE / 2
+                || stepOverlap > MOST_OVERLAP / 2
+                || stepResidual > MOST_MISS / 2;
     }
 
     /** Takes the step in. */

@@ -87,13 +87,17 @@ final class PartMaker {
                 .forEach((name, cam) -> made.put(
                         cam.part(),
                         PartException.unless(
-                                cam.part(), "the numbers of cam " + name, () -> Cams.profile(design, works, name, cam)
+                                cam.part(),
+                                "the numbers of cam " + name,
+                                () -> Cams.profile(design, works, name, cam)
                                         .outline(Cams.centre(design, works, name, cam), CAM_CORNERS))));
         works.pawls()
                 .forEach((name, pawl) -> made.put(
                         pawl.wheel(),
                         PartException.unless(
-                                pawl.wheel(), "the numbers of pawl " + name, () -> LinkMaker.wheel(pawl)
+                                pawl.wheel(),
+                                "the numbers of pawl " + name,
+                                () -> LinkMaker.wheel(pawl)
                                         .outline(
                                                 Places.at(design, works, pawl.at(), name),
                                                 LinkMaker.firstTooth(pawl)))));

@@ -40,8 +40,8 @@ class NotComputedTest {
 
     @Test
     void nothingOfItIsKept() {
-        CycleResult result = new CycleResult(
-                Map.of(CycleStage.LANDS, 0.1), Map.of(CycleStage.FREES, 0.4), false, 0, 0, 0, 7);
+        CycleResult result =
+                new CycleResult(Map.of(CycleStage.LANDS, 0.1), Map.of(CycleStage.FREES, 0.4), false, 0, 0, 0, 7);
         assertThat(result.times()).isEmpty();
         assertThat(result.nearest()).isEmpty();
         assertThat(result.passes()).isFalse();
@@ -53,7 +53,9 @@ class NotComputedTest {
         BuildRun run = new BuildRun(subject.assembly(), subject.coins().subList(0, 1), 10, 1);
         List<BuildResult> results = new ArrayList<>(run.run(2, done -> {}).results());
         BuildResult.Trial first = results.get(0).coins().get(0);
-        results.set(0, new BuildResult(0, List.of(new BuildResult.Trial(first.coin(), Optional.empty(), false, Double.NaN))));
+        results.set(
+                0,
+                new BuildResult(0, List.of(new BuildResult.Trial(first.coin(), Optional.empty(), false, Double.NaN))));
         BuildReport report = BuildReport.of(
                 1, subject.coins().subList(0, 1), Unknowns.of(subject.assembly()), quantiles(10), List.copyOf(results));
         assertThat(report.passes() + report.notComputed()).isEqualTo(10);
@@ -61,7 +63,8 @@ class NotComputedTest {
         assertThat(report.causes()).isEmpty();
         assertThat(report.words()).contains("1 could not be computed and count as neither");
         assertThat(report.matters()).isNotEmpty().allMatch(matter -> Double.isFinite(matter.correlation()));
-        assertThat(report.conditions().get(0).builds()).isEqualTo(report.conditions().get(0).passes());
+        assertThat(report.conditions().get(0).builds())
+                .isEqualTo(report.conditions().get(0).passes());
     }
 
     /** Build i has every number at the same rank, the first one lowest. */

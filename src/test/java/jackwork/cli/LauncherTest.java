@@ -82,7 +82,10 @@ class LauncherTest {
     void whatTheLocaleHasLostIsTold() throws IOException, InterruptedException {
         Path workshop = DemoCopy.with(folder.resolve("V\u00f6gel"), "heron");
         Child child = Child.start(
-                List.of("env", "LC_ALL=C"), Main.class, "check", workshop.resolve("heron").toString());
+                List.of("env", "LC_ALL=C"),
+                Main.class,
+                "check",
+                workshop.resolve("heron").toString());
         assertThat(child.rest()).contains("this system's locale does not know", "LC_ALL=C.UTF-8");
         assertThat(child.process().waitFor()).isEqualTo(Outcome.BAD_INPUT);
     }
