@@ -4,9 +4,14 @@ setlocal
 set "HOME_DIR=%~dp0"
 set "JAVA=java"
 if defined JAVA_HOME set "JAVA=%JAVA_HOME%\bin\java"
-"%JAVA%" -version >nul 2>&1
-if errorlevel 1 (
-  echo Jackwork needs a Java development kit, 17 or later. Install any, and try again. 1>&2
+rem Which Java it is, asked at every start: an older one would end with 1, which says that a design fails.
+set "VERSION="
+for /f "tokens=2,3" %%a in ('""%JAVA%" -version 2^>^&1"') do if "%%a"=="version" if not defined VERSION set "VERSION=%%~b"
+set "MAJOR=0"
+for /f "tokens=1 delims=.-+_" %%m in ("%VERSION%") do set "MAJOR=%%m"
+if %MAJOR% LSS 17 (
+  echo Jackwork needs a Java development kit, 17 or later; found: %VERSION% 1>&2
+  echo Install any, say where in JAVA_HOME, and try again. 1>&2
   pause
   exit /b 3
 )

@@ -388,7 +388,7 @@ export type Verdict = "works" | "doubtful" | "fails";
 
 export type Topic = "stays-together" | "full-stroke" | "locks-by-friction" | "comes-back" | "runs-ahead" | "finger-force" | "gesture-reached" | "arm-play" | "string-overpulled" | "string-pulls" | "cloth-spans" | "rider-stays" | "parts-clash" | "pins-bear" | "teeth-thick" | "teeth-clear" | "cam-steep" | "cam-undercut" | "coin-fits-slot" | "coin-leans" | "coin-lands" | "coin-trips" | "coin-bridges" | "gate-locks" | "coin-thrown-clear" | "bucket-resets" | "bucket-twist" | "catch-frees" | "catch-overlap" | "catch-holds" | "leans-along" | "leans-across" | "heap" | "fits-sheet" | "thinnest-neck" | "smallest-part" | "case-bars" | "money-out" | "jam-reached" | "builds" | "leans-first" | "shove" | "jiggle" | "two-coins" | "other" | "pay-cost" | "pay-minutes" | "pay-builds" | "pay-batch" | "pay-price";
 
-export type Status = "pass" | "doubtful" | "fail";
+export type Status = "pass" | "open" | "doubtful" | "fail";
 
 export interface Where {
   part: string | null;

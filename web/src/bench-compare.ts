@@ -7,7 +7,7 @@ import { fieldUnit, fieldValue, told } from "./units.js";
 
 /** The design as it stands, not frozen. */
 const NOW = 0;
-const MARKS: Record<string, string> = { pass: "✓", doubtful: "?", fail: "✗" };
+const MARKS: Record<string, string> = { pass: "✓", open: "○", doubtful: "?", fail: "✗" };
 
 /** Two states of a design beside each other: pictures, numbers, findings. */
 class BenchCompare extends BenchPart {

@@ -4,7 +4,7 @@ import { send } from "./bring-file.js";
 import { Figure } from "./bring-model.js";
 import { Ruler, sizePanel } from "./bring-ruler.js";
 import { sheet, type SheetState } from "./bring-sheet.js";
-import { standing, standPanel, type StandState } from "./bring-stand.js";
+import { type StandGrip, standing, standPanel, type StandState } from "./bring-stand.js";
 import { partList, partPanel, pointList, pointPanel } from "./bring-steps.js";
 
 const STEPS = ["Size", "Parts", "Points", "On its box"] as const;
@@ -28,6 +28,7 @@ class BringNew extends LitElement {
   private readonly ruler = new Ruler();
   private attempt: Attempt | null = null;
   private stroke = 0;
+  private grip: StandGrip | null = null;
   private asked = 0;
 
   protected override createRenderRoot(): HTMLElement {
@@ -240,6 +241,12 @@ class BringNew extends LitElement {
     return {
       attempt: this.attempt,
       stroke: this.stroke,
+      grip: this.grip,
+      take: (grip) => {
+        this.grip = grip;
+        this.requestUpdate();
+        if (!grip) void this.look();
+      },
       said: () => void this.look(),
       pull: (stroke) => {
         this.stroke = stroke;
@@ -252,7 +259,8 @@ class BringNew extends LitElement {
         figure.placed = true;
         this.attempt = this.attempt ? { ...this.attempt, scene: null, motion: null } : null;
         this.requestUpdate();
-        void this.look(250);
+        // In the hand it is not tried: what is answered would stand beside it, and shift it.
+        if (!this.grip) void this.look(250);
       },
       go: (about) => this.show(about),
     };
@@ -270,12 +278,13 @@ class BringNew extends LitElement {
   /** Tries what was said so far; only the newest answer counts. */
   private async look(wait = 0): Promise<void> {
     const ask = ++this.asked;
+    if (this.grip) return;
     if (wait > 0) await new Promise((ready) => setTimeout(ready, wait));
     const { figure } = this;
     if (ask !== this.asked || !figure) return;
     await this.try(async () => {
       const attempt = await post<Attempt>("/api/bring/attempt", figure.plan);
-      if (ask !== this.asked) return;
+      if (ask !== this.asked || this.grip) return;
       this.attempt = attempt;
       figure.shift = attempt.shift;
     });

@@ -7,11 +7,20 @@ import { sceneDrawing } from "./scene.js";
 
 const MARGIN = 12;
 
+/** The figure in the hand: where it was taken, and the view as it was then, which stays until it is let go. */
+export interface StandGrip {
+  pointer: number;
+  room: Scene["bounds"];
+  offset: Pair;
+}
+
 /** What the last step answers to. */
 export interface StandState {
   attempt: Attempt | null;
   /** 0 at rest to 1 fully pressed. */
   stroke: number;
+  grip: StandGrip | null;
+  take(grip: StandGrip | null): void;
   said(): void;
   pull(stroke: number): void;
   move(shift: Pair): void;
@@ -22,14 +31,22 @@ export interface StandState {
 export function standing(figure: Figure, grounds: Grounds, state: StandState): TemplateResult {
   const box = grounds.boxes.find((b) => b.id === figure.box);
   const scene = state.attempt?.scene ?? null;
-  const room = bounds(figure, box, scene);
-  const drag = (event: PointerEvent): void => {
-    const target = event.currentTarget as SVGElement;
+  // Fitted anew to a figure that is being dragged, the view would run away from under the hand.
+  const room = state.grip?.room ?? bounds(figure, box, scene);
+  const take = (event: PointerEvent): void => {
     const at = placeOf(event);
-    if (!at || !target.hasPointerCapture(event.pointerId)) return;
-    const from = JSON.parse(target.dataset.from ?? "[0,0]") as Pair;
-    target.dataset.from = JSON.stringify(at);
-    state.move([figure.shift[0] + at[0] - from[0], figure.shift[1] + at[1] - from[1]]);
+    if (!at || event.button !== 0) return;
+    (event.currentTarget as SVGElement).setPointerCapture(event.pointerId);
+    state.take({ pointer: event.pointerId, room, offset: [figure.shift[0] - at[0], figure.shift[1] - at[1]] });
+  };
+  const drag = (event: PointerEvent): void => {
+    const at = placeOf(event);
+    const { grip } = state;
+    if (!at || grip?.pointer !== event.pointerId) return;
+    state.move([at[0] + grip.offset[0], at[1] + grip.offset[1]]);
+  };
+  const letGo = (event: PointerEvent): void => {
+    if (state.grip?.pointer === event.pointerId) state.take(null);
   };
   const keys = (event: KeyboardEvent): void => {
     const by = { ArrowLeft: [-1, 0], ArrowRight: [1, 0], ArrowUp: [0, 1], ArrowDown: [0, -1] }[event.key];
@@ -51,13 +68,10 @@ export function standing(figure: Figure, grounds: Grounds, state: StandState): T
       <g class="on-box ${scene ? "made" : ""}" tabindex="0" role="group" aria-label="The figure; the arrow keys move it on its box"
         transform=${`translate(${figure.shift[0]} ${figure.shift[1]})`}
         @keydown=${keys}
-        @pointerdown=${(e: PointerEvent) => {
-          const at = placeOf(e);
-          const target = e.currentTarget as SVGElement;
-          if (at) target.dataset.from = JSON.stringify(at);
-          target.setPointerCapture(e.pointerId);
-        }}
-        @pointermove=${drag}>
+        @pointerdown=${take}
+        @pointermove=${drag}
+        @pointerup=${letGo}
+        @pointercancel=${letGo}>
         ${[...figure.parts]
           .sort((a, b) => a.layer - b.layer)
           .map((part) => svg`<path class="outline is-part" d=${path(figure.rings(part))}></path>`)}

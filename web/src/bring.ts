@@ -1,4 +1,5 @@
 import { html, LitElement, type PropertyValues, type TemplateResult } from "lit";
+import { keyed } from "lit/directives/keyed.js";
 import { designPath, type DesignView, get, type Grounds, type Made, post, type Starts, type Workshop } from "./api.js";
 import "./bring-new.js";
 import "./bring-redraw.js";
@@ -10,12 +11,21 @@ const SVG = /\.svg$/i;
 
 /** The way to a new design: a drawing or picture dropped anywhere on the page, or something to begin from. */
 class Bring extends LitElement {
-  static override properties = { desk: { attribute: false }, showing: { state: true }, problem: { state: true } };
+  static override properties = {
+    desk: { attribute: false },
+    showing: { state: true },
+    problem: { state: true },
+    waiting: { state: true },
+  };
 
   desk: Desk | null = null;
   private showing: Showing = "starts";
   private problem = "";
   private file: File | null = null;
+  /** Another file, dropped while one is being brought in. */
+  private waiting: File | null = null;
+  /** Which of the files brought in so far this is. */
+  private turn = 0;
   private starts: Starts | null = null;
   private grounds: Grounds | null = null;
   private from = "";
@@ -46,19 +56,35 @@ class Bring extends LitElement {
     if (!file) return;
     event.preventDefault();
     this.open();
-    this.take(file);
+    this.offer(file);
   };
 
   private get dialog(): HTMLDialogElement | null {
     return this.querySelector("dialog");
   }
 
+  /** What was begun and closed is there again as it was left. */
   private open(): void {
     if (this.dialog?.open) return;
-    this.showing = "starts";
-    this.file = null;
     this.dialog?.showModal();
+    if (!this.begun) void this.fetchStarts();
+  }
+
+  /** Whether a file is being brought in. */
+  private get begun(): boolean {
+    return this.showing !== "starts";
+  }
+
+  private beginAnew(): void {
+    this.showing = "starts";
+    this.file = this.waiting = null;
     void this.fetchStarts();
+  }
+
+  /** What is begun is not put away for another file without a question. */
+  private offer(file: File): void {
+    if (this.begun) this.waiting = file;
+    else this.take(file);
   }
 
   private async fetchStarts(): Promise<void> {
@@ -74,6 +100,8 @@ class Bring extends LitElement {
   /** A drawing may be a new design or the open one drawn again; a picture is always new. */
   private take(file: File): void {
     this.file = file;
+    this.waiting = null;
+    this.turn += 1;
     this.showing = SVG.test(file.name) && this.desk?.view ? "which" : "new";
   }
 
@@ -83,14 +111,32 @@ class Bring extends LitElement {
   }
 
   protected override render(): TemplateResult {
-    return html`<button type="button" class="open-bring" @click=${() => this.open()}>New design or drawing</button>
-      <dialog class="bring" aria-label="New design or drawing" @close=${() => (this.showing = "starts")}>
+    return html`<button type="button" class="open-bring" @click=${() => this.open()}>
+        ${this.begun && this.file ? `Go on with ${this.file.name}` : "New design or drawing"}
+      </button>
+      <dialog class="bring" aria-label="New design or drawing" @close=${() => this.requestUpdate()}>
         <div class="bring-head">
           <h2 tabindex="-1">${this.heading}</h2>
-          <button type="button" class="plain close" @click=${() => this.dialog?.close()}>Close</button>
+          <span class="buttons">
+            ${this.begun ? html`<button type="button" class="plain anew" @click=${() => this.beginAnew()}>Begin with something else</button>` : ""}
+            <button type="button" class="plain close" @click=${() => this.dialog?.close()}>
+              ${this.begun ? "Close, and go on later" : "Close"}
+            </button>
+          </span>
         </div>
-        ${this.problem ? html`<pre class="problem" role="alert">${this.problem}</pre>` : ""} ${this.shown()}
+        ${this.problem ? html`<pre class="problem" role="alert">${this.problem}</pre>` : ""} ${this.question()}
+        <div ?hidden=${this.waiting !== null}>${keyed(this.turn, this.shown())}</div>
       </dialog>`;
+  }
+
+  private question(): TemplateResult | string {
+    const { waiting } = this;
+    if (!waiting) return "";
+    return html`<p class="say">${this.file?.name ?? "A drawing"} is still being brought in.</p>
+      <p class="buttons">
+        <button type="button" class="apply go-on" @click=${() => (this.waiting = null)}>Go on with it</button>
+        <button type="button" class="instead" @click=${() => this.take(waiting)}>Put it away, and begin with ${waiting.name}</button>
+      </p>`;
   }
 
   private get heading(): string {
@@ -181,6 +227,8 @@ class Bring extends LitElement {
     if (!desk) return;
     this.dialog?.close();
     this.from = "";
+    this.showing = "starts";
+    this.file = this.waiting = null;
     desk.workshop = await get<Workshop>("/api/workshop");
     if (id === desk.chosen) desk.show(await get<DesignView>(designPath(id)));
     else location.hash = desk.address(id, "");

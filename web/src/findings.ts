@@ -3,7 +3,7 @@ import { repeat } from "lit/directives/repeat.js";
 import type { Finding, Ground, Remedy, Report, Sentence, Status } from "./api.js";
 import { fieldUnit, fieldValue, told } from "./units.js";
 
-const MARK: Record<Status, string> = { pass: "✓", doubtful: "?", fail: "✗" };
+const MARK: Record<Status, string> = { pass: "✓", open: "○", doubtful: "?", fail: "✗" };
 
 export interface FindingActions {
   show(finding: Finding): void;

@@ -135,7 +135,7 @@ class JackworkPage extends LitElement {
   /** What is to be known besides: that Jackwork is away, that something changed elsewhere, whose change is to stay. */
   private told(): TemplateResult {
     const { away, choice, note, shut, unsaved } = this.desk;
-    return html`
+    return html`<div class="all-told">
       ${away
         ? html`<p class="told away" role="alert">
             ${shut
@@ -157,7 +157,7 @@ class JackworkPage extends LitElement {
             <button type="button" class="plain" @click=${this.heard}>Close</button>
           </p>`
         : ""}
-    `;
+    </div>`;
   }
 
   private readonly heard = (): void => {

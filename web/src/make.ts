@@ -12,7 +12,11 @@ import { hand } from "./make-hand.js";
 import { Making } from "./making.js";
 import type { Room } from "./rooms.js";
 
-const VERDICT = { works: "It can be made.", doubtful: "It can be made, but not for certain.", fails: "It cannot be made so." };
+const VERDICT = {
+  works: "Nothing was found against making it.",
+  doubtful: "It can perhaps be made: something is doubtful.",
+  fails: "It cannot be made so.",
+};
 
 /** What is shown, by the ids of its headings. */
 const JUMPS = [
@@ -57,6 +61,12 @@ class MakeRoom extends LitElement {
     return html`<main class="making">
       <section class="making-head" aria-label="What is to be made" aria-busy=${making.waiting}>
         <h2 class="verdict ${verdict}" role="status">${VERDICT[verdict]}</h2>
+        ${verdict === "fails"
+          ? ""
+          : html`<p class="not-computed">
+              Not computed yet: whether it can be put together in some order, and whether the works come out of the case again. Try both
+              dry, before you glue.
+            </p>`}
         ${making.problem ? html`<pre class="problem" role="alert">${making.problem}</pre>` : ""}
         ${troubles(view, this.actions)} ${hand(making, view)}
         <p class="quiet working" role="status">${making.waiting ? "Working it out …" : ""}</p>

@@ -1,6 +1,6 @@
 import type { Body, DesignView, Finding, Glimpse, Report, Status, Step, Typed } from "./api.js";
 
-const RANK: Record<Status, number> = { fail: 2, doubtful: 1, pass: 0 };
+const RANK: Record<Status, number> = { fail: 3, doubtful: 2, open: 1, pass: 0 };
 
 /**
  * A saved design with what a glimpse tells: parts, pictures and cloth that it leaves
@@ -15,7 +15,7 @@ export function merged(view: DesignView, glimpse: Glimpse): DesignView {
     ...view.report,
     motion: glimpse.motion,
     findings,
-    verdict: worst === 2 ? "fails" : worst === 1 ? "doubtful" : "works",
+    verdict: worst === RANK.fail ? "fails" : worst === RANK.doubtful ? "doubtful" : "works",
   };
   const { pictures, cloths } = view.scene;
   return { ...view, scene: { ...glimpse.scene, bodies, pictures, cloths }, report };

@@ -55,8 +55,9 @@ final class BringReader {
 
     /** @throws DrawingException when it cannot be read */
     static Candidates candidates(String file, byte[] bytes, double scale) {
-        if (bytes.length > 3 && (bytes[0] & 0xff) == 0xff && (bytes[1] & 0xff) == 0xd8) {
-            throw new BringException(file + " is a JPEG picture", "Save it as PNG: its edges stay sharp there.");
+        Optional<OtherKind> other = OtherKind.of(bytes);
+        if (other.isPresent()) {
+            throw other.get().refused(file);
         }
         return SvgCandidates.read(file, bytes, scale);
     }

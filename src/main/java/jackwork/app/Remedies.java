@@ -61,6 +61,17 @@ public final class Remedies {
         NUMBERS.put(Topic.HEAP, Pattern.compile("box\\.coin-works\\.cash-room\\..*"));
     }
 
+    /**
+     * By how much a number that is 0 is moved, by its unit: no share of it leads away from there. Lengths and angles the
+     * other way as well.
+     */
+    private static final Map<String, double[]> STEPS = Map.of(
+            "mm", new double[] {0.2, 0.5, 1, 2, 3, 5, 8},
+            "deg", new double[] {0.5, 1, 2, 5, 10, 15, 20},
+            "g", new double[] {0.5, 1, 2, 3, 5, 8, 12, 16, 20, 30, 40, 60, 80});
+
+    private static final double[] OTHER_STEPS = {0.01, 0.02, 0.05, 0.1, 0.2, 0.5, 1};
+
     /** Shares of a number that are tried, the least change first; of whole numbers the nearest. */
     private static final double[] SHARES = {1.1, 0.9, 1.2, 0.8, 1.35, 0.7, 1.5, 0.6, 1.75, 0.5, 2, 0.35, 2.5, 3, 4};
 
@@ -104,9 +115,9 @@ public final class Remedies {
     }
 
     private static String remedyJson(Design design, String finding, List<Finding> before) {
-        for (double share : SHARES) {
+        for (int round = 0; round < SHARES.length; round++) {
             for (Adjustable.Setting number : numbers(design, finding)) {
-                double value = value(number, share);
+                double value = value(number, round);
                 if (value != number.value() && settles(design, number.path(), value, finding, before)) {
                     return Json.compact(new Remedy(
                             finding,
@@ -133,7 +144,11 @@ public final class Remedies {
         return Measure.of(value, number.unit()).to(point < 0 ? 0 : written.length() - point - 1);
     }
 
-    private static double value(Adjustable.Setting number, double share) {
+    private static double value(Adjustable.Setting number, int round) {
+        if (number.value() == 0) {
+            return fromNothing(number, round);
+        }
+        double share = SHARES[round];
         double value = number.value() * share;
         if (number.whole()) {
             double next = share > 1 ? Math.ceil(value) : Math.floor(value);
@@ -141,6 +156,20 @@ public final class Remedies {
         }
         double step = Math.pow(10, Math.floor(Math.log10(Math.max(1e-9, Math.abs(value)))) - 1);
         return Math.rint(value / step) * step;
+    }
+
+    /** Steps away from 0, the least first; of whole numbers 1, 2 and so on. 0 once there are no more. */
+    private static double fromNothing(Adjustable.Setting number, int round) {
+        if (number.whole()) {
+            return round + 1;
+        }
+        double[] steps = STEPS.getOrDefault(number.unit(), OTHER_STEPS);
+        boolean bothWays = number.unit().equals("mm") || number.unit().equals("deg");
+        int at = bothWays ? round / 2 : round;
+        if (at >= steps.length) {
+            return 0;
+        }
+        return bothWays && round % 2 == 1 ? -steps[at] : steps[at];
     }
 
     private static boolean settles(Design design, String path, double value, String finding, List<Finding> before) {

@@ -28,6 +28,7 @@ record Report(
 
     enum Status {
         PASS,
+        OPEN,
         DOUBTFUL,
         FAIL
     }

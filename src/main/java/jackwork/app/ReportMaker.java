@@ -143,7 +143,7 @@ final class ReportMaker {
 
     private static Report.Verdict verdict(Status status) {
         return switch (status) {
-            case PASS -> Report.Verdict.WORKS;
+            case PASS, OPEN -> Report.Verdict.WORKS;
             case DOUBTFUL -> Report.Verdict.DOUBTFUL;
             case FAIL -> Report.Verdict.FAILS;
         };

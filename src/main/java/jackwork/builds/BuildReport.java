@@ -16,7 +16,7 @@ import org.hipparchus.stat.correlation.SpearmansCorrelation;
  * What came of all builds.
  *
  * @param passes builds in which every coin passes
- * @param notComputed builds in which no coin failed but some run left the stepper's bounds: no passes, no failures
+ * @param notComputed builds in which no coin failed but some run is not computed: no passes, no failures
  * @param rate share of all builds that pass
  * @param interval of that share
  * @param passesByCoin by the coin's code
@@ -70,7 +70,7 @@ public record BuildReport(
             }
             if (result.passes()) {
                 passes++;
-            } else if (result.cause().isEmpty()) {
+            } else if (result.isOpen()) {
                 notComputed++;
             }
             result.cause().ifPresent(cause -> causes.merge(cause, 1, Integer::sum));
@@ -114,7 +114,7 @@ public record BuildReport(
         int passes = 0;
         for (int i = 0; i < results.size(); i++) {
             double share = most ? 1 - quantiles[i][d] : quantiles[i][d];
-            if (share < 1.0 / 3) {
+            if (share < 1.0 / 3 && !results.get(i).isOpen()) {
                 builds++;
                 passes += results.get(i).passes() ? 1 : 0;
             }
@@ -122,18 +122,23 @@ public record BuildReport(
         return new Condition(name, builds, passes);
     }
 
-    private static List<Matter> matters(List<Unknown> unknowns, double[][] quantiles, List<BuildResult> results) {
+    private static List<Matter> matters(List<Unknown> unknowns, double[][] quantiles, List<BuildResult> all) {
         List<Matter> matters = new ArrayList<>();
+        List<BuildResult> results =
+                all.stream().filter(result -> !Double.isNaN(result.margin())).toList();
+        if (results.size() < 3) {
+            return matters;
+        }
         double[] margin = results.stream().mapToDouble(BuildResult::margin).toArray();
         double first = margin[0];
         boolean varies = java.util.Arrays.stream(margin).anyMatch(m -> m != first);
-        if (results.size() < 3 || !varies) {
+        if (!varies) {
             return matters;
         }
         double[] number = new double[margin.length];
         for (int d = 0; d < unknowns.size(); d++) {
             for (int i = 0; i < margin.length; i++) {
-                number[i] = quantiles[i][d];
+                number[i] = quantiles[results.get(i).number()][d];
             }
             double correlation = new SpearmansCorrelation().correlation(number, margin);
             matters.add(new Matter(
@@ -165,6 +170,6 @@ public record BuildReport(
                 100 * interval.high(),
                 guesses,
                 unknowns,
-                notComputed == 0 ? "" : "; " + notComputed + " could not be computed and count as none");
+                notComputed == 0 ? "" : "; " + notComputed + " could not be computed and count as neither");
     }
 }

@@ -16,8 +16,9 @@ public record BuildResult(int number, List<Trial> coins) {
      *
      * @param coin its code
      * @param cause of its failing; empty when it passes or is not computed
-     * @param computed false when the run left the stepper's bounds
-     * @param margin positive passes; how near the first missed stage came, or how much of its time was left
+     * @param computed false when the run left the stepper's bounds, or its friction did not settle
+     * @param margin positive passes; how near the first missed stage came, or how much of its time was left; not a
+     *     number when it is not computed
      */
     public record Trial(String coin, Optional<Cause> cause, boolean computed, double margin) {
 
@@ -35,7 +36,12 @@ public record BuildResult(int number, List<Trial> coins) {
         return coins.stream().flatMap(trial -> trial.cause().stream()).findFirst();
     }
 
-    /** The least of all coins. */
+    /** Whether nothing is known of it: no coin fails, and some run is not computed. */
+    public boolean isOpen() {
+        return !passes() && cause().isEmpty();
+    }
+
+    /** The least of all coins; not a number when some run is not computed. */
     public double margin() {
         return coins.stream().mapToDouble(Trial::margin).min().orElse(Double.NaN);
     }

@@ -56,7 +56,10 @@ final class BuildTrial {
         CycleResult cycle = cycle(build, rig, coin, watcher);
         Optional<Cause> cause = cycle.computed() ? cycle.firstMissed().map(Cause::of) : Optional.empty();
         BuildResult.Trial trial = new BuildResult.Trial(
-                coin.code(), cause, cycle.computed(), Math.min(margin(cycle), cycle.passes() ? twist : 0));
+                coin.code(),
+                cause,
+                cycle.computed(),
+                cycle.computed() ? Math.min(margin(cycle), cycle.passes() ? twist : 0) : Double.NaN);
         return new Watched(trial, Optional.of(cycle));
     }
 

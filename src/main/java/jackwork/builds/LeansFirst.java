@@ -27,17 +27,18 @@ final class LeansFirst implements Mishap {
         Coin coin = visitor.lightest();
         double low = 0;
         double high = visitor.comfortable().force();
-        boolean always = frees(visitor, coin, high);
+        Tries tries = new Tries(visitor, coin);
+        boolean always = tries.frees(high);
         for (int i = 0; i < HALVINGS && !always; i++) {
             double middle = (low + high) / 2;
-            if (frees(visitor, coin, middle)) {
+            if (tries.frees(middle)) {
                 low = middle;
             } else {
                 high = middle;
             }
         }
         double most = always ? high : low;
-        Status status = most >= RESTS ? Status.PASS : Status.DOUBTFUL;
+        Status status = tries.computed && most >= RESTS ? Status.PASS : Status.DOUBTFUL;
         return List.of(new Finding(
                 Topic.LEANS_FIRST,
                 "",
@@ -48,12 +49,17 @@ final class LeansFirst implements Mishap {
                 most - RESTS,
                 "N",
                 new Where("strut", 0.0, visitor.assembly.coinWorks().strut()),
-                always
-                        ? say("{} frees the lever also under a comfortable press", coin.code())
-                        : say(
-                                "{} frees the lever under up to {}; pressed harder before, let go and press again",
+                !tries.computed
+                        ? say(
+                                "not every press could be computed; {} frees the lever under up to {} for certain",
                                 coin.code(),
-                                newtons(most)),
+                                newtons(most))
+                        : always
+                                ? say("{} frees the lever also under a comfortable press", coin.code())
+                                : say(
+                                        "{} frees the lever under up to {}; pressed harder before, let go and press again",
+                                        coin.code(),
+                                        newtons(most)),
                 status == Status.PASS
                         ? Sentence.NOTHING
                         : say("Let the tooth press nearer the bucket's pivot, or smooth and wax tooth and strut;"
@@ -62,8 +68,23 @@ final class LeansFirst implements Mishap {
                         + " N of a finger that rests (a guess)"));
     }
 
-    private static boolean frees(Visitor visitor, Coin coin, double force) {
-        CycleResult result = visitor.leans(force, visitor.drop(coin));
-        return result.computed() && result.times().containsKey(CycleStage.FREES);
+    /** Presses of any force, one after the other. */
+    private static final class Tries {
+
+        private final Visitor visitor;
+        private final Coin coin;
+        /** Whether every one so far could be computed: one that could not says neither yes nor no. */
+        boolean computed = true;
+
+        Tries(Visitor visitor, Coin coin) {
+            this.visitor = visitor;
+            this.coin = coin;
+        }
+
+        boolean frees(double force) {
+            CycleResult result = visitor.leans(force, visitor.drop(coin));
+            computed &= result.computed();
+            return result.computed() && result.times().containsKey(CycleStage.FREES);
+        }
     }
 }

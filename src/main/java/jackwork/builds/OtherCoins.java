@@ -45,20 +45,33 @@ final class OtherCoins implements Mishap {
         if (alone.passes()) {
             return finding(visitor, name, Status.PASS, say("{} works it like a coin that is asked for", name));
         }
-        if (alone.computed() && alone.times().containsKey(CycleStage.FREES)) {
+        if (!alone.computed()) {
+            return finding(
+                    visitor, name, Status.DOUBTFUL, say("what comes of {} could not be computed", name));
+        }
+        if (alone.times().containsKey(CycleStage.FREES)) {
             Sentence why = say("{} frees the lever, and then {}", name, Visitor.missed(alone));
             return finding(visitor, name, Status.DOUBTFUL, why);
         }
         String next = visitor.lightest().code();
         CycleResult after = visitor.puts(drop, visitor.drop(visitor.lightest()));
-        boolean harmless = alone.computed() && after.passes();
+        boolean harmless = after.passes();
         return finding(
                 visitor,
                 name,
                 harmless ? Status.PASS : Status.DOUBTFUL,
                 harmless
                         ? say("{} does not free the lever; {} after it does, and both are thrown", name, next)
-                        : say("{} does not free the lever; with {} after it {}", name, next, Visitor.missed(after)));
+                        : after.computed()
+                                ? say(
+                                        "{} does not free the lever; with {} after it {}",
+                                        name,
+                                        next,
+                                        Visitor.missed(after))
+                                : say(
+                                        "{} does not free the lever; what comes of {} after it could not be computed",
+                                        name,
+                                        next));
     }
 
     private static Finding finding(Visitor visitor, String name, Status status, Sentence why) {

@@ -51,7 +51,7 @@ final class Shakes implements Mishap {
                         : computed
                                 ? say("jiggled and pressed it stays locked")
                                 : say("not every jiggle could be computed"),
-                status == Status.PASS
+                gives.isEmpty()
                         ? Sentence.NOTHING
                         : say("Add to the counterweight, or bring the bucket's centre nearer its pivot."),
                 "to and fro with up to " + Words.number(HARD / 1000)

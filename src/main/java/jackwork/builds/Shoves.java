@@ -44,7 +44,7 @@ final class Shoves implements Mishap {
                 "N",
                 new Where("strut", 0.0, visitor.assembly.coinWorks().strut()),
                 switch (status) {
-                    case PASS -> say("pushed with {} it stays locked, on a level table and one that leans", force);
+                    case PASS, OPEN -> say("pushed with {} it stays locked, on a level table and one that leans", force);
                     case DOUBTFUL -> say("a push of {} could not be computed", force);
                     case FAIL ->
                         say(
@@ -52,9 +52,9 @@ final class Shoves implements Mishap {
                                 force,
                                 degrees(at).bare());
                 },
-                status == Status.PASS
-                        ? Sentence.NOTHING
-                        : say("Let tooth and strut overlap more, or add to the counterweight."),
+                status == Status.FAIL
+                        ? say("Let tooth and strut overlap more, or add to the counterweight.")
+                        : Sentence.NOTHING,
                 "the push in time, as numbered, table at " + Words.number(tilt.low()) + ", "
                         + Words.number(tilt.value()) + " and " + Words.number(tilt.high()) + " degrees"));
     }

@@ -4,6 +4,7 @@ import jackwork.design.Design;
 import jackwork.design.DesignEdit;
 import jackwork.design.DesignException;
 import jackwork.design.DesignReader;
+import jackwork.motion.CycleStage;
 import jackwork.motion.MechanismException;
 import jackwork.parts.Assembler;
 import jackwork.parts.PartException;
@@ -181,6 +182,9 @@ public final class Tune {
                 .orElseThrow();
     }
 
+    /** As if the coin never got as far as into the works. */
+    private static final double NOT_COMPUTED = -CycleStage.values().length;
+
     /** Mean of the worst quarter of the margins. */
     private double worth(double[] values, int builds) {
         Map<String, Double> numbers = numbers(values);
@@ -193,7 +197,8 @@ public final class Tune {
         try {
             BuildReport report = report(DesignEdit.with(text, numbers), builds, seed);
             double[] margins = report.results().stream()
-                    .mapToDouble(BuildResult::margin)
+                    // What cannot be computed is nothing to aim at.
+                    .mapToDouble(result -> Double.isNaN(result.margin()) ? NOT_COMPUTED : result.margin())
                     .sorted()
                     .limit(builds / 4)
                     .toArray();

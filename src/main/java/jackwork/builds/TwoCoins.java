@@ -40,7 +40,7 @@ final class TwoCoins implements Mishap {
                         : result.computed() && staysIn
                                 ? say("one of them stays, and the next press costs nothing")
                                 : Sentence.plain(Visitor.missed(result)),
-                status == Status.PASS
+                status == Status.PASS || !result.computed()
                         ? Sentence.NOTHING
                         : say("Leave a second coin no room: shorten the floor, or bring the slot lower."),
                 "the whole visit in time, as numbered, coins 0.4 s apart");

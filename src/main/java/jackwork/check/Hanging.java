@@ -74,7 +74,10 @@ public record Hanging(Status worst, Status best, List<Guess> guesses, String wor
 
     /** Of all findings of a design. */
     public static Hanging of(List<Finding> findings) {
-        List<Range> ranges = findings.stream().map(Range::of).toList();
+        List<Range> ranges = findings.stream()
+                .filter(finding -> finding.status() != Status.OPEN)
+                .map(Range::of)
+                .toList();
         Status worst =
                 ranges.stream().map(Range::worst).max(Comparator.naturalOrder()).orElse(Status.PASS);
         Status best =

@@ -41,6 +41,7 @@ final class BenchPhone implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
+        Port.checked(port);
         PhoneLog log = new PhoneLog(workshop.bench(), Clock.systemUTC());
         InetAddress here = here();
         PhoneHost host = ServiceLoader.load(PhoneHost.class)
@@ -56,7 +57,10 @@ final class BenchPhone implements Callable<Integer> {
                 System.err.println(QrCode.of(link.toString()).words());
             }
             System.out.println(link);
-            System.out.flush();
+            if (System.out.checkError()) {
+                server.stop();
+                return Outcome.FINE;
+            }
             System.err.println("It lets one phone in, within ten minutes. Enter makes another.");
         } while (System.in.read() >= 0);
         // Without a keyboard it serves on, for the phone that is in.

@@ -12,6 +12,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.Callable;
+import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -26,7 +27,6 @@ final class CheckCommand implements Callable<Integer> {
     @Option(
             names = "--coins",
             paramLabel = "LIST",
-            split = ",",
             description = "coins to ask about, instead of the design's own: EUR-1,EUR-2")
     private List<String> coins = List.of();
 
@@ -57,7 +57,7 @@ final class CheckCommand implements Callable<Integer> {
             throw new BadInputException("--threads reads " + threads + ", expected 1 to 256");
         }
         Design read = DesignReader.read(design).withMeasured(measured);
-        DesignCheck check = DesignCheck.of(coins.isEmpty() ? read : read.withCoins(coins));
+        DesignCheck check = DesignCheck.of(coins.isEmpty() ? read : read.withCoins(codes()));
         if (builds > 0) {
             BuildRun run = DesignCheck.builds(check.subject(), builds, seed);
             check = check.with(run.run(threads, done -> progress(done, run.size())));
@@ -68,6 +68,19 @@ final class CheckCommand implements Callable<Integer> {
             print(check);
         }
         return check.fails() ? Outcome.FAILS : Outcome.FINE;
+    }
+
+    private List<String> codes() {
+        List<String> codes = coins.stream()
+                .flatMap(list -> Stream.of(list.split(",", -1)))
+                .map(String::strip)
+                .filter(code -> !code.isEmpty())
+                .toList();
+        if (codes.isEmpty()) {
+            throw new BadInputException("--coins reads \"" + String.join(",", coins)
+                    + "\", which names no coin; expected codes as in EUR-1,EUR-2: `jackwork coins` lists them");
+        }
+        return codes;
     }
 
     static void progress(int done, int all) {
@@ -121,6 +134,7 @@ final class CheckCommand implements Callable<Integer> {
     private static String mark(Status status) {
         return switch (status) {
             case PASS -> "pass      ";
+            case OPEN -> "open      ";
             case DOUBTFUL -> "doubtful  ";
             case FAIL -> "FAIL      ";
         };

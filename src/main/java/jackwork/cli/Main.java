@@ -38,9 +38,11 @@ public final class Main implements Runnable {
     public static void main(String[] arguments) {
         // Same bytes on every machine, whatever its locale.
         System.setOut(new PrintStream(new FileOutputStream(FileDescriptor.out), false, StandardCharsets.UTF_8));
-        int exit = run(arguments);
-        System.out.flush();
-        System.exit(exit);
+        if (Locales.knowsAsciiAlone()) {
+            // Talk is in the system's own letters, but where it has too few of them.
+            System.setErr(new PrintStream(new FileOutputStream(FileDescriptor.err), true, StandardCharsets.UTF_8));
+        }
+        System.exit(run(arguments));
     }
 
     /** @return the exit code */
@@ -51,7 +53,13 @@ public final class Main implements Runnable {
                 .filter(command -> arguments.length > 0 && name(command).equals(arguments[0]))
                 .toList();
         (typed.isEmpty() ? COMMANDS : typed).forEach(line::addSubcommand);
-        return line.setExecutionExceptionHandler(new Outcome()).execute(arguments);
+        if (Locales.lost(arguments)) {
+            System.err.println("read a word with letters that this system's locale does not know, and lost them;"
+                    + " set one that knows all, as LC_ALL=C.UTF-8, and try again");
+            return Outcome.BAD_INPUT;
+        }
+        return Outcome.delivered(
+                line.setExecutionExceptionHandler(new Outcome()).execute(arguments));
     }
 
     private static String name(Class<?> command) {

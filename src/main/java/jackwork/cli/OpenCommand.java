@@ -44,6 +44,7 @@ final class OpenCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException, InterruptedException {
+        Port.checked(port);
         Path given = folder;
         Path workshop = given;
         if (workshop == null) {
@@ -63,7 +64,11 @@ final class OpenCommand implements Callable<Integer> {
             return Outcome.FINE;
         }
         System.out.println(server.address());
-        System.out.flush();
+        if (System.out.checkError()) {
+            // Nobody learns where it serves.
+            server.stop();
+            return Outcome.FINE;
+        }
         System.err.println("Serving on this machine only, to whoever opens this address. Stop with Ctrl-C.");
         if (!noBrowser) {
             BrowserStart.open(server.address(), Path.of(System.getProperty("user.home")));

@@ -11,6 +11,7 @@ import jackwork.parts.PartException;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.AccessDeniedException;
+import java.nio.file.InvalidPathException;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine;
 import picocli.CommandLine.IExecutionExceptionHandler;
@@ -41,6 +42,13 @@ final class Outcome implements IExecutionExceptionHandler {
             System.err.println(refused.getMessage() + ". " + refused.remedy());
             return BAD_INPUT;
         }
+        if (thrown instanceof InvalidPathException path) {
+            System.err.println("read \"" + path.getInput() + "\", which no file can be called here: " + path.getReason()
+                    + (Locales.knowsAsciiAlone()
+                            ? "; this system's locale knows no letters but ASCII: set one that knows all, as LC_ALL=C.UTF-8"
+                            : ""));
+            return BAD_INPUT;
+        }
         if (thrown instanceof UncheckedIOException unchecked) {
             return cannotReadOrWrite(unchecked.getCause());
         }
@@ -50,6 +58,16 @@ final class Outcome implements IExecutionExceptionHandler {
         System.err.println("this is our fault, not yours; please keep the lines below for whoever mends it");
         thrown.printStackTrace();
         return OUR_FAULT;
+    }
+
+    /** The exit code, once all that was printed has come through. */
+    static int delivered(int exit) {
+        if (!System.out.checkError()) {
+            return exit;
+        }
+        System.err.println("the output could not be written: there is no room where it goes, or nobody reads it any"
+                + " more; what came through is not whole. Files that the command says it wrote are whole");
+        return BAD_INPUT;
     }
 
     private static int cannotReadOrWrite(@Nullable IOException why) {

@@ -109,7 +109,7 @@ final class References {
     void checkDesign(DesignFile design, YamlFile yaml) {
         KnownNames.ofFigure(workshop, box, figure, figureDrawing).check(design, yaml);
         if (design.coins().isEmpty()) {
-            yaml.problem("coins", "expected at least one coin that it must take: coins: [EUR-1]");
+            yaml.problem("coins", "names no coin; expected at least one that the piece must take, as in [EUR-1]");
         }
         for (int i = 0; i < design.coins().size(); i++) {
             if (design.coins().indexOf(design.coins().get(i)) < i) {

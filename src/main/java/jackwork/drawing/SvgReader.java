@@ -26,6 +26,14 @@ public final class SvgReader {
 
     static final String ORIGIN = "origin";
 
+    /** Outlines of no more points are taken as they are: some ten times what a part drawn by hand has. */
+    private static final int FEW = 2000;
+    /**
+     * How far an outline of more points may come to be from what was drawn, mm; a laser's repeatability is some ten times
+     * that. A point where a ring was begun may be left out after its neighbours, and so be off twice as far as asked of each.
+     */
+    static final double THINNED = 0.01;
+
     private final Point origin;
     private final Map<String, Outline> outlines = new LinkedHashMap<>();
     private final Map<String, Circle> circles = new LinkedHashMap<>();
@@ -94,12 +102,19 @@ public final class SvgReader {
         List<List<Point>> rings =
                 bySize.stream().map(contour -> up(contour.points())).toList();
         try {
-            return Outline.of(rings.get(0), rings.subList(1, rings.size()));
+            return thinned(Outline.of(rings.get(0), rings.subList(1, rings.size())));
         } catch (InvalidOutlineException e) {
             DrawingException problem = drawn.by().problem(describe(e, id));
             problem.initCause(e);
             throw problem;
         }
+    }
+
+    /** An outline of very many points, as traced pictures have, with as few as stay within {@link #THINNED} of them. */
+    private static Outline thinned(Outline outline) {
+        int points = outline.outer().size()
+                + outline.holes().stream().mapToInt(List::size).sum();
+        return points > FEW ? outline.simplified(THINNED / 2) : outline;
     }
 
     private static String describe(InvalidOutlineException e, String id) {

@@ -32,6 +32,9 @@ final class CaseMaker {
     private static final double OVERHANG = 4;
     /** Width of a corner's foot, mm. */
     private static final double FOOT = 15;
+
+    static final String DOOR = "case-door";
+
     /** The door's frame reaches so far under the wall and so far into the opening, mm. */
     private static final double FRAME_OUT = 9;
 
@@ -301,7 +304,7 @@ final class CaseMaker {
                 turns.y() + BUTTON_LONG / 2);
         button.hole(turns);
         return List.of(
-                panel("case-door", 7, Panel.Axis.Z, z0 - t, plate, true),
+                panel(DOOR, 7, Panel.Axis.Z, z0 - t, plate, true),
                 panel("case-door-frame", 8, Panel.Axis.Z, z0, frame, true),
                 panel("case-button", 9, Panel.Axis.Z, z0 - 2 * t, button, true));
     }

@@ -341,14 +341,17 @@ public final class GlueUp {
                 ? say("Put an M3 nut into each nest and draw the panels together with M3 × 12 screws; no glue.")
                 : say("A little glue in each slot; square it against a try square and bind it with tape until it"
                         + " has set.");
+        List<Sentence> panels = new ArrayList<>(List.of(
+                say("The panels carry their numbers inside. Floor (5) into the far wall (2); the ends"
+                        + " (3 and 4) onto both; the near wall (1) last."),
+                how));
+        if (housing.panels().stream().anyMatch(panel -> panel.name().equals(CaseMaker.DOOR))) {
+            panels.add(say("The door's frame (8) behind the opening of the far wall, the door (7) into it, the"
+                    + " button (9) on an M3 screw so that it just turns."));
+        }
         steps.add(step(
                 "The case",
-                List.of(
-                        say("The panels carry their numbers inside. Floor (5) into the far wall (2); the ends"
-                                + " (3 and 4) onto both; the near wall (1) last."),
-                        how,
-                        say("The door's frame (8) behind the opening of the far wall, the door (7) into it, the"
-                                + " button (9) on an M3 screw so that it just turns.")),
+                panels,
                 List.of(new Work("case", 1), new Work("panel", housing.panels().size())),
                 GlueUpPictures.panels(housing)));
         steps.add(step(
@@ -356,8 +359,8 @@ public final class GlueUp {
                 List.of(
                         say(
                                 "{} screws M3 × {} or longer through the near wall, the front, a spacer ({}) and"
-                                        + " the back of the works, a washer and a nut behind. No glue: so they come"
-                                        + " out again.",
+                                        + " the back of the works, a washer and a nut behind. No glue there; try dry"
+                                        + " first whether they come out again.",
                                 housing.spacers().size(),
                                 // A screw goes by its millimetres everywhere.
                                 (int) Math.ceil(housing.screwLength()),

@@ -4,6 +4,7 @@ import jackwork.drawing.CutKind;
 import jackwork.drawing.CutPath;
 import jackwork.drawing.CutShape;
 import jackwork.geometry.Circle;
+import jackwork.geometry.InvalidOutlineException;
 import jackwork.geometry.Outline;
 import jackwork.geometry.Point;
 import jackwork.geometry.Pose;
@@ -37,7 +38,12 @@ final class KerfCut {
             Circle cut = new Circle(pose.apply(circle.centre()), circle.radius() - kerf / 2);
             paths.add(new CutPath(CutKind.INSIDE, new CutShape.Round(cut), name + ".hole-" + hole.joint()));
         }
-        Outline beam = piece.drawn().moved(pose).offset(kerf / 2);
+        Outline beam;
+        try {
+            beam = piece.drawn().moved(pose).offset(kerf / 2);
+        } catch (InvalidOutlineException e) {
+            throw LaserException.of(name, kerf, e);
+        }
         int opening = 0;
         for (List<Point> ring : beam.holes()) {
             paths.add(new CutPath(CutKind.INSIDE, new CutShape.Ring(ring), name + ".opening-" + ++opening));

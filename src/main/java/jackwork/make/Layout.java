@@ -28,6 +28,7 @@ final class Layout {
     /**
      * @param quantity copies of every piece
      * @throws PartTooLargeException when a piece does not fit its sheet or the laser's bed
+     * @throws LaserException when the laser's gap or margin is below 0
      */
     static List<SheetLayout> of(List<FlatPiece> pieces, WorkshopFile workshop, int quantity, SheetSearch search) {
         Map<String, List<FlatPiece>> byStock = new LinkedHashMap<>();
@@ -49,6 +50,7 @@ final class Layout {
         List<FlatPiece> all = new ArrayList<>();
         List<String> names = new ArrayList<>();
         List<Piece> pieces = new ArrayList<>();
+        LaserException.requireRoom(workshop.laser());
         double gap = workshop.laser().gap();
         for (FlatPiece member : members) {
             Outline kept = member.drawn().offset(gap / 2 + ROUGH).simplified(ROUGH);

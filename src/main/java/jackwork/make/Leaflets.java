@@ -1,6 +1,7 @@
 package jackwork.make;
 
 import jackwork.check.Subject;
+import jackwork.design.CaseEntry;
 import jackwork.design.Design;
 import jackwork.design.SpringEntry;
 import jackwork.design.TorqueEntry;
@@ -38,8 +39,7 @@ final class Leaflets {
                         "Emptying",
                         "",
                         List.of(
-                                "Turn the button behind, take the door out by its hole, tip the coins into your hand. Put"
-                                        + " the door back and turn the button across it.",
+                                emptying(design.box().housing()),
                                 "Empty it before the heap reaches the bucket inside"
                                         + (design.box().coinWorks().cashRoom() == null
                                                 ? "."
@@ -53,7 +53,7 @@ final class Leaflets {
                                         + " fall then.",
                                 "- Never poke into the slot, never oil it, never press harder.",
                                 "- Folded notes, tokens and foreign coins do not belong in it.",
-                                "- If it still stands, write to the maker: the works come out whole with a few screws."),
+                                "- If it still stands, write to the maker."),
                         null),
                 new Section(
                         "Care",
@@ -64,6 +64,26 @@ final class Leaflets {
                         null),
                 new Section("", "", List.of(Cautions.FOR_THE_PIECE, maker(design.workshop())), null));
         return BookletWriter.write(paper, design.name(), Cautions.FOR_THE_PIECE, sections);
+    }
+
+    /** By what the case really has. */
+    private static String emptying(@Nullable CaseEntry housing) {
+        if (housing == null) {
+            return "How the coins come out: " + BLANK + BLANK;
+        }
+        if (housing.door() != null) {
+            return "Turn the button behind, take the door out by its hole, tip the coins into your hand. Put the door back and"
+                    + " turn the button across it.";
+        }
+        return housing.screwed()
+                ? "It has no door: undo the screws around the far wall, take the wall off, tip the coins into your hand, and"
+                        + " screw it on again."
+                : "It has no door. Do not break it open: ask the maker how the coins come out.";
+    }
+
+    private static boolean hasDoor(Design design) {
+        CaseEntry housing = design.box().housing();
+        return housing != null && housing.door() != null;
     }
 
     private static String maker(WorkshopFile workshop) {
@@ -147,7 +167,9 @@ final class Leaflets {
                                 "- the moment of its gesture, lever down",
                                 "- a coin at the slot, a hand for size",
                                 "- the works through the open case",
-                                "- the door open, coins in a heap",
+                                hasDoor(design)
+                                        ? "- the door open, coins in a heap"
+                                        : "- the coins that it has taken, in a heap",
                                 "- one detail that shows the hand: paint, cloth, grain",
                                 "- ten seconds of film: coin, press, gesture, coin falling"),
                         null),

@@ -1,7 +1,8 @@
 package jackwork.make;
 
 /** A design that cannot be made as it is: the maker's to mend. */
-public abstract sealed class MakeException extends RuntimeException permits CaseException, PartTooLargeException {
+public abstract sealed class MakeException extends RuntimeException
+        permits CaseException, LaserException, PartTooLargeException {
 
     private static final long serialVersionUID = 1L;
 

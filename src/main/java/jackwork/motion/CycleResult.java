@@ -9,7 +9,8 @@ import java.util.Optional;
  *
  * @param times at which each stage was reached, s from letting go; stages not reached are absent
  * @param nearest how near each stage that was looked for came, in its own measure: 1 and more is reached
- * @param computed false when the run left the stepper's bounds: then nothing of it counts
+ * @param computed false when the run left the stepper's bounds, or its friction did not settle: then nothing of it counts,
+ *     and no times are kept
  * @param closure largest miss of a joint before projection, mm
  * @param residual largest miss of the complementarity, as a share of its scale
  * @param energyFromNowhere most energy that neither finger nor height gave, as a share of the most exchanged
@@ -25,8 +26,17 @@ public record CycleResult(
         int attempts) {
 
     public CycleResult {
-        times = new EnumMap<>(times);
-        nearest = new EnumMap<>(nearest);
+        times = kept(times, computed);
+        nearest = kept(nearest, computed);
+    }
+
+    /** Of a run that is not computed nothing is kept, so that nobody can use it. */
+    private static Map<CycleStage, Double> kept(Map<CycleStage, Double> measured, boolean computed) {
+        Map<CycleStage, Double> kept = new EnumMap<>(CycleStage.class);
+        if (computed) {
+            kept.putAll(measured);
+        }
+        return kept;
     }
 
     /** Whether every stage was reached. */

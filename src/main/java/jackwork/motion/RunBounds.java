@@ -1,8 +1,8 @@
 package jackwork.motion;
 
 /**
- * What a run in time may miss and still count: closure of joints, overlap of what touches, complementarity, and energy
- * that came from nowhere; of each step, and the most so far. One per thread; allocates nothing after construction.
+ * What a run in time may miss and still count: closure of joints, overlap of what touches, complementarity, friction
+ * that has not settled, and energy that came from nowhere; of each step, and the most so far. One per thread; allocates nothing after construction.
  */
 final class RunBounds {
 
@@ -18,9 +18,11 @@ final class RunBounds {
     double stepClosure;
     double stepOverlap;
     double stepResidual;
+    boolean stepSettled;
     private double closure;
     private double overlap;
     private double residual;
+    private boolean settled;
     private double energyAtStart;
     /** Most energy that was kinetic, went into height and springs, or came from outside so far, µN·mm. */
     private double exchanged;
@@ -32,6 +34,7 @@ final class RunBounds {
         closure = 0;
         overlap = 0;
         residual = 0;
+        settled = true;
         energyAtStart = energy;
         exchanged = kinetic;
         fromNowhere = 0;
@@ -44,7 +47,10 @@ final class RunBounds {
 
     /** Whether the last attempt strained the joints so much that a shorter step must do. */
     boolean isCoarse() {
-        return stepClosure > MOST_CLOSURE / 2 || stepOverlap > MOST_OVERLAP / 2 || stepResidual > MOST_MISS / 2;
+        return !stepSettled
+                || stepClosure > MOST_CLOSURE / 2
+                || stepOverlap > MOST_OVERLAP / 2
+                || stepResidual > MOST_MISS / 2;
     }
 
     /** Takes the step in. */
@@ -52,10 +58,12 @@ final class RunBounds {
         closure = Math.max(closure, stepClosure);
         overlap = Math.max(overlap, stepOverlap);
         residual = Math.max(residual, stepResidual);
+        settled &= stepSettled;
     }
 
-    void takeBlow(double miss) {
+    void takeBlow(double miss, boolean blowSettled) {
         residual = Math.max(residual, miss);
+        settled &= blowSettled;
     }
 
     /**
@@ -71,7 +79,11 @@ final class RunBounds {
         if (exchanged > 0) {
             fromNowhere = Math.max(fromNowhere, (gained - work) / exchanged);
         }
-        return closure <= MOST_CLOSURE && overlap <= MOST_OVERLAP && residual <= MOST_MISS && fromNowhere <= MOST_GAIN;
+        return settled
+                && closure <= MOST_CLOSURE
+                && overlap <= MOST_OVERLAP
+                && residual <= MOST_MISS
+                && fromNowhere <= MOST_GAIN;
     }
 
     double gained(double energy) {
@@ -88,6 +100,10 @@ final class RunBounds {
 
     double residual() {
         return residual;
+    }
+
+    boolean isSettled() {
+        return settled;
     }
 
     double fromNowhere() {

@@ -5,11 +5,18 @@ import java.util.Arrays;
 /**
  * The impulses of one step (or one blow) at the pose that the rows hold: joints directly, the rest as a
  * complementarity problem on the motion that the joints leave ({@link StepContacts}). Bounds that hang on
- * joint reactions, and forces that follow others, are solved again until they change by less than 0.1 %.
+ * joint reactions, and forces that follow others, are solved again until they change by less than 0.1 %, or by less
+ * than a millionth of the largest impulse. Where they swing, they are led half way each time; where that does not
+ * settle them either, {@link #isSettled} says so, and nothing of the step may be used.
  */
 final class StepForces {
 
     private static final int RESOLVES = 40;
+    /** As many again, led half way, for what has not settled by then. */
+    private static final int LED = 60;
+    /** What is so small a share of the largest impulse of the step moves nothing. */
+    private static final double NOTHING = 1e-6;
+
     private static final double UNCHANGED = 1e-3;
     /** The tensions of a string's spans multiply, so they are followed further. */
     private static final double CHAIN_UNCHANGED = 1e-6;
@@ -44,6 +51,12 @@ final class StepForces {
     private double fingerWork;
     private double keptWork;
     private double leastGap;
+    /** Whether bounds and following forces are led half way. */
+    private boolean led;
+    /** Change that counts for nothing in what has not settled soon, µN·s. */
+    private double nothing;
+
+    private boolean settled;
 
     StepForces(Mechanism mechanism, Rows rows) {
         this.mechanism = mechanism;
@@ -238,12 +251,14 @@ final class StepForces {
         for (int i = 0; i < problem.size; i++) {
             scale = Math.max(scale, Math.abs(offset[i]));
         }
-        boolean moved = true;
-        for (int k = 0; k < RESOLVES && moved; k++) {
+        led = false;
+        settled = false;
+        for (int k = 0; k < RESOLVES + LED && !settled; k++) {
+            led = k >= RESOLVES;
             setBounds();
             follow();
             problem.solve();
-            moved = take();
+            settled = !take();
         }
         return problem.size == 0 ? 0 : problem.residual() / scale;
     }
@@ -255,8 +270,9 @@ final class StepForces {
                 continue;
             }
             double size = problem.bearing[i] < 0 ? bound[a] : rows.chainShare(a, rowImpulse, axisImpulse);
-            problem.high[i] = rows.along[a] * size;
-            problem.low[i] = rows.against[a] * size;
+            boolean half = led && problem.bearing[i] >= 0;
+            problem.high[i] = led(half, problem.high[i], rows.along[a] * size);
+            problem.low[i] = led(half, problem.low[i], rows.against[a] * size);
         }
     }
 
@@ -297,12 +313,13 @@ final class StepForces {
         }
         fingerImpulse = contacts.fingerImpulse();
         reactions();
+        nothing = led ? NOTHING * Math.max(largest, largestReaction()) : 0;
         boolean moved = false;
         for (int a = 0; a < rows.axes; a++) {
             if (rows.kind[a] == Rows.AxisKind.FOLLOWS) {
                 double next = Math.abs(rowImpulse[rows.firstNormal[a]]);
-                moved |= Math.abs(next - followed[a]) > UNCHANGED * next;
-                followed[a] = next;
+                moved |= Math.abs(next - followed[a]) > UNCHANGED * next + nothing;
+                followed[a] = led(led, followed[a], next);
             }
         }
         for (int i = 0; i < problem.size; i++) {
@@ -314,7 +331,7 @@ final class StepForces {
     private boolean boundMoved(int i, int a, double largest) {
         if (problem.bearing[i] >= 0) {
             return Math.abs(rows.along[a] * rows.chainShare(a, rowImpulse, axisImpulse) - problem.high[i])
-                    > CHAIN_UNCHANGED * Math.abs(problem.high[i]);
+                    > CHAIN_UNCHANGED * Math.abs(problem.high[i]) + nothing;
         }
         if (rows.kind[a] == Rows.AxisKind.DRAG) {
             return false;
@@ -322,9 +339,21 @@ final class StepForces {
         double x = rowImpulse[rows.firstNormal[a]];
         double y = rows.secondNormal[a] < 0 ? 0 : rowImpulse[rows.secondNormal[a]];
         double next = Math.hypot(x, y);
-        boolean moved = Math.abs(next - bound[a]) > UNCHANGED * next + 1e-12 * largest;
-        bound[a] = next;
+        boolean moved = Math.abs(next - bound[a]) > UNCHANGED * next + 1e-12 * largest + nothing;
+        bound[a] = led(led, bound[a], next);
         return moved;
+    }
+
+    private static double led(boolean half, double before, double next) {
+        return half ? (before + next) / 2 : next;
+    }
+
+    private double largestReaction() {
+        double largest = 0;
+        for (int i = 0; i < joints.size(); i++) {
+            largest = Math.max(largest, Math.abs(rowImpulse[joints.row(i)]));
+        }
+        return largest;
     }
 
     /** Impulses of the joint rows: of the step without contacts, and of what contacts add. */
@@ -366,6 +395,11 @@ final class StepForces {
                 rowImpulse[r] = 0;
             }
         }
+    }
+
+    /** Whether everything that hangs on the impulses of the last step or blow has come to agree with them. */
+    boolean isSettled() {
+        return settled;
     }
 
     boolean bears(int row) {

@@ -11,8 +11,8 @@ import jackwork.geometry.Wanted;
  * then positions and velocities are projected on the joints in the mass metric. Joints are solved directly
  * ({@link JointProjector}); touches, strings, stops, friction and the finger are a complementarity problem on
  * top ({@link Complementarity}). A step is shortened to land where a gap closes, and a blow is a step of its
- * own ({@link Blow}). Friction of pins is bound by this step's own reaction, solved again until that changes by less
- * than 1 %. The same input gives the same bits. One per thread; allocates nothing after construction.
+ * own ({@link Blow}). Friction of pins is bound by this step's own reaction, solved again until that settles; where it does
+ * not in the shortest step, the run is not computed. The same input gives the same bits. One per thread; allocates nothing after construction.
  */
 final class TimeStepper {
 
@@ -172,7 +172,7 @@ final class TimeStepper {
         bounds.takeStep();
         if (blow.strike(pose, velocity, Math.max(lastStep, 0.1 * longest), finger)) {
             blows++;
-            bounds.takeBlow(blow.residual());
+            bounds.takeBlow(blow.residual(), forces.isSettled());
         }
         note();
     }
@@ -228,6 +228,7 @@ final class TimeStepper {
             load[i] -= carried / mechanism.inverseMass[i];
         }
         bounds.stepResidual = forces.solve(h, load, velocity, finger);
+        bounds.stepSettled = forces.isSettled();
         for (int i = 0; i < n; i++) {
             pose[i] += 0.5 * h * (startVelocity[i] + velocity[i]);
         }
@@ -370,6 +371,11 @@ final class TimeStepper {
     /** Largest miss of the complementarity so far, as a share of its scale. */
     double residual() {
         return bounds.residual();
+    }
+
+    /** Whether friction and all that hangs on loads has settled in every step and blow so far. */
+    boolean isSettled() {
+        return bounds.isSettled();
     }
 
     /** Most energy so far that came from nowhere, as a share of the most exchanged. */

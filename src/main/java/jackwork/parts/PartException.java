@@ -1,5 +1,10 @@
 package jackwork.parts;
 
+import jackwork.geometry.InvalidOutlineException;
+import jackwork.geometry.Outline;
+import java.util.Locale;
+import java.util.function.Supplier;
+
 /** A part that cannot be what the design asks: no wood where a rod should go, or a hole that breaks it apart. */
 public final class PartException extends RuntimeException {
 
@@ -7,5 +12,26 @@ public final class PartException extends RuntimeException {
 
     PartException(String message) {
         super(message);
+    }
+
+    /**
+     * An outline that is made of numbers, or cut by them.
+     *
+     * @param numbers that decide it, as a maker finds them in the files
+     * @throws PartException in words where it bounds no region
+     */
+    static Outline unless(String part, String numbers, Supplier<Outline> made) {
+        try {
+            return made.get();
+        } catch (InvalidOutlineException e) {
+            throw new PartException(String.format(
+                    Locale.ROOT,
+                    "%s: with %s it is no whole outline (%s at (%.2f, %.2f) mm); change one of them",
+                    part,
+                    numbers,
+                    e.getMessage(),
+                    e.at().x(),
+                    e.at().y()));
+        }
     }
 }

@@ -88,13 +88,21 @@ final class PartMaker {
         works.joints(CamEntry.class)
                 .forEach((name, cam) -> made.put(
                         cam.part(),
-                        Cams.profile(design, works, name, cam)
-                                .outline(Cams.centre(design, works, name, cam), CAM_CORNERS)));
+                        PartException.unless(
+                                cam.part(),
+                                "the numbers of cam " + name,
+                                () -> Cams.profile(design, works, name, cam)
+                                        .outline(Cams.centre(design, works, name, cam), CAM_CORNERS))));
         works.joints(PawlEntry.class)
                 .forEach((name, pawl) -> made.put(
                         pawl.wheel(),
-                        RatchetWheel.of(pawl)
-                                .outline(Places.at(design, works, pawl.at(), name), RatchetWheel.firstTooth(pawl))));
+                        PartException.unless(
+                                pawl.wheel(),
+                                "the numbers of pawl " + name,
+                                () -> RatchetWheel.of(pawl)
+                                        .outline(
+                                                Places.at(design, works, pawl.at(), name),
+                                                RatchetWheel.firstTooth(pawl)))));
     }
 
     private void bore(Works works) {
@@ -128,7 +136,10 @@ final class PartMaker {
             Point to = at(works, slide.to(), "");
             Point via = slide.via() == null ? null : at(works, slide.via(), "");
             slots.computeIfAbsent(slide.in(), k -> new ArrayList<>())
-                    .add(via == null ? Slot.along(from, to, width) : Slot.along(from, via, to, width));
+                    .add(PartException.unless(
+                            slide.in(),
+                            "slot " + entry.getKey(),
+                            () -> via == null ? Slot.along(from, to, width) : Slot.along(from, via, to, width)));
         }
     }
 
@@ -239,7 +250,8 @@ final class PartMaker {
                     ? Named.in(made, name)
                     : Named.in(drawing.outlines(), drawn == null ? name : drawn).moved(shift);
             for (Outline slot : slots.getOrDefault(name, List.of())) {
-                outline = outline.without(slot);
+                Outline whole = outline;
+                outline = PartException.unless(name, "the slots and screws cut into it", () -> whole.without(slot));
             }
             for (RackEntry rack : works.joints(RackEntry.class).values()) {
                 if (rack.part().equals(name)) {

@@ -11,6 +11,7 @@ import jackwork.geometry.Point;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 
 /**
@@ -87,7 +88,7 @@ final class Teeth {
         Placed before = Named.in(placed, first);
         if (Math.abs(before.gear().module() / module - 1) > SAME) {
             throw new PartException(String.format(
-                    java.util.Locale.ROOT,
+                    Locale.ROOT,
                     "gears %s and %s: their distance asks for teeth of module %.3f mm, another mesh for %.3f mm;"
                             + " move a centre or change a number of teeth",
                     first,
@@ -136,7 +137,17 @@ final class Teeth {
     /** The teeth to cut: a gear's whole outline, or the hole of a ring. */
     static Outline outline(Placed gear) {
         // A ring's gaps are widened by the play, a gear's teeth thinned.
-        return gear.gear().outline(gear.centre(), gear.turned(), isInside(gear.entry()) ? -gear.play() : gear.play());
+        InvoluteGear made = gear.gear();
+        double thinned = isInside(gear.entry()) ? -gear.play() : gear.play();
+        return PartException.unless(
+                gear.entry().part(),
+                String.format(
+                        Locale.ROOT,
+                        "%d teeth of module %.3f mm and a play of %s mm between them",
+                        made.teeth(),
+                        made.module(),
+                        gear.play()),
+                () -> made.outline(gear.centre(), gear.turned(), thinned));
     }
 
     /** A rack's bar with the gaps between its teeth cut away. */
@@ -160,7 +171,11 @@ final class Teeth {
                 Point local = new Point(teeth.pitchRadius() + corner[0], along + corner[1] * half);
                 gap.add(gear.centre().plus(local.turned(toward)));
             }
-            cut = cut.without(Outline.of(gap));
+            Outline bare = cut;
+            cut = PartException.unless(
+                    rack.part(),
+                    String.format(Locale.ROOT, "%d teeth of module %.3f mm", rack.teeth(), m),
+                    () -> bare.without(Outline.of(gap)));
         }
         return cut;
     }

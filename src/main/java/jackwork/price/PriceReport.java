@@ -188,7 +188,7 @@ public record PriceReport(
                 .findFirst()
                 .orElse(Status.FAIL);
         return switch (worst) {
-            case PASS -> "pays";
+            case PASS, OPEN -> "pays";
             case DOUBTFUL -> "doubtful";
             case FAIL -> "fails";
         };

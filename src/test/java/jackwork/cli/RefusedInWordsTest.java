@@ -1,0 +1,75 @@
+package jackwork.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import jackwork.DemoCopy;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** What cannot be used is told in words, with exit code 2; never as a fault of the program. */
+class RefusedInWordsTest {
+
+    @TempDir
+    Path folder;
+
+    @BeforeEach
+    void copy() throws IOException {
+        DemoCopy.with(folder, "heron", "windmill");
+    }
+
+    @Test
+    void aDesignThatTakesNoCoin() throws IOException {
+        change("heron/design.yaml", "(?m)^coins: .*$", "coins: []");
+        refused(Ran.run("check", at("heron")), "design.yaml:5:", "names no coin");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {",", " , ", ""})
+    void aListThatNamesNoCoin(String list) {
+        refused(Ran.run("check", at("heron"), "--coins", list), "--coins reads", "names no coin");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"5", "-30", "1000"})
+    void playThatLeavesNoTeeth(String play) throws IOException {
+        change("windmill/figure.yaml", "pressure-angle: 25\\}", "pressure-angle: 25, play: " + play + "}");
+        refused(Ran.run("check", at("windmill")), "teeth of module", "play of " + Double.parseDouble(play) + " mm");
+    }
+
+    @Test
+    void aGapBelowNothing() throws IOException {
+        change("workshop.yaml", "(?m)^  gap: 3 ", "  gap: -30 ");
+        Ran ran = Ran.run("pack", at("heron"), "-o", at("out"), "--search", "1");
+        refused(ran, "laser.gap reads -30.0 mm", "0 mm or more");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"70000", "-1"})
+    void aPortThatIsNone(String port) {
+        refused(Ran.run("open", folder.toString(), "--no-browser", "--port", port), "--port reads " + port, "65535");
+        refused(Ran.run("bench", "phone", "--port", port), "--port reads " + port, "65535");
+    }
+
+    private void change(String file, String from, String to) throws IOException {
+        Path path = folder.resolve(file);
+        String text = Files.readString(path);
+        String changed = text.replaceFirst(from, to);
+        assertThat(changed).isNotEqualTo(text);
+        Files.writeString(path, changed);
+    }
+
+    private String at(String name) {
+        return folder.resolve(name).toString();
+    }
+
+    private static void refused(Ran ran, String... words) {
+        assertThat(ran.err()).contains(words).doesNotContain("our fault");
+        assertThat(ran.exit()).isEqualTo(Outcome.BAD_INPUT);
+    }
+}
