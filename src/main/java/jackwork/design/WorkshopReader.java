@@ -62,6 +62,7 @@ public final class WorkshopReader {
     private static void check(WorkshopFile workshop, YamlFile file) {
         DesignReader.checkFormat(workshop.format(), file);
         checkPaper(workshop, file);
+        WorkshopAcross.check(workshop, file);
         PayReferences.check(workshop, file);
         checkSize("laser.bed", workshop.laser().bed(), file);
         positive("laser.kerf", workshop.laser().kerf().low() >= 0, file);

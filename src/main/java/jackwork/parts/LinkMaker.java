@@ -10,6 +10,7 @@ import jackwork.design.PointOf;
 import jackwork.design.RackEntry;
 import jackwork.design.SpringEntry;
 import jackwork.design.StringEntry;
+import jackwork.design.TorqueEntry;
 import jackwork.design.TouchEntry;
 import jackwork.design.Works;
 import jackwork.design.WorkshopFile;
@@ -59,9 +60,7 @@ final class LinkMaker {
             works.limits().forEach((name, limit) -> maker.addLimit(works, name, limit));
             works.touches().forEach((name, touch) -> maker.addTouch(works, name, touch));
             works.springs().forEach((name, spring) -> maker.addSpring(works, name, spring));
-            works.torques()
-                    .forEach((name, torque) ->
-                            maker.links.add(new Torque(name, maker.body(torque.on()), torque.moment())));
+            works.torques().forEach((name, torque) -> maker.addTorque(name, torque));
         }
         return List.copyOf(maker.links);
     }
@@ -197,6 +196,15 @@ final class LinkMaker {
                 spring.stiffness(),
                 spring.free(),
                 Boolean.TRUE.equals(spring.band())));
+    }
+
+    private void addTorque(String name, TorqueEntry torque) {
+        int body = body(torque.on());
+        if (body == 0) {
+            throw new PartException("torque " + name + ": " + torque.on()
+                    + " never moves, so that nothing can turn it; name a part that turns");
+        }
+        links.add(new Torque(name, body, torque.moment()));
     }
 
     private Point point(Works works, PointOf point) {
