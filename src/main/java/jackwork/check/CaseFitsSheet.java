@@ -29,8 +29,7 @@ final class CaseFitsSheet implements Question {
         double bare = 2 * workshop.laser().margin();
         double longer = usable(workshop, sheet, true) - bare;
         double shorter = usable(workshop, sheet, false) - bare;
-        return List
-                .of(
+        return List.of(
                         panel("long wall", housing.width() + walls, housing.height() + walls, longer, shorter),
                         panel("end", housing.depth() + walls, housing.height() + walls, longer, shorter),
                         panel("lid", housing.width() + walls, housing.depth() + walls, longer, shorter))

@@ -37,8 +37,7 @@ final class CashRoomFits implements Question {
         double right = housing == null ? LARGEST : housing.left() + housing.width() - lip.x();
         double below = housing == null ? LARGEST : lip.y() - housing.floor();
         double depth = housing == null ? LARGEST : housing.depth();
-        double coin =
-                subject.coins().stream().mapToDouble(Coin::diameter).max().orElse(0);
+        double coin = subject.coins().stream().mapToDouble(Coin::diameter).max().orElse(0);
         Side worst = List.of(
                         new Side("to-left", room.toLeft(), 0, left),
                         new Side("to-right", room.toRight(), 0, right),

@@ -44,8 +44,7 @@ final class CoinLed implements Question {
                     && assembly.bodyOf(part.name()) != works.bucket()
                     && assembly.bodyOf(part.name()) != assembly.lever().body();
             for (double below : BELOW) {
-                Point end = works.slotAt()
-                        .plus(new Point(side * works.slotLength() / 2, -below * works.slotLength()));
+                Point end = works.slotAt().plus(new Point(side * works.slotLength() / 2, -below * works.slotLength()));
                 if (leads) {
                     least = Math.min(
                             least, part.drawn().contains(end) ? 0 : part.drawn().distanceToEdge(end));

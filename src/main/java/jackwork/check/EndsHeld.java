@@ -34,10 +34,7 @@ final class EndsHeld implements Question {
                 ends.add(end(assembly, pawl.name(), pawl.pawl(), pawl.tip(), pawl.radius()));
             }
         }
-        return ends.stream()
-                .max(Comparator.comparingDouble(End::off))
-                .map(EndsHeld::finding)
-                .stream()
+        return ends.stream().max(Comparator.comparingDouble(End::off)).map(EndsHeld::finding).stream()
                 .toList();
     }
 
@@ -63,8 +60,8 @@ final class EndsHeld implements Question {
                 new Where(end.joint(), 0.0, end.at()),
                 held
                         ? "an end of " + end.joint() + " is farthest from its wood, " + Words.number(end.off()) + " mm"
-                        : "an end of " + end.joint() + " stands " + Words.number(end.off()) + " mm off "
-                                + end.body() + ": nothing holds it",
+                        : "an end of " + end.joint() + " stands " + Words.number(end.off()) + " mm off " + end.body()
+                                + ": nothing holds it",
                 held ? "" : "Move the end onto " + end.body() + ", or name the part that it is fixed to.",
                 "distance of an end from the wood that it names, greatest = " + Words.number(end.off())
                         + " mm, at most " + Words.number(OFF) + " mm",

@@ -49,7 +49,9 @@ final class GesturesMarked implements Question {
                 new Where(gesture.part(), 0.0, mark),
                 why,
                 marked
-                        ? wanted ? "" : "Want a distance above 0; where it should go the other way, turn `toward` round."
+                        ? wanted
+                                ? ""
+                                : "Want a distance above 0; where it should go the other way, turn `toward` round."
                         : "Move the mark onto " + gesture.part() + ", or name the part that it lies on.",
                 "distance of the mark from the wood = " + Words.number(off) + " mm, at most " + Words.number(OFF)
                         + " mm; wanted " + Words.number(gesture.distance()) + " mm, more than 0",

@@ -34,8 +34,9 @@ final class HolesInWood implements Question {
                 thinnest = thinner(thinnest, new Bar(part, hole, null, edge, least));
                 for (Hole other : part.holes()) {
                     double apart = at.distance(other.circle().centre());
-                    if (hole != other && apart > ONE) {
-                        double bar = apart - hole.circle().radius() - other.circle().radius();
+                    if (apart > ONE) {
+                        double bar =
+                                apart - hole.circle().radius() - other.circle().radius();
                         thinnest = thinner(thinnest, new Bar(part, hole, other, bar, least));
                     }
                 }
@@ -52,7 +53,8 @@ final class HolesInWood implements Question {
         Hole other = bar.other();
         boolean holds = bar.margin() >= 0;
         String between = other == null ? "the edge" : "the hole for " + other.joint();
-        String where = "between the hole of " + bar.part().name() + " for " + bar.hole().joint() + " and " + between;
+        String where = "between the hole of " + bar.part().name() + " for "
+                + bar.hole().joint() + " and " + between;
         return new Finding(
                 "holes-in-wood",
                 "Does every hole leave wood around it?",

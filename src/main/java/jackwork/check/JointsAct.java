@@ -134,7 +134,8 @@ final class JointsAct implements Question {
 
     private static Finding finding(Map<String, String> idle, int joints) {
         boolean act = idle.isEmpty();
-        Map.Entry<String, String> first = act ? null : idle.entrySet().iterator().next();
+        Map.Entry<String, String> first =
+                act ? null : idle.entrySet().iterator().next();
         return new Finding(
                 "joints-act",
                 "Is every joint between parts that move against each other?",
@@ -144,7 +145,9 @@ final class JointsAct implements Question {
                 (double) -idle.size(),
                 "joints",
                 first == null ? Where.nowhere() : new Where(first.getKey(), null, null),
-                first == null ? "each of them joins two pieces" : first.getKey() + " does not do what it says: " + first.getValue(),
+                first == null
+                        ? "each of them joins two pieces"
+                        : first.getKey() + " does not do what it says: " + first.getValue(),
                 first == null ? "" : "Name the parts that " + first.getKey() + " should join, or take it out.",
                 "joints that join nothing = " + idle.size() + " of " + joints,
                 List.of());

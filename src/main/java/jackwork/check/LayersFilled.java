@@ -15,15 +15,19 @@ final class LayersFilled implements Question {
         List<Part> parts = subject.assembly().parts();
         TreeSet<Integer> used = new TreeSet<>();
         parts.forEach(part -> used.add(part.layer()));
-        parts.stream().filter(Part::ofBox).mapToInt(Part::layer).min().ifPresent(low -> parts.stream()
+        parts.stream()
                 .filter(Part::ofBox)
                 .mapToInt(Part::layer)
-                .max()
-                .ifPresent(high -> {
-                    for (int layer = low; layer <= Math.min(high, low + used.size() + 1000); layer++) {
-                        used.add(layer);
-                    }
-                }));
+                .min()
+                .ifPresent(low -> parts.stream()
+                        .filter(Part::ofBox)
+                        .mapToInt(Part::layer)
+                        .max()
+                        .ifPresent(high -> {
+                            for (int layer = low; layer <= Math.min(high, low + used.size() + 1000); layer++) {
+                                used.add(layer);
+                            }
+                        }));
         int missing = 0;
         int beyond = used.first();
         int last = used.first();

@@ -45,7 +45,8 @@ final class PartsShare implements Question {
         }
         List<Outline> pieces = a.drawn().shared(b.drawn());
         double area = pieces.stream().mapToDouble(Outline::area).sum();
-        return new Shared(a, b, area, pieces.isEmpty() ? Point.ORIGIN : pieces.get(0).centroid());
+        return new Shared(
+                a, b, area, pieces.isEmpty() ? Point.ORIGIN : pieces.get(0).centroid());
     }
 
     private static Finding finding(Shared shared) {

@@ -36,7 +36,8 @@ final class PicturesLie implements Question {
         boolean lies = share >= COVERED && !beside && !large;
         String why;
         if (large) {
-            why = "it is " + Words.number(picture.width()) + " mm wide, its part " + Words.number(bounds.width()) + " mm";
+            why = "it is " + Words.number(picture.width()) + " mm wide, its part " + Words.number(bounds.width())
+                    + " mm";
         } else if (beside) {
             why = "its lower edge lies above all of " + part.name();
         } else {

@@ -51,10 +51,10 @@ final class PrintsFit implements Question {
         for (int side = 0; side < size.size(); side++) {
             room = Math.min(room, bed.get(side) - size.get(side));
         }
-        String sides = Words.number(size.get(2)) + " × " + Words.number(size.get(1)) + " × "
-                + Words.number(size.get(0)) + " mm";
-        String within = Words.number(bed.get(2)) + " × " + Words.number(bed.get(1)) + " × "
-                + Words.number(bed.get(0)) + " mm";
+        String sides = Words.number(size.get(2)) + " × " + Words.number(size.get(1)) + " × " + Words.number(size.get(0))
+                + " mm";
+        String within =
+                Words.number(bed.get(2)) + " × " + Words.number(bed.get(1)) + " × " + Words.number(bed.get(0)) + " mm";
         boolean fits = room >= 0;
         return new Finding(
                 "prints-fit/" + name,

@@ -27,8 +27,9 @@ final class RodsHeld implements Question {
 
     @Override
     public List<Finding> ask(Subject subject) {
-        RodRun thinnest =
-                gripped(subject).min(Comparator.comparingDouble(RodRun::diameter)).orElseThrow();
+        RodRun thinnest = gripped(subject)
+                .min(Comparator.comparingDouble(RodRun::diameter))
+                .orElseThrow();
         Uncertain press = subject.assembly().workshop().fits().press();
         Uncertain kerf = subject.assembly().workshop().laser().kerf();
         double room = press.value();

@@ -61,12 +61,13 @@ final class RodsPass implements Question {
                 "mm",
                 new Where(part, 0.0, met.rod().at()),
                 clear
-                        ? part + " is nearest to a rod that passes it, that of " + rod + ": "
-                                + Words.number(met.gap()) + " mm"
+                        ? part + " is nearest to a rod that passes it, that of " + rod + ": " + Words.number(met.gap())
+                                + " mm"
                         : part + " has wood where the rod of " + rod + " goes through its layer",
                 clear
                         ? ""
-                        : "Name " + part + " among the parts of " + rod + ", cut it away there, or move one of the two.",
+                        : "Name " + part + " among the parts of " + rod
+                                + ", cut it away there, or move one of the two.",
                 "distance of the wood from the axis − radius of the rod = " + Words.number(met.gap())
                         + " mm, least of all parts in layers that a rod passes, at rest",
                 List.of());

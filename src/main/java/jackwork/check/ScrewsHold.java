@@ -75,8 +75,8 @@ final class ScrewsHold implements Question {
                 held.wood() > 0
                         ? "screw " + held.number() + " has " + Words.number(held.wood()) + " mm of wood beside it in "
                                 + held.in()
-                        : "screw " + held.number() + " goes " + Words.number(-held.wood()) + " mm beside "
-                                + held.in() + " and holds nothing",
+                        : "screw " + held.number() + " goes " + Words.number(-held.wood()) + " mm beside " + held.in()
+                                + " and holds nothing",
                 holds ? "" : "Move the screw inward, where it goes through the wall and a plate of the works.",
                 "wood beside its hole, least of all = " + Words.number(held.wood()) + " mm; at least "
                         + Words.number(least) + " mm (common practice, no source)",

@@ -36,8 +36,7 @@ final class SlotPlaced implements Question {
         tries.add(notTooHigh(
                 works, housing == null ? works.lip().y() + TALLEST : housing.floor() + housing.height() + HIGH));
         tries.add(sideGap(subject, works));
-        Try worst =
-                tries.stream().min(Comparator.comparingDouble(Try::margin)).orElseThrow();
+        Try worst = tries.stream().min(Comparator.comparingDouble(Try::margin)).orElseThrow();
         boolean fits = worst.margin() >= 0;
         return List.of(new Finding(
                 "slot-placed",
@@ -67,11 +66,8 @@ final class SlotPlaced implements Question {
 
     /** Two of the smallest side by side go through it together. */
     private static Try oneAtATime(Subject subject, CoinWorks works) {
-        double most = 2
-                * subject.coins().stream()
-                        .mapToDouble(Coin::diameter)
-                        .min()
-                        .orElse(Double.POSITIVE_INFINITY);
+        double most =
+                2 * subject.coins().stream().mapToDouble(Coin::diameter).min().orElse(Double.POSITIVE_INFINITY);
         return new Try(
                 works.slotLength(),
                 most,
@@ -107,10 +103,11 @@ final class SlotPlaced implements Question {
 
     /** A chute may lead a coin so far aside as it is wide; farther it falls beside what it should lie on. */
     private static Try over(Subject subject, CoinWorks works) {
-        double coin =
-                subject.coins().stream().mapToDouble(Coin::diameter).max().orElse(0);
-        double from = Math.min(Math.min(works.toe().x(), works.heel().x()), works.lip().x());
-        double to = Math.max(Math.max(works.toe().x(), works.heel().x()), works.lip().x());
+        double coin = subject.coins().stream().mapToDouble(Coin::diameter).max().orElse(0);
+        double from = Math.min(
+                Math.min(works.toe().x(), works.heel().x()), works.lip().x());
+        double to = Math.max(
+                Math.max(works.toe().x(), works.heel().x()), works.lip().x());
         double aside =
                 Math.max(0, Math.max(from - works.slotAt().x(), works.slotAt().x() - to));
         return new Try(
@@ -137,8 +134,8 @@ final class SlotPlaced implements Question {
                 works.sideGap(),
                 all,
                 all - works.sideGap(),
-                "the side gap is " + Words.number(works.sideGap()) + " mm, all layers together "
-                        + Words.number(all) + " mm thick",
+                "the side gap is " + Words.number(works.sideGap()) + " mm, all layers together " + Words.number(all)
+                        + " mm thick",
                 "Write side-gap as the free space to the nearest part beside the " + works.bucketWord() + ".");
     }
 }

@@ -128,7 +128,8 @@ final class WeightsFit implements Question {
             if (over == null) {
                 over = balanced(part.drawn().filled().offset(OVER), weight.at());
             }
-            room += (part.drawn().filled().area() - part.drawn().area()) * part.thickness().value();
+            room += (part.drawn().filled().area() - part.drawn().area())
+                    * part.thickness().value();
         }
         if (over == null) {
             return 0;

@@ -18,12 +18,11 @@ final class WeightsLie implements Question {
         List<WeightPlace> weights = WeightPlace.of(subject);
         for (WeightPlace weight : weights) {
             weights.stream()
-                    .filter(other -> other != weight
+                    .filter(other -> !other.name().equals(weight.name())
                             && other.entry().on().equals(weight.entry().on())
                             && other.at().distance(weight.at()) < ONE)
                     .findFirst()
-                    .ifPresentOrElse(
-                            other -> findings.add(twice(weight, other)), () -> findings.add(finding(weight)));
+                    .ifPresentOrElse(other -> findings.add(twice(weight, other)), () -> findings.add(finding(weight)));
         }
         return findings;
     }

@@ -33,10 +33,7 @@ final class WheelsCentred implements Question {
                 add(wheels, assembly, cam.cam(), cam.camPart(), cam.centre());
             }
         }
-        return wheels.stream()
-                .max(Comparator.comparingDouble(Wheel::off))
-                .map(WheelsCentred::finding)
-                .stream()
+        return wheels.stream().max(Comparator.comparingDouble(Wheel::off)).map(WheelsCentred::finding).stream()
                 .toList();
     }
 

@@ -29,9 +29,8 @@ final class WorksInCase implements Question {
             return List.of();
         }
         List<Part> parts = subject.assembly().parts();
-        List<Part> fixed = subject.assembly().body(0).parts().stream()
-                .filter(Part::ofBox)
-                .toList();
+        List<Part> fixed =
+                subject.assembly().body(0).parts().stream().filter(Part::ofBox).toList();
         Layers layers = Layers.of(parts);
         double front = fixed.stream()
                 .mapToDouble(part -> layers.front(part.layer()))
@@ -50,10 +49,7 @@ final class WorksInCase implements Question {
             sides.add(new Side(part, "floor", bounds.minY() - housing.floor()));
             sides.add(new Side(part, "lid", housing.floor() + housing.height() - bounds.maxY()));
         }
-        return sides.stream()
-                .min(Comparator.comparingDouble(Side::room))
-                .map(WorksInCase::finding)
-                .stream()
+        return sides.stream().min(Comparator.comparingDouble(Side::room)).map(WorksInCase::finding).stream()
                 .toList();
     }
 
@@ -70,8 +66,7 @@ final class WorksInCase implements Question {
                 "mm",
                 new Where(part, 0.0, side.part().section().centroid()),
                 fits
-                        ? part + " is nearest to a panel, " + Words.number(side.room()) + " mm from the "
-                                + side.panel()
+                        ? part + " is nearest to a panel, " + Words.number(side.room()) + " mm from the " + side.panel()
                         : part + " stands " + Words.number(-side.room()) + " mm through the " + side.panel(),
                 fits ? "" : "Make the case larger, move its left wall or its floor, or draw " + part + " smaller.",
                 "room between " + part + " and the " + side.panel() + " = " + Words.number(side.room()) + " mm",

@@ -57,7 +57,10 @@ public final class Layers {
     public double thickness(int layer) {
         Double known = thickness.get(layer);
         return known == null
-                ? thickness.values().stream().mapToDouble(Double::doubleValue).max().orElse(0)
+                ? thickness.values().stream()
+                        .mapToDouble(Double::doubleValue)
+                        .max()
+                        .orElse(0)
                 : known;
     }
 

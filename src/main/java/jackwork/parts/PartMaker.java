@@ -88,13 +88,19 @@ final class PartMaker {
         works.cams()
                 .forEach((name, cam) -> made.put(
                         cam.part(),
-                        shaped(cam.part(), () -> Cams.profile(design, works, name, cam)
-                                .outline(Cams.centre(design, works, name, cam), CAM_CORNERS))));
+                        shaped(
+                                cam.part(),
+                                () -> Cams.profile(design, works, name, cam)
+                                        .outline(Cams.centre(design, works, name, cam), CAM_CORNERS))));
         works.pawls()
                 .forEach((name, pawl) -> made.put(
                         pawl.wheel(),
-                        shaped(pawl.wheel(), () -> LinkMaker.wheel(pawl)
-                                .outline(Places.at(design, works, pawl.at(), name), LinkMaker.firstTooth(pawl)))));
+                        shaped(
+                                pawl.wheel(),
+                                () -> LinkMaker.wheel(pawl)
+                                        .outline(
+                                                Places.at(design, works, pawl.at(), name),
+                                                LinkMaker.firstTooth(pawl)))));
     }
 
     /** An outline that is made, not drawn, where its numbers allow one. */

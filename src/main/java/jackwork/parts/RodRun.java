@@ -56,9 +56,7 @@ public record RodRun(
 
     /** Whether both are written for one rod: a peg serves several joints, or is the end of a pin through its holder. */
     public boolean isRodOf(RodRun other) {
-        return at.distance(other.at) < ONE
-                && diameter == other.diameter
-                && (isPegIn(other) || other.isPegIn(this));
+        return at.distance(other.at) < ONE && diameter == other.diameter && (isPegIn(other) || other.isPegIn(this));
     }
 
     private boolean isPegIn(RodRun other) {

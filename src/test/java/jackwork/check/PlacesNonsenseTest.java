@@ -78,7 +78,8 @@ class PlacesNonsenseTest {
             String heavy = number(ofAnySize(1500, 1e8));
             String light = number(between(0, 60));
             int nuts = (int) ofAnySize(500, 1e6);
-            assertThat(isNo(Nonsense.ask(new WeightsFit(), () -> changed("heron", "figure.weights.tail.mass: " + heavy))))
+            assertThat(isNo(Nonsense.ask(
+                            new WeightsFit(), () -> changed("heron", "figure.weights.tail.mass: " + heavy))))
                     .as("%s g", heavy)
                     .isTrue();
             assertThat(Nonsense.ask(new WeightsFit(), () -> changed("heron", "figure.weights.tail.mass: " + light)))
@@ -139,14 +140,15 @@ class PlacesNonsenseTest {
             double distance = -ofAnySize(0.01, 1e4);
             assertThat(gesture("distance: 60, at: " + on)).as(on).isEqualTo(Nonsense.Verdict.PASSES);
             assertThat(isNo(gesture("distance: 60, at: " + off))).as(off).isTrue();
-            assertThat(isNo(gesture("distance: " + number(distance)))).as("%s mm", distance).isTrue();
+            assertThat(isNo(gesture("distance: " + number(distance))))
+                    .as("%s mm", distance)
+                    .isTrue();
         }
         assertThat(isNo(gesture("distance: 0"))).isTrue();
     }
 
     private static Nonsense.Verdict gesture(String words) throws IOException {
-        return Nonsense.ask(
-                new GesturesMarked(), () -> replaced("heron", "heron/design.yaml", "distance: 60", words));
+        return Nonsense.ask(new GesturesMarked(), () -> replaced("heron", "heron/design.yaml", "distance: 60", words));
     }
 
     /** Points of lever and coin works, moved off what they mark by any way. */
@@ -218,13 +220,24 @@ class PlacesNonsenseTest {
             double length = between(45, 140);
             double gap = ofAnySize(32, 1e6);
             Point away = new Point(53, 60).plus(new Point(ofAnySize(160, 1e5), 0).turned(between(0, 2 * Math.PI)));
-            assertThat(slot("box.coin-works.slot.width: " + number(width))).as("%s wide", width).isTrue();
-            assertThat(slot("box.coin-works.slot.length: " + number(length))).as("%s long", length).isTrue();
-            assertThat(slot("box.coin-works.bucket.side-gap: " + number(gap))).as("%s gap", gap).isTrue();
-            assertThat(slot("box.coin-works.slot.at: " + place(away.x(), away.y()))).as("%s", away).isTrue();
-            assertThat(slot("box.coin-works.slot.width: " + number(between(2.6, 3.9)))).isFalse();
-            assertThat(slot("box.coin-works.slot.length: " + number(between(26, 44)))).isFalse();
-            assertThat(slot("box.coin-works.slot.at: " + place(between(40, 66), between(60, 101)))).isFalse();
+            assertThat(slot("box.coin-works.slot.width: " + number(width)))
+                    .as("%s wide", width)
+                    .isTrue();
+            assertThat(slot("box.coin-works.slot.length: " + number(length)))
+                    .as("%s long", length)
+                    .isTrue();
+            assertThat(slot("box.coin-works.bucket.side-gap: " + number(gap)))
+                    .as("%s gap", gap)
+                    .isTrue();
+            assertThat(slot("box.coin-works.slot.at: " + place(away.x(), away.y())))
+                    .as("%s", away)
+                    .isTrue();
+            assertThat(slot("box.coin-works.slot.width: " + number(between(2.6, 3.9))))
+                    .isFalse();
+            assertThat(slot("box.coin-works.slot.length: " + number(between(26, 44))))
+                    .isFalse();
+            assertThat(slot("box.coin-works.slot.at: " + place(between(40, 66), between(60, 101))))
+                    .isFalse();
         }
     }
 
@@ -236,12 +249,14 @@ class PlacesNonsenseTest {
     void layersAreFilledAndNotTwiceTaken() throws IOException {
         for (int i = 0; i < 8; i++) {
             int layer = 12 + random.nextInt(50);
-            assertThat(Nonsense.ask(new LayersFilled(), () -> changed("heron", "figure.parts.wing-near.layer: " + layer)))
+            assertThat(Nonsense.ask(
+                            new LayersFilled(), () -> changed("heron", "figure.parts.wing-near.layer: " + layer)))
                     .as("layer %s", layer)
                     .isIn(Nonsense.Verdict.DOUBTFUL, Nonsense.Verdict.REFUSED);
         }
         for (int layer : new int[] {-1, 7, 11}) {
-            assertThat(Nonsense.ask(new LayersFilled(), () -> changed("heron", "figure.parts.wing-near.layer: " + layer)))
+            assertThat(Nonsense.ask(
+                            new LayersFilled(), () -> changed("heron", "figure.parts.wing-near.layer: " + layer)))
                     .as("layer %s", layer)
                     .isEqualTo(Nonsense.Verdict.PASSES);
         }
@@ -273,10 +288,7 @@ class PlacesNonsenseTest {
         return isNo(Nonsense.ask(
                 new PicturesLie(),
                 () -> replaced(
-                        "heron",
-                        "heron/figure.yaml",
-                        written,
-                        "{file: heron-body.png, " + words + ", bleed: 2}")));
+                        "heron", "heron/figure.yaml", written, "{file: heron-body.png, " + words + ", bleed: 2}")));
     }
 
     /** Springs and limits that end in the air, or join a piece to itself. */
@@ -289,9 +301,12 @@ class PlacesNonsenseTest {
                     .as(end)
                     .isTrue();
         }
-        assertThat(joint(new EndsHeld(), "{part: body, at: tail}", "{part: leg-near, at: knee}")).isFalse();
-        assertThat(joint(new JointsAct(), "{part: body, at: tail}", "{part: leg-near, at: knee}")).isFalse();
-        assertThat(joint(new JointsAct(), "{part: body, at: tail}", "{part: wing-near, at: wing-dowel-1}")).isTrue();
+        assertThat(joint(new EndsHeld(), "{part: body, at: tail}", "{part: leg-near, at: knee}"))
+                .isFalse();
+        assertThat(joint(new JointsAct(), "{part: body, at: tail}", "{part: leg-near, at: knee}"))
+                .isFalse();
+        assertThat(joint(new JointsAct(), "{part: body, at: tail}", "{part: wing-near, at: wing-dowel-1}"))
+                .isTrue();
     }
 
     private static boolean joint(Question question, String from, String to) throws IOException {
@@ -301,7 +316,8 @@ class PlacesNonsenseTest {
                         "heron",
                         "heron/figure.yaml",
                         "pins:\n",
-                        "springs:\n  pull: {from: " + from + ", to: " + to + ", stiffness: 0.001, free: 60}\npins:\n")));
+                        "springs:\n  pull: {from: " + from + ", to: " + to
+                                + ", stiffness: 0.001, free: 60}\npins:\n")));
     }
 
     @Test
