@@ -58,8 +58,9 @@ final class BareStarts {
                     "Two arms that lift",
                     "a rod each, close to its pivot; they fall by their own weight",
                     -35,
-                    12),
-            two("flapping", "Two wings that flap", "they cross in the middle, a rod lifts each", -8, 20),
+                    12,
+                    6),
+            two("flapping", "Two wings that flap", "they cross in the middle, a rod lifts each", -8, 20, 22),
             one(
                     "turning",
                     "A wheel that turns",
@@ -87,11 +88,14 @@ final class BareStarts {
         return new Bare(id, name, words, List.of(new Board(BOARD, outline, LAYER)), List.of(points));
     }
 
-    /** Two arms to either side, drawn so far from the level; the left one's post is the first. */
-    private static Bare two(String id, String name, String words, double degrees, double width) {
+    /**
+     * Two arms to either side, drawn so far from the level; the left one's post is the first. The other's stands so far
+     * above it that its rod passes the left arm however that moves.
+     */
+    private static Bare two(String id, String name, String words, double degrees, double width, double above) {
         Point right = new Point(1, 0).turned(Math.toRadians(degrees));
         Point left = new Point(-right.x(), right.y());
-        Point other = new Point(APART, 0);
+        Point other = new Point(APART, above);
         List<PlannedPoint> points = new ArrayList<>();
         points.add(point(LEFT, "left-pivot", Point.ORIGIN, PointRole.POST, 0));
         points.add(point(RIGHT, "right-pivot", other, PointRole.POST, 0));

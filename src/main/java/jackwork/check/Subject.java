@@ -10,6 +10,7 @@ import jackwork.motion.StrokeResult;
 import jackwork.motion.StrokeSolver;
 import jackwork.parts.Assembler;
 import jackwork.parts.Assembly;
+import jackwork.parts.RodRun;
 import jackwork.parts.Variation;
 import jackwork.stock.Coin;
 import jackwork.stock.Coins;
@@ -30,6 +31,7 @@ public final class Subject {
     private final Design design;
     private final Assembly assembly;
     private final StrokeResult stroke;
+    private final List<RodRun> rods;
     private final List<Variation> variations;
     /** As they would be with one number at one end, by {@link #key}: many questions ask of the same. */
     private final Map<String, Assembly> changed = new ConcurrentHashMap<>();
@@ -39,6 +41,7 @@ public final class Subject {
     private Subject(Design design, int samples, boolean varied) {
         this.design = design;
         this.assembly = Assembler.assemble(design);
+        this.rods = RodRun.of(design, assembly);
         this.stroke = StrokeSolver.solve(MechanismCompiler.compile(assembly), samples);
         this.variations = varied ? Variation.of(assembly) : List.of();
     }
@@ -59,6 +62,11 @@ public final class Subject {
 
     Design design() {
         return design;
+    }
+
+    /** Every rod and screw, where it stands at rest. */
+    List<RodRun> rods() {
+        return rods;
     }
 
     public Assembly assembly() {

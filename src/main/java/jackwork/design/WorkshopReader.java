@@ -59,6 +59,7 @@ public final class WorkshopReader {
     private static void check(WorkshopFile workshop, YamlFile file) {
         DesignReader.checkFormat(workshop.format(), file);
         KnownNames.ofWorkshop().check(workshop, file);
+        WorkshopAcross.check(workshop, file);
         PayReferences.check(workshop, file);
         checkNumbers("laser.bed", workshop.laser().bed(), 2, "[width, height]", file);
         workshop.laser().lines().forEach((name, pen) -> {
@@ -84,14 +85,6 @@ public final class WorkshopReader {
             if (workshop.friction().get(i).between().size() != 2) {
                 file.problem("friction." + i + ".between", "expected two materials, as in [bamboo, wood]");
             }
-        }
-        WorkshopFile.Finger finger = workshop.finger();
-        if (finger.comfortable().value() > finger.strongest().value()) {
-            file.problem(
-                    "finger.comfortable",
-                    "read " + Range.plain(finger.comfortable().value())
-                            + " N, expected no more than the strongest press, which is "
-                            + Range.plain(finger.strongest().value()));
         }
     }
 

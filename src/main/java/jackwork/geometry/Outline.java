@@ -234,6 +234,11 @@ public final class Outline {
         return only(Overlay.together(polygon, other.polygon), "putting two outlines together");
     }
 
+    /** The same region with its holes filled in. */
+    public Outline filled() {
+        return new Outline(FACTORY.createPolygon(polygon.getExteriorRing()));
+    }
+
     /** Turned by {@code pose.angle()} about the origin, then shifted by ({@code pose.x()}, {@code pose.y()}). */
     public Outline moved(Pose pose) {
         AffineTransformation move =

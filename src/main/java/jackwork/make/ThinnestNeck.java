@@ -4,6 +4,7 @@ import static jackwork.check.Measure.mm;
 import static jackwork.check.Sentence.say;
 
 import jackwork.check.Finding;
+import jackwork.check.LeastBar;
 import jackwork.check.Sentence;
 import jackwork.check.Status;
 import jackwork.check.Topic;
@@ -22,7 +23,7 @@ import java.util.List;
  */
 final class ThinnestNeck {
 
-    /** Narrower necks char through or break: in thicknesses of the sheet; a guess. */
+    /** Narrower necks need care; in thicknesses of the sheet; a guess. */
     static final double LEAST_THICKNESSES = 2.0 / 3;
     /** Wider ones are none, mm. */
     static final double WIDE = 12;
@@ -33,6 +34,7 @@ final class ThinnestNeck {
 
     /** One finding, about the part whose neck is thinnest for its sheet. */
     static List<Finding> ask(Assembly assembly) {
+        double kerf = assembly.workshop().laser().kerf().value();
         Part worst = null;
         double width = 0;
         double share = Double.POSITIVE_INFINITY;
@@ -53,13 +55,15 @@ final class ThinnestNeck {
         if (worst == null) {
             return List.of();
         }
-        double limit = LEAST_THICKNESSES * worst.thickness().value();
+        double thickness = worst.thickness().value();
+        double cut = LeastBar.of(thickness, kerf);
+        double limit = Math.max(LEAST_THICKNESSES * thickness, cut);
         boolean passes = width >= limit;
         return List.of(new Finding(
                 Topic.THINNEST_NECK,
                 "",
                 say("Is every neck wide enough to be cut and handled?"),
-                passes ? Status.PASS : Status.DOUBTFUL,
+                passes ? Status.PASS : width >= cut ? Status.DOUBTFUL : Status.FAIL,
                 width,
                 limit,
                 width - limit,
@@ -72,7 +76,7 @@ final class ThinnestNeck {
                         mm(width)),
                 passes ? Sentence.NOTHING : say("Draw it wider there, move the hole inward, or use a thinner rod."),
                 "neck = " + Words.number(width) + " mm; at least two thirds of the thickness of " + worst.stock() + ", "
-                        + Words.number(limit) + " mm (common practice, no source)"));
+                        + Words.number(limit) + " mm (common practice, no source); " + LeastBar.words(thickness, kerf)));
     }
 
     /** Width of the thinnest neck, mm, to a hundredth; at most {@value #WIDE}. */

@@ -53,6 +53,17 @@ public final class Layers {
         return at(from, layer) + at(thickness, layer);
     }
 
+    /** Of a layer, mm; of one that holds no part as thick as the thickest of all, since nothing tells it. */
+    public double thickness(int layer) {
+        Double known = thickness.get(layer);
+        return known == null
+                ? thickness.values().stream()
+                        .mapToDouble(Double::doubleValue)
+                        .max()
+                        .orElse(0)
+                : known;
+    }
+
     /** From the rear face of the hindmost to the front face of the foremost, mm. */
     public double total() {
         return total;

@@ -28,6 +28,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 
 /** Makes the flat parts of a design: outlines in the common frame, with the holes their joints ask for. */
@@ -39,8 +40,8 @@ final class PartMaker {
     /** How much wider than its cord an eye is, mm: to thread it by hand, common practice, no source. */
     private static final double EYE_PLAY = 0.6;
 
-    /** Hole for the screws that hold the works in their case, mm: M3, ISO 273 medium. */
-    private static final double CASE_SCREW = 3.4;
+    /** An eyelet is two printed lines thick all round, mm on diameter. */
+    private static final double LEAST_WALLS = 1.6;
 
     private final Design design;
     private final WorkshopFile workshop;
@@ -79,30 +80,39 @@ final class PartMaker {
 
     private void make(Works works) {
         works.gears().forEach((name, gear) -> {
+            Outline teethOf = shaped(gear.part(), () -> Teeth.outline(Named.in(teeth, name)));
             if (Teeth.isInside(gear)) {
-                slots.computeIfAbsent(gear.part(), k -> new ArrayList<>()).add(Teeth.outline(Named.in(teeth, name)));
+                slots.computeIfAbsent(gear.part(), k -> new ArrayList<>()).add(teethOf);
             } else {
-                made.put(gear.part(), Teeth.outline(Named.in(teeth, name)));
+                made.put(gear.part(), teethOf);
             }
         });
         works.joints(CamEntry.class)
                 .forEach((name, cam) -> made.put(
                         cam.part(),
-                        PartException.unless(
+                        shaped(
                                 cam.part(),
-                                "the numbers of cam " + name,
                                 () -> Cams.profile(design, works, name, cam)
                                         .outline(Cams.centre(design, works, name, cam), CAM_CORNERS))));
         works.joints(PawlEntry.class)
                 .forEach((name, pawl) -> made.put(
                         pawl.wheel(),
-                        PartException.unless(
+                        shaped(
                                 pawl.wheel(),
-                                "the numbers of pawl " + name,
                                 () -> RatchetWheel.of(pawl)
                                         .outline(
                                                 Places.at(design, works, pawl.at(), name),
                                                 RatchetWheel.firstTooth(pawl)))));
+    }
+
+    /** An outline that is made, not drawn, where its numbers allow one. */
+    private static Outline shaped(String part, Supplier<Outline> outline) {
+        try {
+            return outline.get();
+        } catch (InvalidOutlineException e) {
+            throw new PartException(part + ": its teeth, its motion or its slots leave it no outline that can be cut ("
+                    + e.getMessage() + "); take larger teeth, a smaller motion or a narrower slot");
+        }
     }
 
     private void bore(Works works) {
@@ -159,7 +169,7 @@ final class PartMaker {
                         .orElse(false);
                 if (wood) {
                     slots.computeIfAbsent(name, k -> new ArrayList<>())
-                            .add(Outline.disc(new Circle(at, CASE_SCREW / 2), 0.002));
+                            .add(Outline.disc(new Circle(at, RodRun.SCREW_HOLE / 2), 0.002));
                 }
             }
         }
@@ -185,6 +195,7 @@ final class PartMaker {
                 String rod = guide.rod();
                 if (rod == null) {
                     Double eyelet = guide.eyelet();
+                    requireWall(name, eyelet, eye);
                     double diameter = eyelet == null
                             ? eye
                             : eyelet + workshop.fits().press().value();
@@ -194,6 +205,19 @@ final class PartMaker {
                 }
             }
         });
+    }
+
+    private static void requireWall(String string, @Nullable Double eyelet, double eye) {
+        if (eyelet != null && eyelet < eye + LEAST_WALLS) {
+            throw new PartException(String.format(
+                    Locale.ROOT,
+                    "string %s: an eyelet of %.1f mm around a hole of %.1f mm for its cord leaves less than two printed"
+                            + " lines; make it %.1f mm or wider, or take a thinner cord",
+                    string,
+                    eyelet,
+                    eye,
+                    eye + LEAST_WALLS));
+        }
     }
 
     /** Diameter of a hole that a cord is threaded through, mm. */
@@ -246,18 +270,10 @@ final class PartMaker {
             String name = entry.getKey();
             PartEntry part = entry.getValue();
             String drawn = part.drawn();
-            Outline outline = made.containsKey(name)
+            Outline whole = made.containsKey(name)
                     ? Named.in(made, name)
                     : Named.in(drawing.outlines(), drawn == null ? name : drawn).moved(shift);
-            for (Outline slot : slots.getOrDefault(name, List.of())) {
-                Outline whole = outline;
-                outline = PartException.unless(name, "the slots and screws cut into it", () -> whole.without(slot));
-            }
-            for (RackEntry rack : works.joints(RackEntry.class).values()) {
-                if (rack.part().equals(name)) {
-                    outline = Teeth.rack(outline, rack, Named.in(teeth, rack.gear()));
-                }
-            }
+            Outline outline = shaped(name, () -> slotted(works, name, whole));
             List<Hole> bored = List.copyOf(holes.getOrDefault(name, List.of()));
             WorkshopFile.SheetEntry sheet = Named.in(workshop.sheets(), part.stock());
             for (int ply = 1; ply <= part.pliesOrOne(); ply++) {
@@ -282,6 +298,19 @@ final class PartMaker {
                                 part.printed()));
             }
         }
+    }
+
+    private Outline slotted(Works works, String part, Outline whole) {
+        Outline outline = whole;
+        for (Outline slot : slots.getOrDefault(part, List.of())) {
+            outline = outline.without(slot);
+        }
+        for (RackEntry rack : works.joints(RackEntry.class).values()) {
+            if (rack.part().equals(part)) {
+                outline = Teeth.rack(outline, rack, Named.in(teeth, rack.gear()));
+            }
+        }
+        return outline;
     }
 
     /** What is left of a part once its holes are bored. */

@@ -28,6 +28,9 @@ final class Teeth {
     /** @param turned direction of the middle of the first tooth, rad */
     record Placed(GearEntry entry, Point centre, InvoluteGear gear, double turned, double play) {}
 
+    /** Play between teeth, in modules: common practice, no source. */
+    private static final double MOST_PLAY = 0.25;
+
     private final Map<String, GearEntry> entries = new LinkedHashMap<>();
     private final Map<String, Point> centres = new LinkedHashMap<>();
     private final Map<String, Placed> placed = new LinkedHashMap<>();
@@ -80,6 +83,7 @@ final class Teeth {
         Double written = mesh.play();
         double pressure = Math.toRadians(angle == null ? USUAL_ANGLE : angle);
         double play = written == null ? USUAL_PLAY : written;
+        requirePlay(first, second, play, module);
         Point line = centreB.minus(centreA);
         double direction = Math.atan2(line.y(), line.x());
         if (!placed.containsKey(first)) {
@@ -106,6 +110,20 @@ final class Teeth {
             turned = direction + Math.PI + Math.PI / b.teeth() - (before.turned() - direction) * ratio;
         }
         placed.putIfAbsent(second, made(b, centreB, module, pressure, turned, play));
+    }
+
+    private static void requirePlay(String first, String second, double play, double module) {
+        if (!(play >= 0 && play <= MOST_PLAY * module)) {
+            throw new PartException(String.format(
+                    java.util.Locale.ROOT,
+                    "gears %s and %s: a play of %.2f mm between teeth of module %.2f mm; expected 0 to a quarter of the"
+                            + " module, %.2f mm: less than none jams, more leaves no teeth",
+                    first,
+                    second,
+                    play,
+                    module,
+                    MOST_PLAY * module));
+        }
     }
 
     private void place(RackEntry rack) {

@@ -13,6 +13,11 @@ public record Torque(String name, int body, double moment) implements Link {
 
     /** As it is written. */
     public static Torque of(String name, TorqueEntry torque, Joining around) {
-        return new Torque(name, around.body(torque.on()), torque.moment());
+        int body = around.body(torque.on());
+        if (body == 0) {
+            throw new PartException("torque " + name + ": " + torque.on()
+                    + " never moves, so that nothing can turn it; name a part that turns");
+        }
+        return new Torque(name, body, torque.moment());
     }
 }

@@ -1,0 +1,60 @@
+package jackwork.check;
+
+import jackwork.parts.RodRun;
+import java.util.List;
+
+/**
+ * No two rods stand in one place: where they pass the same layers, their axes are farther apart than their radii. Looked at
+ * in the position drawn.
+ */
+final class RodsApart implements Question {
+
+    private record Pair(RodRun a, RodRun b, double gap) {}
+
+    @Override
+    public List<Finding> ask(Subject subject) {
+        List<RodRun> rods = subject.rods();
+        Pair nearest = null;
+        for (int i = 0; i < rods.size(); i++) {
+            for (int j = 0; j < i; j++) {
+                RodRun a = rods.get(j);
+                RodRun b = rods.get(i);
+                double gap = a.at().distance(b.at()) - a.radius() - b.radius();
+                boolean one = a.isRodOf(b) || !a.passesLayerOf(b);
+                if (!one && (nearest == null || gap < nearest.gap())) {
+                    nearest = new Pair(a, b, gap);
+                }
+            }
+        }
+        return nearest == null ? List.of() : List.of(finding(nearest));
+    }
+
+    private static Finding finding(Pair pair) {
+        String a = pair.a().name();
+        String b = pair.b().name();
+        boolean apart = pair.gap() > 0;
+        return new Finding(
+                "rods-apart",
+                "Has every rod a place that no other takes?",
+                apart ? Status.PASS : Status.FAIL,
+                pair.gap(),
+                0.0,
+                pair.gap(),
+                "mm",
+                new Where(b, 0.0, pair.b().at()),
+                apart
+                        ? a + " and " + b + " stand nearest, " + Words.number(pair.gap()) + " mm apart"
+                        : "the rods of " + a + " and " + b + " would stand in one place: their axes are "
+                                + Words.number(pair.a().at().distance(pair.b().at())) + " mm apart",
+                apart
+                        ? ""
+                        : "Move one of them; where one rod is meant, write one pin with all the parts that it goes"
+                                + " through.",
+                "distance of the axes − both radii = "
+                        + Words.number(pair.a().at().distance(pair.b().at())) + " − "
+                        + Words.number(pair.a().radius()) + " − "
+                        + Words.number(pair.b().radius()) + " = " + Words.number(pair.gap())
+                        + " mm, of rods that pass the same layer",
+                List.of());
+    }
+}

@@ -1,0 +1,141 @@
+package jackwork.check;
+
+import jackwork.design.CaseEntry;
+import jackwork.parts.CoinWorks;
+import jackwork.parts.Layers;
+import jackwork.stock.Coin;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/** The slot lies above the coin's way within the case, takes one coin at a time, and is as wide as the gap behind it. */
+final class SlotPlaced implements Question {
+
+    /** A coin that starts so far beside its gap still finds it, mm: common practice, no source. */
+    private static final double BESIDE = 1;
+    /** Above the lip, or the case's lid, a slot may stand so high, mm: common practice, no source. */
+    private static final double HIGH = 50;
+
+    private static final double TALLEST = 500;
+
+    /** @param margin mm, below 0 is wrong */
+    private record Try(double value, double limit, double margin, String why, String remedy) {}
+
+    @Override
+    public List<Finding> ask(Subject subject) {
+        CoinWorks works = subject.assembly().coinWorks();
+        List<Try> tries = new ArrayList<>();
+        tries.add(width(subject, works));
+        tries.add(oneAtATime(subject, works));
+        CaseEntry housing = subject.design().box().housing();
+        if (housing != null) {
+            tries.add(inCase(works, housing));
+        }
+        tries.add(above(works));
+        tries.add(over(subject, works));
+        tries.add(notTooHigh(
+                works, housing == null ? works.lip().y() + TALLEST : housing.floor() + housing.height() + HIGH));
+        tries.add(sideGap(subject, works));
+        Try worst = tries.stream().min(Comparator.comparingDouble(Try::margin)).orElseThrow();
+        boolean fits = worst.margin() >= 0;
+        return List.of(new Finding(
+                "slot-placed",
+                "Do slot, gap and case belong together?",
+                fits ? Status.PASS : Status.FAIL,
+                worst.value(),
+                worst.limit(),
+                worst.margin(),
+                "mm",
+                new Where("slot", null, works.slotAt()),
+                worst.why(),
+                fits ? "" : worst.remedy(),
+                Words.number(worst.value()) + " mm against " + Words.number(worst.limit()) + " mm",
+                List.of()));
+    }
+
+    private static Try width(Subject subject, CoinWorks works) {
+        double most = subject.assembly().coinGap() + BESIDE;
+        return new Try(
+                works.slotWidth(),
+                most,
+                most - works.slotWidth(),
+                "the slot is " + Words.number(works.slotWidth()) + " mm wide, the gap behind it "
+                        + Words.number(most - BESIDE) + " mm",
+                "Make slot.width as wide as the gap in which the coin runs: a wider one lets it fall beside.");
+    }
+
+    /** Two of the smallest side by side go through it together. */
+    private static Try oneAtATime(Subject subject, CoinWorks works) {
+        double most =
+                2 * subject.coins().stream().mapToDouble(Coin::diameter).min().orElse(Double.POSITIVE_INFINITY);
+        return new Try(
+                works.slotLength(),
+                most,
+                most - works.slotLength(),
+                "the slot is " + Words.number(works.slotLength()) + " mm long, two of the smallest coins together "
+                        + Words.number(most) + " mm",
+                "Make slot.length little longer than the largest coin, so that one goes in at a time.");
+    }
+
+    private static Try inCase(CoinWorks works, CaseEntry housing) {
+        double left = works.slotAt().x() - works.slotLength() / 2 - housing.left();
+        double right = housing.left() + housing.width() - works.slotAt().x() - works.slotLength() / 2;
+        double room = Math.min(left, right);
+        return new Try(
+                room,
+                0,
+                room,
+                room >= 0
+                        ? "the slot's end lies " + Words.number(room) + " mm within the case"
+                        : "the slot's end lies " + Words.number(-room) + " mm outside the case",
+                "Move slot.at, or make the case wider: a coin goes in through the lid.");
+    }
+
+    private static Try above(CoinWorks works) {
+        double drop = works.slotAt().y() - works.lip().y();
+        return new Try(
+                drop,
+                0,
+                drop,
+                "the slot is " + Words.number(Math.abs(drop)) + " mm " + (drop >= 0 ? "above" : "below") + " the lip",
+                "Move slot.at above the " + works.bucketWord() + ": the coin falls there.");
+    }
+
+    /** A chute may lead a coin so far aside as it is wide; farther it falls beside what it should lie on. */
+    private static Try over(Subject subject, CoinWorks works) {
+        double coin = subject.coins().stream().mapToDouble(Coin::diameter).max().orElse(0);
+        double from = Math.min(
+                Math.min(works.toe().x(), works.heel().x()), works.lip().x());
+        double to = Math.max(
+                Math.max(works.toe().x(), works.heel().x()), works.lip().x());
+        double aside =
+                Math.max(0, Math.max(from - works.slotAt().x(), works.slotAt().x() - to));
+        return new Try(
+                aside,
+                coin,
+                coin - aside,
+                "the slot stands " + Words.number(aside) + " mm beside the floor that the coin should fall on",
+                "Move slot.at over the floor between heel and lip.");
+    }
+
+    private static Try notTooHigh(CoinWorks works, double most) {
+        double high = works.slotAt().y();
+        return new Try(
+                high,
+                most,
+                most - high,
+                "the slot is " + Words.number(high) + " mm high, measured from the origin",
+                "Move slot.at down into the lid, or make the case higher.");
+    }
+
+    private static Try sideGap(Subject subject, CoinWorks works) {
+        double all = Layers.of(subject.assembly().parts()).total();
+        return new Try(
+                works.sideGap(),
+                all,
+                all - works.sideGap(),
+                "the side gap is " + Words.number(works.sideGap()) + " mm, all layers together " + Words.number(all)
+                        + " mm thick",
+                "Write side-gap as the free space to the nearest part beside the " + works.bucketWord() + ".");
+    }
+}

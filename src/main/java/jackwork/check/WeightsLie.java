@@ -1,0 +1,76 @@
+package jackwork.check;
+
+import jackwork.geometry.Outline;
+import jackwork.geometry.Point;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Each weight lies on wood of its part, or in a pocket of it: what holds it otherwise? */
+final class WeightsLie implements Question {
+
+    private static final String QUESTION = "Does %s lie on its part?";
+    /** Two weights of one part nearer than this take one place, mm. */
+    private static final double ONE = 1;
+
+    @Override
+    public List<Finding> ask(Subject subject) {
+        List<Finding> findings = new ArrayList<>();
+        List<WeightPlace> weights = WeightPlace.of(subject);
+        for (WeightPlace weight : weights) {
+            weights.stream()
+                    .filter(other -> !other.name().equals(weight.name())
+                            && other.entry().on().equals(weight.entry().on())
+                            && other.at().distance(weight.at()) < ONE)
+                    .findFirst()
+                    .ifPresentOrElse(other -> findings.add(twice(weight, other)), () -> findings.add(finding(weight)));
+        }
+        return findings;
+    }
+
+    private static Finding twice(WeightPlace weight, WeightPlace other) {
+        double apart = weight.at().distance(other.at());
+        return new Finding(
+                "weight-lies/" + weight.name(),
+                QUESTION.formatted(weight.name()),
+                Status.FAIL,
+                apart,
+                ONE,
+                apart - ONE,
+                "mm",
+                new Where(weight.entry().on(), 0.0, weight.at()),
+                weight.name() + " and " + other.name() + " lie in one place of "
+                        + weight.entry().on(),
+                "Write one weight for both, or move one of them.",
+                "distance of the two = " + Words.number(apart) + " mm",
+                List.of());
+    }
+
+    private static Finding finding(WeightPlace weight) {
+        double inside = weight.on().stream()
+                .mapToDouble(part -> inside(part.drawn().filled(), weight.at()))
+                .max()
+                .orElse(0);
+        String on = weight.entry().on();
+        boolean lies = inside >= 0;
+        return new Finding(
+                "weight-lies/" + weight.name(),
+                QUESTION.formatted(weight.name()),
+                lies ? Status.PASS : Status.FAIL,
+                inside,
+                0.0,
+                inside,
+                "mm",
+                new Where(on, 0.0, weight.at()),
+                lies
+                        ? "its middle lies " + Words.number(inside) + " mm within the edge of " + on
+                        : "its middle lies " + Words.number(-inside) + " mm off " + on + ": nothing holds it",
+                lies ? "" : "Move " + weight.name() + " onto " + on + ", or name the part that carries it.",
+                "distance of its middle from the edge of " + on + ", inward = " + Words.number(inside) + " mm",
+                List.of());
+    }
+
+    private static double inside(Outline filled, Point at) {
+        double edge = filled.distanceToEdge(at);
+        return filled.contains(at) ? edge : -edge;
+    }
+}

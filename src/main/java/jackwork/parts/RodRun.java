@@ -1,0 +1,65 @@
+package jackwork.parts;
+
+import jackwork.design.Design;
+import jackwork.geometry.Point;
+import java.util.List;
+
+/**
+ * A rod, or a screw of the case, as it goes through the layers of the position drawn.
+ *
+ * @param name of its joint
+ * @param parts that have its hole or its slot, or that it rides on, ply by ply; of a peg the holder first
+ * @param at its axis, common frame
+ * @param diameter of what turns or is gripped there, mm: of the rod, or of the shoulder on it
+ * @param from hindmost layer that it reaches
+ * @param to foremost layer that it reaches
+ * @param turns whether a part turns or slides on it
+ */
+public record RodRun(
+        String name, Kind kind, List<String> parts, Point at, double diameter, int from, int to, boolean turns) {
+
+    /** What it is there for. */
+    public enum Kind {
+        /** A pin or a dowel, through two parts or more. */
+        PIN,
+        /** Holds the figure on its box. */
+        MOUNT,
+        /** Held by one part, in another's slot, on a cam, against an edge, or under a string. */
+        PEG,
+        /** Holds the works in their case. */
+        SCREW
+    }
+
+    /** Hole for a screw that holds the works in their case, mm: M3, ISO 273 medium. */
+    public static final double SCREW_HOLE = 3.4;
+
+    /** Outside of the column that keeps the plates apart around such a screw, mm. */
+    static final double SCREW_COLUMN = 8;
+
+    /** Two axes that are drawn as near as this are one, mm. */
+    private static final double ONE = 0.01;
+
+    /** All of a design, the box's first. */
+    public static List<RodRun> of(Design design, Assembly assembly) {
+        return new RodRuns(design, assembly).collect();
+    }
+
+    /** mm. */
+    public double radius() {
+        return diameter / 2;
+    }
+
+    /** Whether some layer is passed by both. */
+    public boolean passesLayerOf(RodRun other) {
+        return from <= other.to && other.from <= to;
+    }
+
+    /** Whether both are written for one rod: a peg serves several joints, or is the end of a pin through its holder. */
+    public boolean isRodOf(RodRun other) {
+        return at.distance(other.at) < ONE && diameter == other.diameter && (isPegIn(other) || other.isPegIn(this));
+    }
+
+    private boolean isPegIn(RodRun other) {
+        return kind == Kind.PEG && other.parts.contains(parts.get(0));
+    }
+}
