@@ -47,7 +47,7 @@ class ChangesWithoutRoomTest {
     @Test
     void aDiskThatIsFull() throws Exception {
         assumeTrue(Child.maySetUpADisk(folder), "no small disk can be made here; aFileThatMayNotGrow stands in for it");
-        Path seed = DemoCopy.at(folder.resolve("seed"));
+        Path seed = DemoCopy.with(folder.resolve("seed"), "heron");
         Path disk = Files.createDirectory(folder.resolve("disk"));
         Path saved = folder.resolve("saved");
         String script = "mount -t tmpfs -o size=1800k none '" + disk + "' && cp -r '" + seed + "/.' '" + disk
@@ -61,7 +61,7 @@ class ChangesWithoutRoomTest {
     /** A file may have 6 KiB and no more; the drawing is larger. */
     @Test
     void aFileThatMayNotGrow() throws Exception {
-        Path workshop = DemoCopy.at(folder.resolve("hut"));
+        Path workshop = DemoCopy.with(folder.resolve("hut"), "heron");
         List<String> lines = lines(List.of("bash", "-c", "ulimit -f 6; exec \"$@\"", "limited"), workshop, 5);
         assertThat(lines).singleElement().asString().startsWith("! java.io.IOException");
         isOf("", workshop);
@@ -70,7 +70,7 @@ class ChangesWithoutRoomTest {
     /** The last of three files cannot be written, when the others are already: they are put back. */
     @Test
     void whatCannotBeSavedWholeIsPutBack() throws Exception {
-        Path workshop = DemoCopy.at(folder.resolve("hut"));
+        Path workshop = DemoCopy.with(folder.resolve("hut"), "heron");
         Path drawing = workshop.resolve("heron/figure.svg");
         Path elsewhere = Files.createDirectory(workshop.resolve("drawings"));
         Files.move(drawing, elsewhere.resolve("heron.svg"));
@@ -90,7 +90,7 @@ class ChangesWithoutRoomTest {
 
     @Test
     void aWorkshopThatMayNotBeWritten() throws Exception {
-        Path workshop = DemoCopy.at(folder.resolve("hut"));
+        Path workshop = DemoCopy.with(folder.resolve("hut"), "heron");
         Map<String, String> before = texts(workshop);
         permit(workshop, "r-xr-xr-x");
         try {

@@ -50,7 +50,7 @@ class KilledSavingTest {
 
     /** A share of all kills, on a workshop of its own; @return how many changes were saved. */
     private static int kill(Path place, int line) throws IOException, InterruptedException {
-        Path workshop = DemoCopy.at(place);
+        Path workshop = DemoCopy.with(place, "heron");
         Path heron = workshop.resolve("heron");
         Random random = new Random(20261203 + line);
         String last = "";

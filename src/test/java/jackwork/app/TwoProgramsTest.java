@@ -24,7 +24,7 @@ class TwoProgramsTest {
 
     @Test
     void noChangeIsWrittenOver() throws Exception {
-        Path workshop = DemoCopy.at(folder.resolve("hut"));
+        Path workshop = DemoCopy.with(folder.resolve("hut"), "heron");
         Child one = Child.start(List.of(), SavingChild.class, workshop.toString(), "a", String.valueOf(EACH));
         Child two = Child.start(List.of(), SavingChild.class, workshop.toString(), "b", String.valueOf(EACH));
         List<String> said = new ArrayList<>(one.rest().lines().toList());
@@ -55,7 +55,7 @@ class TwoProgramsTest {
     /** Clocks jump, copies keep old times: whether a file has changed is told by what is in it. */
     @Test
     void timesOfFilesMeanNothing() throws IOException {
-        Path workshop = DemoCopy.at(folder.resolve("hut"));
+        Path workshop = DemoCopy.with(folder.resolve("hut"), "heron");
         Editor editor = new Editor(new Workbench(workshop));
         String version = editor.versionJson("heron");
         Path file = workshop.resolve("heron/design.yaml");
