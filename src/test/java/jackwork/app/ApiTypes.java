@@ -46,7 +46,8 @@ final class ApiTypes {
         types.out.append("// Made from the records of jackwork.app by ApiTypes; change those, then run it again.\n");
         types.out.append("// Lengths in mm with y up, forces in N, angles in degrees.\n");
         types.out.append("\n// What a change puts into a file: words as typed, two numbers are a place.\n");
-        types.out.append("export type FieldValue = string | number | boolean | FieldValue[] | { [field: string]: FieldValue };\n");
+        types.out.append(
+                "export type FieldValue = string | number | boolean | FieldValue[] | { [field: string]: FieldValue };\n");
         for (Class<?> root : payloads()) {
             types.name(root);
         }
