@@ -1,11 +1,11 @@
 import { html, type TemplateResult } from "lit";
-import type { DesignView, Pair, Part, Typed } from "./api.js";
+import type { DesignView, Pair, Part, FieldValue } from "./api.js";
 import { deepest, partsOf } from "./inside.js";
 import { fieldUnit, fieldValue, typed } from "./units.js";
 
 export interface AddingActions {
   /** @param value of the new entry, its fields as the figure's file names them */
-  add(name: string, value: Typed): void;
+  add(name: string, value: FieldValue): void;
   close(): void;
   say(words: string): void;
 }
@@ -65,9 +65,9 @@ const FIELDS: Record<string, (view: DesignView) => TemplateResult> = {
 };
 
 type Words = (name: string) => string;
-type Fields = Record<string, Typed>;
+type Fields = Record<string, FieldValue>;
 
-const VALUES: Record<string, (view: DesignView, word: Words) => Typed | Error> = {
+const VALUES: Record<string, (view: DesignView, word: Words) => FieldValue | Error> = {
   weights: (view, word) =>
     at(view, [word("on")], (place) => {
       const mass: Fields = word("what") === "grams" ? { mass: word("count") } : { what: word("what"), count: word("count") };
@@ -92,7 +92,7 @@ const VALUES: Record<string, (view: DesignView, word: Words) => Typed | Error> =
 };
 
 /** The middle of what the named parts share, or why there is none. */
-function at(view: DesignView, parts: string[], value: (place: Pair) => Typed | Error): Typed | Error {
+function at(view: DesignView, parts: string[], value: (place: Pair) => FieldValue | Error): FieldValue | Error {
   const known = partsOf(view.scene);
   const place: Pair | null = deepest(parts.map((name) => known.get(name)).filter((part): part is Part => part !== undefined));
   return place ? value(place) : new Error(`${parts.join(" and ")} lie nowhere over each other, so nothing can go through both.`);

@@ -2,7 +2,7 @@
 // Lengths in mm with y up, forces in N, angles in degrees.
 
 // What a change puts into a file: words as typed, two numbers are a place.
-export type Typed = string | number | boolean | Typed[] | { [field: string]: Typed };
+export type FieldValue = string | number | boolean | FieldValue[] | { [field: string]: FieldValue };
 
 export type Pair = [number, number];
 
@@ -604,7 +604,7 @@ export type Kind = "set" | "add" | "remove";
 export interface Step {
   kind: Kind;
   path: string;
-  value: Typed;
+  value: FieldValue;
 }
 
 export interface Edit {
@@ -1412,7 +1412,7 @@ export interface WorkshopStep {
   label: string;
   kind: Doing;
   path: string;
-  value: Typed;
+  value: FieldValue;
   low: string;
   high: string;
   basis: string;

@@ -1,4 +1,4 @@
-import type { Body, DesignView, Finding, Glimpse, Report, Status, Step, Typed } from "./api.js";
+import type { Body, DesignView, Finding, Glimpse, Report, Status, Step, FieldValue } from "./api.js";
 
 const RANK: Record<Status, number> = { fail: 3, doubtful: 2, open: 1, pass: 0 };
 
@@ -56,10 +56,10 @@ export function sameValue(one: string, other: string): boolean {
   return plain(one) === plain(other);
 }
 
-export const set = (path: string, value: Typed): Step => ({ kind: "set", path, value });
+export const set = (path: string, value: FieldValue): Step => ({ kind: "set", path, value });
 
 /** A value of a change, as words that can be compared and shown. */
-export function asWords(value: Typed): string {
+export function asWords(value: FieldValue): string {
   if (typeof value !== "object") return String(value);
   return Array.isArray(value) ? `[${value.map(asWords).join(", ")}]` : JSON.stringify(value);
 }

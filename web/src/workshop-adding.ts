@@ -1,5 +1,5 @@
 import { html, type TemplateResult } from "lit";
-import type { Typed, WorkshopView } from "./api.js";
+import type { FieldValue, WorkshopView } from "./api.js";
 import { fieldUnit, typed } from "./units.js";
 import { nothing, type Wish } from "./workshop-wish.js";
 
@@ -16,7 +16,7 @@ interface Form {
   fields: Field[];
   path(word: (name: string) => string): string;
   /** Its fields as the file names them. */
-  value(word: (name: string) => string): Typed;
+  value(word: (name: string) => string): FieldValue;
 }
 
 interface AddingActions {
@@ -82,7 +82,7 @@ function kinds(view: WorkshopView, section: string): string[] {
   return groups.flatMap((group) => group.values).find((value) => value.path.endsWith(".kind"))?.choices ?? [];
 }
 
-const CHANNELS: Record<string, Typed> = {
+const CHANNELS: Record<string, FieldValue> = {
   outright: { markup: "90 %" },
   commission: { share: "38 %" },
   web: { postage: 6.5 },

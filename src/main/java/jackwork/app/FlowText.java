@@ -107,8 +107,8 @@ final class FlowText {
     }
 
     private static double checked(double number) {
-        if (!(Math.abs(number) < GREATEST)) {
-            throw new BadRequestException("read " + number + ", expected a number below 1000000000");
+        if (!(Math.abs(number) <= GREATEST)) {
+            throw new BadRequestException("read " + number + ", expected a number of at most 1000000000");
         }
         return number;
     }

@@ -46,7 +46,8 @@ final class ApiTypes {
         types.out.append("// Made from the records of jackwork.app by ApiTypes; change those, then run it again.\n");
         types.out.append("// Lengths in mm with y up, forces in N, angles in degrees.\n");
         types.out.append("\n// What a change puts into a file: words as typed, two numbers are a place.\n");
-        types.out.append("export type Typed = string | number | boolean | Typed[] | { [field: string]: Typed };\n");
+        types.out.append(
+                "export type FieldValue = string | number | boolean | FieldValue[] | { [field: string]: FieldValue };\n");
         for (Class<?> root : payloads()) {
             types.name(root);
         }
@@ -153,7 +154,7 @@ final class ApiTypes {
         } else if (plain.isPrimitive() || Number.class.isAssignableFrom(plain)) {
             return "number";
         }
-        return plain == JsonNode.class ? "Typed" : name(plain);
+        return plain == JsonNode.class ? "FieldValue" : name(plain);
     }
 
     private static String several(String type) {
