@@ -26,12 +26,17 @@ const SECTIONS: [string, string][] = [
   ["cloths", "Cloth"],
 ];
 
+/** They go by the name of what they are on. */
+const BY_THEIR_PART = ["pictures"];
+
 /** Every number of a design in a field, everything on it with a way out, and what can be added. */
 class ChangeIt extends LitElement {
-  static override properties = { desk: { attribute: false }, openForm: { state: true } };
+  static override properties = { desk: { attribute: false }, openForm: { state: true }, renamed: { state: true } };
 
   desk: Desk | null = null;
   private openForm = "";
+  /** The entry whose other name is being written; none when empty. */
+  private renamed = "";
 
   protected override createRenderRoot(): HTMLElement {
     return this;
@@ -54,7 +59,7 @@ class ChangeIt extends LitElement {
             Numbers and places are this design's own. What is added or taken out is in the figure's file, which
             ${shared.join(" and ")} ${shared.length === 1 ? "uses" : "use"} too.
           </p>`}
-      ${this.lever(view)} ${SECTIONS.map(([section, title]) => this.section(view, section, title))}
+      ${this.lever(view)} ${sections(view).map(([section, title]) => this.section(view, section, title))}
     </section>`;
   }
 
@@ -82,7 +87,18 @@ class ChangeIt extends LitElement {
     const own = view.changeable.settings.filter(({ path }) => path.startsWith(`${entry.path}.`));
     return html`<div class="entry" data-entry=${entry.path}>
       <div class="entry-row">
-        <strong>${entry.name}</strong> <span class="about">${entry.about}</span>
+        ${this.renamed === entry.path ? this.renaming(entry) : html`<strong>${entry.name}</strong>`}
+        <span class="about">${entry.about}</span>
+        ${BY_THEIR_PART.includes(entry.section)
+          ? ""
+          : html`<button
+              type="button"
+              class="plain rename"
+              aria-label=${`Rename ${placeName(entry.path)}`}
+              @click=${() => (this.renamed = this.renamed === entry.path ? "" : entry.path)}
+            >
+              rename
+            </button>`}
         <button
           type="button"
           class="plain take-out"
@@ -103,6 +119,29 @@ class ChangeIt extends LitElement {
     </div>`;
   }
 
+  /** Wherever it is named, it is called so from then on. */
+  private renaming(entry: Entry): TemplateResult {
+    const save = (event: Event): void => {
+      const other = (event.target as HTMLInputElement).value.trim();
+      this.renamed = "";
+      if (other !== "" && other !== entry.name) {
+        void this.desk?.edit(`${placeName(entry.path)} renamed ${other}`, [
+          { kind: "rename", path: entry.path, value: other },
+        ]);
+      }
+    };
+    return html`<input
+      class="other-name"
+      data-rename=${entry.path}
+      aria-label=${`Another name for ${entry.name}`}
+      .value=${entry.name}
+      @change=${save}
+      @keydown=${(event: KeyboardEvent) => {
+        if (event.key === "Escape") this.renamed = "";
+      }}
+    />`;
+  }
+
   private field(setting: Setting, name: string): TemplateResult {
     const shown = fieldValue(setting.value, setting.unit);
     const save = (event: Event): void => {
@@ -118,7 +157,7 @@ class ChangeIt extends LitElement {
         if (now) field.value = fieldValue(now.value, now.unit);
       });
     };
-    return html`<label class="field"
+    return html`<label class="field" title=${hint(setting)}
       ><span>${name}</span>
       <span class="value"
         ><input data-setting=${setting.path} inputmode="decimal" .value=${shown} @change=${save} />
@@ -151,5 +190,21 @@ class ChangeIt extends LitElement {
 }
 
 const key = (setting: Setting): string => setting.path;
+
+/** What a number is, and what it may be: as the vocabulary says. */
+function hint({ about, least, most, unit, why }: Setting): string {
+  const bounds =
+    least === null || most === null
+      ? ""
+      : `From ${fieldValue(least, unit)} to ${fieldValue(most, unit)} ${fieldUnit(unit)}: ${why}.`;
+  return `${about} ${bounds}`.trim();
+}
+
+/** In our order; a kind of joint that is not in it comes last. */
+function sections(view: DesignView): [string, string][] {
+  const known = new Set(SECTIONS.map(([section]) => section));
+  const others = new Set(view.changeable.entries.map(({ section }) => section).filter((section) => !known.has(section) && section !== "pictures"));
+  return [...SECTIONS, ...[...others].map((section): [string, string] => [section, section.slice(0, 1).toUpperCase() + section.slice(1)])];
+}
 
 customElements.define("jackwork-change", ChangeIt);
