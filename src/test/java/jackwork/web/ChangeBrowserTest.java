@@ -232,10 +232,18 @@ class ChangeBrowserTest {
         page.keyboard().press("ArrowUp");
         page.keyboard().press("Shift+ArrowUp");
         page.waitForCondition(() -> saved("lamplighter/design.yaml", "figure.weights.feather.at: ["));
-        page.locator("[data-entry='figure.weights.feather'] .take-out").click();
-        page.waitForCondition(() -> !saved("lamplighter/figure.yaml", "feather"));
+        page.locator("[data-entry='figure.weights.feather'] .rename").click();
+        page.locator("[data-rename='figure.weights.feather']").fill("plume");
+        page.keyboard().press("Enter");
+        page.waitForSelector("[data-entry='figure.weights.plume']");
+        assertThat(text("lamplighter/figure.yaml")).contains("  plume: {on: pole, at: [").doesNotContain("feather");
+        assertThat(text("lamplighter/design.yaml"))
+                .contains("figure.weights.plume.at: [")
+                .doesNotContain("feather");
+        page.locator("[data-entry='figure.weights.plume'] .take-out").click();
+        page.waitForCondition(() -> !saved("lamplighter/figure.yaml", "plume"));
         assertThat(text("lamplighter/figure.yaml")).isEqualTo(figure);
-        assertThat(text("lamplighter/design.yaml")).doesNotContain("feather");
+        assertThat(text("lamplighter/design.yaml")).doesNotContain("plume");
         page.close();
     }
 
