@@ -1,5 +1,8 @@
 package jackwork.check;
 
+import static jackwork.check.Measure.mm;
+import static jackwork.check.Sentence.say;
+
 import jackwork.design.CaseEntry;
 import jackwork.design.Named;
 import jackwork.design.WorkshopFile;
@@ -57,19 +60,17 @@ final class CaseFitsSheet implements Question {
         boolean fits = panel.over() <= 0;
         String size = Words.number(panel.wide()) + " × " + Words.number(panel.high()) + " mm";
         return new Finding(
-                "case-fits-sheet",
-                "Can every panel of the case be cut from one sheet?",
+                Topic.CASE_FITS_SHEET, "",
+                say("Can every panel of the case be cut from one sheet?"),
                 fits ? Status.PASS : Status.FAIL,
                 panel.over(),
                 0.0,
                 -panel.over(),
                 "mm",
                 new Where("case", null, null),
-                "the " + panel.name() + " is at least " + size + (fits ? " and leaves " : " and is ")
-                        + Words.number(Math.abs(panel.over())) + " mm " + (fits ? "of " : "larger than ") + stock,
-                fits ? "" : "Make the case smaller, or take a larger sheet and a machine that cuts it.",
+                say("the {} is at least {}{}{} {}{}", panel.name(), size, (fits ? " and leaves " : " and is "), mm(Math.abs(panel.over())), (fits ? "of " : "larger than "), stock),
+                fits ? Sentence.NOTHING : say("Make the case smaller, or take a larger sheet and a machine that cuts it."),
                 size + " without tabs; sheet and bed give " + Words.number(longer) + " × " + Words.number(shorter)
-                        + " mm within their bare edge",
-                List.of());
+                        + " mm within their bare edge");
     }
 }

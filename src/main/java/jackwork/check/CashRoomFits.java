@@ -1,5 +1,8 @@
 package jackwork.check;
 
+import static jackwork.check.Measure.mm;
+import static jackwork.check.Sentence.say;
+
 import jackwork.design.CaseEntry;
 import jackwork.design.CoinWorksEntry;
 import jackwork.geometry.Point;
@@ -55,26 +58,17 @@ final class CashRoomFits implements Question {
         boolean small = side.size() - side.least() < side.most() - side.size();
         String bound = small ? "at least " + Words.number(side.least()) : "at most " + Words.number(side.most());
         return new Finding(
-                "cash-room-fits",
-                cased ? "Does the cash room lie inside the case?" : "Can the cash room be made?",
+                Topic.CASH_ROOM_FITS, "",
+                cased ? say("Does the cash room lie inside the case?") : say("Can the cash room be made?"),
                 fits ? Status.PASS : Status.FAIL,
                 side.size(),
                 small ? side.least() : side.most(),
                 side.margin(),
                 "mm",
                 new Where("cash room", null, lip),
-                "cash-room " + side.name() + " is " + Words.number(side.size()) + " mm, " + bound + " mm "
-                        + (fits ? "fit" : "would fit"),
-                fits
-                        ? ""
-                        : small
-                                ? "Write the room's sides as lengths from beneath the lip; each takes the largest coin."
-                                : cased
-                                        ? "Write the room as it is inside the case, measured from beneath the lip, or"
-                                                + " make the case larger."
-                                        : "Write the room as it is, measured from beneath the lip.",
+                say("cash-room {} is {}, {} mm {}", side.name(), mm(side.size()), bound, (fits ? "fit" : "would fit")),
+                fits ? Sentence.NOTHING : small ? say("Write the room's sides as lengths from beneath the lip; each takes the largest coin.") : cased ? say("Write the room as it is inside the case, measured from beneath the lip, or make the case larger.") : say("Write the room as it is, measured from beneath the lip."),
                 side.name() + " = " + Words.number(side.size()) + " mm; " + bound + " mm "
-                        + (cased && !small ? "inside the case, measured from the lip" : "of any box that is carried"),
-                List.of());
+                        + (cased && !small ? "inside the case, measured from the lip" : "of any box that is carried"));
     }
 }

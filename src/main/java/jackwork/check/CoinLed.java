@@ -1,5 +1,8 @@
 package jackwork.check;
 
+import static jackwork.check.Measure.mm;
+import static jackwork.check.Sentence.say;
+
 import jackwork.geometry.Point;
 import jackwork.parts.Assembly;
 import jackwork.parts.CoinWorks;
@@ -58,40 +61,35 @@ final class CoinLed implements Question {
         boolean led = far <= BESIDE;
         String side = left ? "left" : "right";
         return new Finding(
-                "coin-led",
-                "Is the coin led on both sides beneath its slot?",
+                Topic.COIN_LED, "",
+                say("Is the coin led on both sides beneath its slot?"),
                 led ? Status.PASS : Status.FAIL,
                 far,
                 BESIDE,
                 BESIDE - far,
                 "mm",
                 new Where("slot", null, works.slotAt()),
-                Double.isInfinite(far)
-                        ? "no part in the coin's layer leads it"
-                        : "at the " + side + " the wood in the coin's layer begins " + Words.number(far)
-                                + " mm from the slot's end",
-                led ? "" : "Set the parts that lead the coin in its layer, beside the slot.",
+                Double.isInfinite(far) ? say("no part in the coin's layer leads it") : say("at the {} the wood in the coin's layer begins {} from the slot's end", side, mm(far)),
+                led ? Sentence.NOTHING : say("Set the parts that lead the coin in its layer, beside the slot."),
                 "from the slot's ends to wood in the coin's layer, at most " + Words.number(BESIDE)
-                        + " mm (common practice, no source)",
-                List.of());
+                        + " mm (common practice, no source)");
     }
 
     private static Finding kicker(CoinWorks works, double gap, double kicker) {
         double free = gap - kicker;
         boolean goes = free >= FREE;
         return new Finding(
-                "kicker-in-gap",
-                "Does the kicker go through the coin's gap freely?",
+                Topic.KICKER_IN_GAP, "",
+                say("Does the kicker go through the coin's gap freely?"),
                 goes ? Status.PASS : Status.FAIL,
                 free,
                 FREE,
                 free - FREE,
                 "mm",
                 new Where("kicker", 0.0, works.kicker()),
-                "it leaves " + Words.number(free) + " mm of the gap that it works in",
-                goes ? "" : "Cut the kicker from a thinner sheet, or make the gap wider.",
+                say("it leaves {} of the gap that it works in", mm(free)),
+                goes ? Sentence.NOTHING : say("Cut the kicker from a thinner sheet, or make the gap wider."),
                 "gap " + Words.number(gap) + " − kicker " + Words.number(kicker) + " = " + Words.number(free)
-                        + " mm; at least " + Words.number(FREE) + " mm (common practice, no source)",
-                List.of());
+                        + " mm; at least " + Words.number(FREE) + " mm (common practice, no source)");
     }
 }

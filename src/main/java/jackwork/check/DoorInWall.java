@@ -1,5 +1,8 @@
 package jackwork.check;
 
+import static jackwork.check.Measure.mm;
+import static jackwork.check.Sentence.say;
+
 import jackwork.design.CaseEntry;
 import jackwork.geometry.Point;
 import java.util.List;
@@ -36,21 +39,17 @@ final class DoorInWall implements Question {
         double wood = worst.getValue();
         boolean holds = wood >= AROUND;
         return List.of(new Finding(
-                "door-in-wall",
-                "Does the door leave its wall wood all round?",
+                Topic.DOOR_IN_WALL, "",
+                say("Does the door leave its wall wood all round?"),
                 holds ? Status.PASS : Status.FAIL,
                 wood,
                 AROUND,
                 wood - AROUND,
                 "mm",
                 new Where("door", null, at),
-                wood > 0
-                        ? Words.number(wood) + " mm of the wall are left at the " + worst.getKey() + " edge"
-                        : "the opening goes " + Words.number(-wood) + " mm beyond the wall at the " + worst.getKey()
-                                + " edge",
-                holds ? "" : "Make the door smaller, or move it inward.",
+                wood > 0 ? say("{} of the wall are left at the {} edge", mm(wood), worst.getKey()) : say("the opening goes {} beyond the wall at the {} edge", mm(-wood), worst.getKey()),
+                holds ? Sentence.NOTHING : say("Make the door smaller, or move it inward."),
                 "wood beside the opening, least of four = " + Words.number(wood) + " mm; at least "
-                        + Words.number(AROUND) + " mm for the frame (common practice, no source)",
-                List.of()));
+                        + Words.number(AROUND) + " mm for the frame (common practice, no source)"));
     }
 }

@@ -1,5 +1,8 @@
 package jackwork.check;
 
+import static jackwork.check.Measure.mm;
+import static jackwork.check.Sentence.say;
+
 import jackwork.geometry.Point;
 import jackwork.parts.Assembly;
 import jackwork.parts.DistanceLimit;
@@ -50,21 +53,17 @@ final class EndsHeld implements Question {
     private static Finding finding(End end) {
         boolean held = end.off() <= OFF;
         return new Finding(
-                "ends-held",
-                "Does every spring, band, limit and pawl end on wood?",
+                Topic.ENDS_HELD, "",
+                say("Does every spring, band, limit and pawl end on wood?"),
                 held ? Status.PASS : Status.FAIL,
                 end.off(),
                 OFF,
                 OFF - end.off(),
                 "mm",
                 new Where(end.joint(), 0.0, end.at()),
-                held
-                        ? "an end of " + end.joint() + " is farthest from its wood, " + Words.number(end.off()) + " mm"
-                        : "an end of " + end.joint() + " stands " + Words.number(end.off()) + " mm off " + end.body()
-                                + ": nothing holds it",
-                held ? "" : "Move the end onto " + end.body() + ", or name the part that it is fixed to.",
+                held ? say("an end of {} is farthest from its wood, {}", end.joint(), mm(end.off())) : say("an end of {} stands {} off {}: nothing holds it", end.joint(), mm(end.off()), end.body()),
+                held ? Sentence.NOTHING : say("Move the end onto {}, or name the part that it is fixed to.", end.body()),
                 "distance of an end from the wood that it names, greatest = " + Words.number(end.off())
-                        + " mm, at most " + Words.number(OFF) + " mm",
-                List.of());
+                        + " mm, at most " + Words.number(OFF) + " mm");
     }
 }

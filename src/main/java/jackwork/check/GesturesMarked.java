@@ -1,5 +1,8 @@
 package jackwork.check;
 
+import static jackwork.check.Measure.mm;
+import static jackwork.check.Sentence.say;
+
 import jackwork.design.GestureEntry;
 import jackwork.geometry.Point;
 import jackwork.parts.Part;
@@ -30,17 +33,17 @@ final class GesturesMarked implements Question {
         }
         boolean wanted = gesture.distance() > 0;
         boolean marked = off <= OFF;
-        String why;
+        Sentence why;
         if (!marked) {
-            why = "its mark stands " + Words.number(off) + " mm off " + gesture.part() + ", where nothing moves";
+            why = say("its mark stands {} off {}, where nothing moves", mm(off), gesture.part());
         } else if (!wanted) {
-            why = "it wants " + name + " to go " + Words.number(gesture.distance()) + " mm, which anything does";
+            why = say("it wants {} to go {}, which anything does", name, mm(gesture.distance()));
         } else {
-            why = "its mark lies on " + gesture.part();
+            why = say("its mark lies on {}", gesture.part());
         }
         return new Finding(
-                "gesture-marked/" + name,
-                "Does " + name + " watch a point that is there, and want it to move?",
+                Topic.GESTURE_MARKED, name,
+                say("Does {} watch a point that is there, and want it to move?", name),
                 marked && wanted ? Status.PASS : Status.FAIL,
                 marked && !wanted ? gesture.distance() : off,
                 marked && !wanted ? 0.0 : OFF,
@@ -48,13 +51,8 @@ final class GesturesMarked implements Question {
                 "mm",
                 new Where(gesture.part(), 0.0, mark),
                 why,
-                marked
-                        ? wanted
-                                ? ""
-                                : "Want a distance above 0; where it should go the other way, turn `toward` round."
-                        : "Move the mark onto " + gesture.part() + ", or name the part that it lies on.",
+                marked ? wanted ? Sentence.NOTHING : say("Want a distance above 0; where it should go the other way, turn `toward` round.") : say("Move the mark onto {}, or name the part that it lies on.", gesture.part()),
                 "distance of the mark from the wood = " + Words.number(off) + " mm, at most " + Words.number(OFF)
-                        + " mm; wanted " + Words.number(gesture.distance()) + " mm, more than 0",
-                List.of());
+                        + " mm; wanted " + Words.number(gesture.distance()) + " mm, more than 0");
     }
 }

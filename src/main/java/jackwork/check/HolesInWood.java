@@ -1,5 +1,8 @@
 package jackwork.check;
 
+import static jackwork.check.Measure.mm;
+import static jackwork.check.Sentence.say;
+
 import jackwork.geometry.Point;
 import jackwork.parts.Hole;
 import jackwork.parts.Part;
@@ -56,24 +59,17 @@ final class HolesInWood implements Question {
         String where = "between the hole of " + bar.part().name() + " for "
                 + bar.hole().joint() + " and " + between;
         return new Finding(
-                "holes-in-wood",
-                "Does every hole leave wood around it?",
+                Topic.HOLES_IN_WOOD, "",
+                say("Does every hole leave wood around it?"),
                 holds ? Status.PASS : Status.FAIL,
                 bar.width(),
                 bar.least(),
                 bar.margin(),
                 "mm",
                 new Where(bar.part().name(), null, bar.hole().circle().centre()),
-                bar.width() > 0
-                        ? where + " " + Words.number(bar.width()) + " mm of wood are left"
-                        : where + " no wood is left: the hole breaks out by " + Words.number(-bar.width()) + " mm",
-                holds
-                        ? ""
-                        : other == null
-                                ? "Draw the part wider there, move the hole inward, or take a thinner rod."
-                                : "Move the two holes apart, or take a thinner rod.",
+                bar.width() > 0 ? say("{} {} of wood are left", where, mm(bar.width())) : say("{} no wood is left: the hole breaks out by {}", where, mm(-bar.width())),
+                holds ? Sentence.NOTHING : other == null ? say("Draw the part wider there, move the hole inward, or take a thinner rod.") : say("Move the two holes apart, or take a thinner rod."),
                 "wood " + Words.number(bar.width()) + " mm; "
-                        + LeastBar.words(bar.part().thickness().value(), kerf),
-                List.of());
+                        + LeastBar.words(bar.part().thickness().value(), kerf));
     }
 }

@@ -1,5 +1,7 @@
 package jackwork.check;
 
+import static jackwork.check.Sentence.say;
+
 import jackwork.design.Design;
 import jackwork.design.Named;
 import jackwork.design.PartEntry;
@@ -137,19 +139,16 @@ final class JointsAct implements Question {
         Map.Entry<String, String> first =
                 act ? null : idle.entrySet().iterator().next();
         return new Finding(
-                "joints-act",
-                "Is every joint between parts that move against each other?",
+                Topic.JOINTS_ACT, "",
+                say("Is every joint between parts that move against each other?"),
                 act ? Status.PASS : Status.FAIL,
                 (double) idle.size(),
                 0.0,
                 (double) -idle.size(),
                 "joints",
                 first == null ? Where.nowhere() : new Where(first.getKey(), null, null),
-                first == null
-                        ? "each of them joins two pieces"
-                        : first.getKey() + " does not do what it says: " + first.getValue(),
-                first == null ? "" : "Name the parts that " + first.getKey() + " should join, or take it out.",
-                "joints that join nothing = " + idle.size() + " of " + joints,
-                List.of());
+                first == null ? say("each of them joins two pieces") : say("{} does not do what it says: {}", first.getKey(), first.getValue()),
+                first == null ? Sentence.NOTHING : say("Name the parts that {} should join, or take it out.", first.getKey()),
+                "joints that join nothing = " + idle.size() + " of " + joints);
     }
 }

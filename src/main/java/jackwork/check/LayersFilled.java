@@ -1,5 +1,7 @@
 package jackwork.check;
 
+import static jackwork.check.Sentence.say;
+
 import jackwork.parts.Part;
 import java.util.List;
 import java.util.TreeSet;
@@ -46,20 +48,16 @@ final class LayersFilled implements Question {
                 .orElse("");
         boolean filled = missing == 0;
         return List.of(new Finding(
-                "layers-filled",
-                "Does every layer before and behind the box hold a part?",
+                Topic.LAYERS_FILLED, "",
+                say("Does every layer before and behind the box hold a part?"),
                 filled ? Status.PASS : Status.DOUBTFUL,
                 (double) missing,
                 0.0,
                 (double) -missing,
                 "layers",
                 filled ? Where.nowhere() : new Where(part, null, null),
-                filled
-                        ? "layer lies on layer, none is left out"
-                        : missing + (missing == 1 ? " layer is" : " layers are") + " left out next to layer " + beyond
-                                + " of " + part + ", and nothing says how thick they are",
-                filled ? "" : "Number the layers on from the next, or add the spacer that lies between.",
-                "layers without a part = " + missing,
-                List.of()));
+                filled ? say("layer lies on layer, none is left out") : say("{}{} left out next to layer {} of {}, and nothing says how thick they are", missing, (missing == 1 ? " layer is" : " layers are"), beyond, part),
+                filled ? Sentence.NOTHING : say("Number the layers on from the next, or add the spacer that lies between."),
+                "layers without a part = " + missing));
     }
 }

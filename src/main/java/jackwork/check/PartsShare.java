@@ -1,5 +1,7 @@
 package jackwork.check;
 
+import static jackwork.check.Sentence.say;
+
 import jackwork.geometry.Outline;
 import jackwork.geometry.Point;
 import jackwork.parts.Body;
@@ -52,21 +54,16 @@ final class PartsShare implements Question {
     private static Finding finding(Shared shared) {
         boolean apart = shared.area() <= DRAWN;
         return new Finding(
-                "parts-share",
-                "Has every part a place in its layer that no other of its body takes?",
+                Topic.PARTS_SHARE, "",
+                say("Has every part a place in its layer that no other of its body takes?"),
                 apart ? Status.PASS : Status.FAIL,
                 shared.area(),
                 DRAWN,
                 DRAWN - shared.area(),
                 "mm²",
                 apart ? Where.nowhere() : new Where(shared.b().name(), 0.0, shared.at()),
-                apart
-                        ? "no two parts that are fixed or glued together lie in one another"
-                        : shared.a().name() + " and " + shared.b().name() + " would both lie in layer "
-                                + shared.a().layer() + " in the same place, over "
-                                + Words.number(shared.area()) + " mm²",
-                apart ? "" : "Move one of them to another layer, or take one out.",
-                "area that two parts of one body and layer share, greatest = " + Words.number(shared.area()) + " mm²",
-                List.of());
+                apart ? say("no two parts that are fixed or glued together lie in one another") : say("{} and {} would both lie in layer {} in the same place, over {} mm²", shared.a().name(), shared.b().name(), shared.a().layer(), Measure.of(shared.area(), "1")),
+                apart ? Sentence.NOTHING : say("Move one of them to another layer, or take one out."),
+                "area that two parts of one body and layer share, greatest = " + Words.number(shared.area()) + " mm²");
     }
 }

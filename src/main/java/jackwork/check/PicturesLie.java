@@ -1,5 +1,8 @@
 package jackwork.check;
 
+import static jackwork.check.Measure.mm;
+import static jackwork.check.Sentence.say;
+
 import jackwork.geometry.Bounds;
 import jackwork.parts.Artwork;
 import jackwork.parts.Part;
@@ -34,18 +37,17 @@ final class PicturesLie implements Question {
         boolean beside = picture.at().y() >= bounds.maxY();
         boolean large = picture.width() > WIDEST * bounds.width();
         boolean lies = share >= COVERED && !beside && !large;
-        String why;
+        Sentence why;
         if (large) {
-            why = "it is " + Words.number(picture.width()) + " mm wide, its part " + Words.number(bounds.width())
-                    + " mm";
+            why = say("it is {} wide, its part {}", mm(picture.width()), mm(bounds.width()));
         } else if (beside) {
-            why = "its lower edge lies above all of " + part.name();
+            why = say("its lower edge lies above all of {}", part.name());
         } else {
-            why = "it covers " + Words.number(100 * share) + " % of the width of " + part.name();
+            why = say("it covers {} of the width of {}", Measure.of(100 * share, "%"), part.name());
         }
         return new Finding(
-                "picture-lies/" + picture.part(),
-                "Does the picture of " + picture.part() + " lie on it?",
+                Topic.PICTURE_LIES, picture.part(),
+                say("Does the picture of {} lie on it?", picture.part()),
                 lies ? Status.PASS : Status.FAIL,
                 large ? picture.width() : share,
                 large ? WIDEST * bounds.width() : COVERED,
@@ -53,9 +55,8 @@ final class PicturesLie implements Question {
                 large ? "mm" : "1",
                 new Where(part.name(), null, picture.at()),
                 why,
-                lies ? "" : "Write `at` as the picture's lower left corner, and `width` as it is printed, in mm.",
+                lies ? Sentence.NOTHING : say("Write `at` as the picture's lower left corner, and `width` as it is printed, in mm."),
                 "covered width / width of the part = " + Words.number(share) + "; at least " + Words.number(COVERED)
-                        + ", and no wider than " + Words.number(WIDEST) + " parts",
-                List.of());
+                        + ", and no wider than " + Words.number(WIDEST) + " parts");
     }
 }

@@ -1,5 +1,7 @@
 package jackwork.check;
 
+import static jackwork.check.Sentence.say;
+
 import jackwork.geometry.Bounds;
 import jackwork.parts.Part;
 import java.util.ArrayList;
@@ -57,17 +59,16 @@ final class PrintsFit implements Question {
                 Words.number(bed.get(2)) + " × " + Words.number(bed.get(1)) + " × " + Words.number(bed.get(0)) + " mm";
         boolean fits = room >= 0;
         return new Finding(
-                "prints-fit/" + name,
-                "Has " + name + " room in the printer?",
+                Topic.PRINTS_FIT, name,
+                say("Has {} room in the printer?", name),
                 fits ? Status.PASS : Status.FAIL,
                 room,
                 0.0,
                 room,
                 "mm",
                 new Where(name, null, null),
-                name + " is " + sides + ", the printer takes " + within,
-                fits ? "" : "Print it in more pieces, cut it from a sheet, or write printer.bed as it is.",
-                sides + " in " + within + ", side by side from the longest: " + Words.number(room) + " mm to spare",
-                List.of());
+                say("{} is {}, the printer takes {}", name, sides, within),
+                fits ? Sentence.NOTHING : say("Print it in more pieces, cut it from a sheet, or write printer.bed as it is."),
+                sides + " in " + within + ", side by side from the longest: " + Words.number(room) + " mm to spare");
     }
 }

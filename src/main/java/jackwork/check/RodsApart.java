@@ -1,5 +1,8 @@
 package jackwork.check;
 
+import static jackwork.check.Measure.mm;
+import static jackwork.check.Sentence.say;
+
 import jackwork.parts.RodRun;
 import java.util.List;
 
@@ -34,27 +37,20 @@ final class RodsApart implements Question {
         String b = pair.b().name();
         boolean apart = pair.gap() > 0;
         return new Finding(
-                "rods-apart",
-                "Has every rod a place that no other takes?",
+                Topic.RODS_APART, "",
+                say("Has every rod a place that no other takes?"),
                 apart ? Status.PASS : Status.FAIL,
                 pair.gap(),
                 0.0,
                 pair.gap(),
                 "mm",
                 new Where(b, 0.0, pair.b().at()),
-                apart
-                        ? a + " and " + b + " stand nearest, " + Words.number(pair.gap()) + " mm apart"
-                        : "the rods of " + a + " and " + b + " would stand in one place: their axes are "
-                                + Words.number(pair.a().at().distance(pair.b().at())) + " mm apart",
-                apart
-                        ? ""
-                        : "Move one of them; where one rod is meant, write one pin with all the parts that it goes"
-                                + " through.",
+                apart ? say("{} and {} stand nearest, {} apart", a, b, mm(pair.gap())) : say("the rods of {} and {} would stand in one place: their axes are {} apart", a, b, mm(pair.a().at().distance(pair.b().at()))),
+                apart ? Sentence.NOTHING : say("Move one of them; where one rod is meant, write one pin with all the parts that it goes through."),
                 "distance of the axes − both radii = "
                         + Words.number(pair.a().at().distance(pair.b().at())) + " − "
                         + Words.number(pair.a().radius()) + " − "
                         + Words.number(pair.b().radius()) + " = " + Words.number(pair.gap())
-                        + " mm, of rods that pass the same layer",
-                List.of());
+                        + " mm, of rods that pass the same layer");
     }
 }

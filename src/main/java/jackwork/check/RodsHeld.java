@@ -1,5 +1,8 @@
 package jackwork.check;
 
+import static jackwork.check.Measure.mm;
+import static jackwork.check.Sentence.say;
+
 import jackwork.parts.RodRun;
 import jackwork.stock.Uncertain;
 import java.util.Comparator;
@@ -39,25 +42,20 @@ final class RodsHeld implements Question {
                 .add("press fit", press, v -> margin(v, least))
                 .add("kerf", kerf, k -> margin(room + k - kerf.value(), least));
         return List.of(new Finding(
-                "rods-held",
-                "Can every rod be pressed into the holes that grip it, and does it stay there?",
+                Topic.RODS_HELD, "",
+                say("Can every rod be pressed into the holes that grip it, and does it stay there?"),
                 spread.status(),
                 room,
                 loose ? LOOSEST : least,
                 margin(room, least),
                 "mm",
                 new Where(thinnest.name(), null, thinnest.at()),
-                "the hole that grips the rod of " + thinnest.name() + " is " + Words.number(Math.abs(room)) + " mm "
-                        + (room < 0 ? "narrower" : "wider") + " than it",
-                spread.status() == Status.PASS
-                        ? ""
-                        : loose
-                                ? "Bore the tight holes closer: make fits.press smaller, below 0 where no glue holds."
-                                : "Bore the tight holes wider: make fits.press nearer to 0.",
+                say("the hole that grips the rod of {} is {} {} than it", thinnest.name(), mm(Math.abs(room)), (room < 0 ? "narrower" : "wider")),
+                spread.status() == Status.PASS ? Sentence.NOTHING : loose ? say("Bore the tight holes closer: make fits.press smaller, below 0 where no glue holds.") : say("Bore the tight holes wider: make fits.press nearer to 0."),
                 "hole − rod = press fit = " + Words.number(room) + " mm; at most " + Words.number(LOOSEST)
                         + " mm for glue to hold, at least a tenth of the rod narrower, " + Words.number(least)
                         + " mm, to go in (common practice, no source)",
-                spread.grounds()));
+                spread));
     }
 
     private static double margin(double room, double least) {

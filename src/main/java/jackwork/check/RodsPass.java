@@ -1,5 +1,8 @@
 package jackwork.check;
 
+import static jackwork.check.Measure.mm;
+import static jackwork.check.Sentence.say;
+
 import jackwork.geometry.Point;
 import jackwork.parts.Hole;
 import jackwork.parts.Part;
@@ -52,24 +55,17 @@ final class RodsPass implements Question {
         String rod = met.rod().name();
         String part = met.part().name();
         return new Finding(
-                "rods-pass",
-                "Does every rod reach its holes without going through other wood?",
+                Topic.RODS_PASS, "",
+                say("Does every rod reach its holes without going through other wood?"),
                 clear ? Status.PASS : Status.FAIL,
                 met.gap(),
                 -TOUCH,
                 met.gap() + TOUCH,
                 "mm",
                 new Where(part, 0.0, met.rod().at()),
-                clear
-                        ? part + " is nearest to a rod that passes it, that of " + rod + ": " + Words.number(met.gap())
-                                + " mm"
-                        : part + " has wood where the rod of " + rod + " goes through its layer",
-                clear
-                        ? ""
-                        : "Name " + part + " among the parts of " + rod
-                                + ", cut it away there, or move one of the two.",
+                clear ? say("{} is nearest to a rod that passes it, that of {}: {}", part, rod, mm(met.gap())) : say("{} has wood where the rod of {} goes through its layer", part, rod),
+                clear ? Sentence.NOTHING : say("Name {} among the parts of {}, cut it away there, or move one of the two.", part, rod),
                 "distance of the wood from the axis − radius of the rod = " + Words.number(met.gap())
-                        + " mm, least of all parts in layers that a rod passes, at rest",
-                List.of());
+                        + " mm, least of all parts in layers that a rod passes, at rest");
     }
 }

@@ -1,5 +1,8 @@
 package jackwork.check;
 
+import static jackwork.check.Measure.mm;
+import static jackwork.check.Sentence.say;
+
 import jackwork.parts.RodRun;
 import jackwork.stock.Uncertain;
 import java.util.Comparator;
@@ -37,8 +40,8 @@ final class RodsTurn implements Question {
                 .add("running fit", running, v -> margin(v, most))
                 .add("kerf", kerf, k -> margin(room + k - kerf.value(), most));
         return List.of(new Finding(
-                "rods-turn",
-                "Does every rod turn freely in its hole, and is it guided there?",
+                Topic.RODS_TURN, "",
+                say("Does every rod turn freely in its hole, and is it guided there?"),
                 spread.status(),
                 room,
                 tight ? LEAST : most,
@@ -46,30 +49,29 @@ final class RodsTurn implements Question {
                 "mm",
                 new Where(thinnest.name(), null, thinnest.at()),
                 why(thinnest, room),
-                spread.status() == Status.PASS ? "" : remedy(room, tight),
+                spread.status() == Status.PASS ? Sentence.NOTHING : remedy(room, tight),
                 "hole − rod = running fit = " + Words.number(room) + " mm; at least " + Words.number(LEAST)
                         + " mm to turn, at most a quarter of the rod, " + Words.number(most)
                         + " mm, to be guided (common practice, no source)",
-                spread.grounds()));
+                spread));
     }
 
     private static double margin(double room, double most) {
         return Math.min(room - LEAST, most - room);
     }
 
-    private static String why(RodRun rod, double room) {
+    private static Sentence why(RodRun rod, double room) {
         return room > 0
-                ? "the hole that turns on the rod of " + rod.name() + " is " + Words.number(room) + " mm wider than it"
-                : "the hole that should turn on the rod of " + rod.name() + " is " + Words.number(-room)
-                        + " mm narrower than it";
+                ? say("the hole that turns on the rod of {} is {} wider than it", rod.name(), mm(room))
+                : say("the hole that should turn on the rod of {} is {} narrower than it", rod.name(), mm(-room));
     }
 
-    private static String remedy(double room, boolean tight) {
+    private static Sentence remedy(double room, boolean tight) {
         if (room <= 0) {
-            return "Write fits.running as what the hole is wider than its rod, above 0: some 0.2 mm in plywood.";
+            return say("Write fits.running as what the hole is wider than its rod, above 0: some {} in plywood.", mm(0.2));
         }
         return tight
-                ? "Bore the loose holes wider: make fits.running larger."
-                : "Bore the loose holes closer: make fits.running smaller, or take a thicker rod.";
+                ? say("Bore the loose holes wider: make fits.running larger.")
+                : say("Bore the loose holes closer: make fits.running smaller, or take a thicker rod.");
     }
 }

@@ -1,5 +1,8 @@
 package jackwork.check;
 
+import static jackwork.check.Measure.mm;
+import static jackwork.check.Sentence.say;
+
 import jackwork.design.CaseEntry;
 import jackwork.design.Named;
 import jackwork.geometry.Outline;
@@ -64,22 +67,17 @@ final class ScrewsHold implements Question {
     private static Finding finding(Held held, double least) {
         boolean holds = held.wood() >= least;
         return new Finding(
-                "screws-hold",
-                "Does every screw go through the wall and a plate of the works?",
+                Topic.SCREWS_HOLD, "",
+                say("Does every screw go through the wall and a plate of the works?"),
                 holds ? Status.PASS : Status.FAIL,
                 held.wood(),
                 least,
                 held.wood() - least,
                 "mm",
                 new Where("screw " + held.number(), null, held.at()),
-                held.wood() > 0
-                        ? "screw " + held.number() + " has " + Words.number(held.wood()) + " mm of wood beside it in "
-                                + held.in()
-                        : "screw " + held.number() + " goes " + Words.number(-held.wood()) + " mm beside " + held.in()
-                                + " and holds nothing",
-                holds ? "" : "Move the screw inward, where it goes through the wall and a plate of the works.",
+                held.wood() > 0 ? say("screw {} has {} of wood beside it in {}", held.number(), mm(held.wood()), held.in()) : say("screw {} goes {} beside {} and holds nothing", held.number(), mm(-held.wood()), held.in()),
+                holds ? Sentence.NOTHING : say("Move the screw inward, where it goes through the wall and a plate of the works."),
                 "wood beside its hole, least of all = " + Words.number(held.wood()) + " mm; at least "
-                        + Words.number(least) + " mm (common practice, no source)",
-                List.of());
+                        + Words.number(least) + " mm (common practice, no source)");
     }
 }

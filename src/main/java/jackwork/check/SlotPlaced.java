@@ -1,5 +1,8 @@
 package jackwork.check;
 
+import static jackwork.check.Measure.mm;
+import static jackwork.check.Sentence.say;
+
 import jackwork.design.CaseEntry;
 import jackwork.parts.CoinWorks;
 import jackwork.parts.Layers;
@@ -19,7 +22,7 @@ final class SlotPlaced implements Question {
     private static final double TALLEST = 500;
 
     /** @param margin mm, below 0 is wrong */
-    private record Try(double value, double limit, double margin, String why, String remedy) {}
+    private record Try(double value, double limit, double margin, Sentence why, Sentence remedy) {}
 
     @Override
     public List<Finding> ask(Subject subject) {
@@ -39,8 +42,8 @@ final class SlotPlaced implements Question {
         Try worst = tries.stream().min(Comparator.comparingDouble(Try::margin)).orElseThrow();
         boolean fits = worst.margin() >= 0;
         return List.of(new Finding(
-                "slot-placed",
-                "Do slot, gap and case belong together?",
+                Topic.SLOT_PLACED, "",
+                say("Do slot, gap and case belong together?"),
                 fits ? Status.PASS : Status.FAIL,
                 worst.value(),
                 worst.limit(),
@@ -48,9 +51,8 @@ final class SlotPlaced implements Question {
                 "mm",
                 new Where("slot", null, works.slotAt()),
                 worst.why(),
-                fits ? "" : worst.remedy(),
-                Words.number(worst.value()) + " mm against " + Words.number(worst.limit()) + " mm",
-                List.of()));
+                fits ? Sentence.NOTHING : worst.remedy(),
+                Words.number(worst.value()) + " mm against " + Words.number(worst.limit()) + " mm"));
     }
 
     private static Try width(Subject subject, CoinWorks works) {
@@ -59,9 +61,8 @@ final class SlotPlaced implements Question {
                 works.slotWidth(),
                 most,
                 most - works.slotWidth(),
-                "the slot is " + Words.number(works.slotWidth()) + " mm wide, the gap behind it "
-                        + Words.number(most - BESIDE) + " mm",
-                "Make slot.width as wide as the gap in which the coin runs: a wider one lets it fall beside.");
+                say("the slot is {} wide, the gap behind it {}", mm(works.slotWidth()), mm(most - BESIDE)),
+                say("Make slot.width as wide as the gap in which the coin runs: a wider one lets it fall beside."));
     }
 
     /** Two of the smallest side by side go through it together. */
@@ -72,9 +73,8 @@ final class SlotPlaced implements Question {
                 works.slotLength(),
                 most,
                 most - works.slotLength(),
-                "the slot is " + Words.number(works.slotLength()) + " mm long, two of the smallest coins together "
-                        + Words.number(most) + " mm",
-                "Make slot.length little longer than the largest coin, so that one goes in at a time.");
+                say("the slot is {} long, two of the smallest coins together {}", mm(works.slotLength()), mm(most)),
+                say("Make slot.length little longer than the largest coin, so that one goes in at a time."));
     }
 
     private static Try inCase(CoinWorks works, CaseEntry housing) {
@@ -86,9 +86,9 @@ final class SlotPlaced implements Question {
                 0,
                 room,
                 room >= 0
-                        ? "the slot's end lies " + Words.number(room) + " mm within the case"
-                        : "the slot's end lies " + Words.number(-room) + " mm outside the case",
-                "Move slot.at, or make the case wider: a coin goes in through the lid.");
+                        ? say("the slot's end lies {} within the case", mm(room))
+                        : say("the slot's end lies {} outside the case", mm(-room)),
+                say("Move slot.at, or make the case wider: a coin goes in through the lid."));
     }
 
     private static Try above(CoinWorks works) {
@@ -97,8 +97,8 @@ final class SlotPlaced implements Question {
                 drop,
                 0,
                 drop,
-                "the slot is " + Words.number(Math.abs(drop)) + " mm " + (drop >= 0 ? "above" : "below") + " the lip",
-                "Move slot.at above the " + works.bucketWord() + ": the coin falls there.");
+                say("the slot is {} {} the lip", mm(Math.abs(drop)), drop >= 0 ? "above" : "below"),
+                say("Move slot.at above the {}: the coin falls there.", works.bucketWord()));
     }
 
     /** A chute may lead a coin so far aside as it is wide; farther it falls beside what it should lie on. */
@@ -114,8 +114,8 @@ final class SlotPlaced implements Question {
                 aside,
                 coin,
                 coin - aside,
-                "the slot stands " + Words.number(aside) + " mm beside the floor that the coin should fall on",
-                "Move slot.at over the floor between heel and lip.");
+                say("the slot stands {} beside the floor that the coin should fall on", mm(aside)),
+                say("Move slot.at over the floor between heel and lip."));
     }
 
     private static Try notTooHigh(CoinWorks works, double most) {
@@ -124,8 +124,8 @@ final class SlotPlaced implements Question {
                 high,
                 most,
                 most - high,
-                "the slot is " + Words.number(high) + " mm high, measured from the origin",
-                "Move slot.at down into the lid, or make the case higher.");
+                say("the slot is {} high, measured from the origin", mm(high)),
+                say("Move slot.at down into the lid, or make the case higher."));
     }
 
     private static Try sideGap(Subject subject, CoinWorks works) {
@@ -134,8 +134,7 @@ final class SlotPlaced implements Question {
                 works.sideGap(),
                 all,
                 all - works.sideGap(),
-                "the side gap is " + Words.number(works.sideGap()) + " mm, all layers together " + Words.number(all)
-                        + " mm thick",
-                "Write side-gap as the free space to the nearest part beside the " + works.bucketWord() + ".");
+                say("the side gap is {}, all layers together {} thick", mm(works.sideGap()), mm(all)),
+                say("Write side-gap as the free space to the nearest part beside the {}.", works.bucketWord()));
     }
 }

@@ -1,5 +1,7 @@
 package jackwork.check;
 
+import static jackwork.check.Sentence.say;
+
 import jackwork.design.WeightEntry;
 import jackwork.geometry.Outline;
 import jackwork.geometry.Point;
@@ -68,7 +70,7 @@ final class WeightsFit implements Question {
                 count,
                 fit,
                 fastener.name(),
-                count + " of " + fastener.name() + " where there is room for " + (int) fit,
+                say("{} of {} where there is room for {}", count, fastener.name(), (int) fit),
                 "room " + Words.number(room / 1000) + " cm³ / " + Words.number(each / 1000) + " cm³ for one of "
                         + fastener.name() + " = " + Words.number(fit));
     }
@@ -85,18 +87,21 @@ final class WeightsFit implements Question {
                 mass,
                 limit,
                 "g",
-                Words.number(mass) + " g where " + (status == Status.PASS ? "steel" : "lead")
-                        + " that fills the room weighs " + Words.number(limit) + " g"
-                        + (status == Status.DOUBTFUL ? ", and steel less than is wanted" : ""),
+                say(
+                        "{} where {} that fills the room weighs {}{}",
+                        Measure.of(mass, "g"),
+                        status == Status.PASS ? "steel" : "lead",
+                        Measure.of(limit, "g"),
+                        status == Status.DOUBTFUL ? ", and steel less than is wanted" : ""),
                 "room " + Words.number(room / 1000) + " cm³ · steel 7.85 g/cm³ = " + Words.number(STEEL * room)
                         + " g, lead 11.34 g/cm³ = " + Words.number(LEAD * room) + " g (densities from memory)");
     }
 
     private static Finding finding(
-            WeightPlace weight, Status status, double value, double limit, String unit, String why, String formula) {
+            WeightPlace weight, Status status, double value, double limit, String unit, Sentence why, String formula) {
         return new Finding(
-                "weight-fits/" + weight.name(),
-                "Is there room for " + weight.name() + "?",
+                Topic.WEIGHT_FITS, weight.name(),
+                say("Is there room for {}?", weight.name()),
                 status,
                 value,
                 limit,
@@ -104,12 +109,8 @@ final class WeightsFit implements Question {
                 unit,
                 new Where(weight.entry().on(), 0.0, weight.at()),
                 why,
-                status == Status.PASS
-                        ? ""
-                        : "Make " + weight.name() + " lighter and set it farther from the pivot, or make "
-                                + weight.entry().on() + " larger around it.",
-                formula,
-                List.of());
+                status == Status.PASS ? Sentence.NOTHING : say("Make {} lighter and set it farther from the pivot, or make {} larger around it.", weight.name(), weight.entry().on()),
+                formula);
     }
 
     /** mm³. */

@@ -1,5 +1,8 @@
 package jackwork.check;
 
+import static jackwork.check.Measure.mm;
+import static jackwork.check.Sentence.say;
+
 import jackwork.geometry.Outline;
 import jackwork.geometry.Point;
 import java.util.ArrayList;
@@ -8,7 +11,7 @@ import java.util.List;
 /** Each weight lies on wood of its part, or in a pocket of it: what holds it otherwise? */
 final class WeightsLie implements Question {
 
-    private static final String QUESTION = "Does %s lie on its part?";
+    private static final String QUESTION = "Does {} lie on its part?";
     /** Two weights of one part nearer than this take one place, mm. */
     private static final double ONE = 1;
 
@@ -30,19 +33,17 @@ final class WeightsLie implements Question {
     private static Finding twice(WeightPlace weight, WeightPlace other) {
         double apart = weight.at().distance(other.at());
         return new Finding(
-                "weight-lies/" + weight.name(),
-                QUESTION.formatted(weight.name()),
+                Topic.WEIGHT_LIES, weight.name(),
+                say(QUESTION, weight.name()),
                 Status.FAIL,
                 apart,
                 ONE,
                 apart - ONE,
                 "mm",
                 new Where(weight.entry().on(), 0.0, weight.at()),
-                weight.name() + " and " + other.name() + " lie in one place of "
-                        + weight.entry().on(),
-                "Write one weight for both, or move one of them.",
-                "distance of the two = " + Words.number(apart) + " mm",
-                List.of());
+                say("{} and {} lie in one place of {}", weight.name(), other.name(), weight.entry().on()),
+                say("Write one weight for both, or move one of them."),
+                "distance of the two = " + Words.number(apart) + " mm");
     }
 
     private static Finding finding(WeightPlace weight) {
@@ -53,20 +54,17 @@ final class WeightsLie implements Question {
         String on = weight.entry().on();
         boolean lies = inside >= 0;
         return new Finding(
-                "weight-lies/" + weight.name(),
-                QUESTION.formatted(weight.name()),
+                Topic.WEIGHT_LIES, weight.name(),
+                say(QUESTION, weight.name()),
                 lies ? Status.PASS : Status.FAIL,
                 inside,
                 0.0,
                 inside,
                 "mm",
                 new Where(on, 0.0, weight.at()),
-                lies
-                        ? "its middle lies " + Words.number(inside) + " mm within the edge of " + on
-                        : "its middle lies " + Words.number(-inside) + " mm off " + on + ": nothing holds it",
-                lies ? "" : "Move " + weight.name() + " onto " + on + ", or name the part that carries it.",
-                "distance of its middle from the edge of " + on + ", inward = " + Words.number(inside) + " mm",
-                List.of());
+                lies ? say("its middle lies {} within the edge of {}", mm(inside), on) : say("its middle lies {} off {}: nothing holds it", mm(-inside), on),
+                lies ? Sentence.NOTHING : say("Move {} onto {}, or name the part that carries it.", weight.name(), on),
+                "distance of its middle from the edge of " + on + ", inward = " + Words.number(inside) + " mm");
     }
 
     private static double inside(Outline filled, Point at) {

@@ -1,5 +1,8 @@
 package jackwork.check;
 
+import static jackwork.check.Measure.mm;
+import static jackwork.check.Sentence.say;
+
 import jackwork.geometry.Point;
 import jackwork.parts.Assembly;
 import jackwork.parts.CamPair;
@@ -52,19 +55,17 @@ final class WheelsCentred implements Question {
     private static Finding finding(Wheel wheel) {
         boolean centred = wheel.off() <= OFF;
         return new Finding(
-                "wheels-centred",
-                "Does every gear and every cam turn about its middle?",
+                Topic.WHEELS_CENTRED, "",
+                say("Does every gear and every cam turn about its middle?"),
                 centred ? Status.PASS : Status.FAIL,
                 wheel.off(),
                 OFF,
                 OFF - wheel.off(),
                 "mm",
                 new Where(wheel.part(), 0.0, wheel.centre()),
-                "the middle of " + wheel.part() + " is " + Words.number(wheel.off())
-                        + " mm from the pin that it turns about",
-                centred ? "" : "Set the pin of " + wheel.part() + " in its middle: both name one point of the drawing.",
+                say("the middle of {} is {} from the pin that it turns about", wheel.part(), mm(wheel.off())),
+                centred ? Sentence.NOTHING : say("Set the pin of {} in its middle: both name one point of the drawing.", wheel.part()),
                 "distance of the middle from the nearest pin of its body, greatest = " + Words.number(wheel.off())
-                        + " mm, at most " + Words.number(OFF) + " mm",
-                List.of());
+                        + " mm, at most " + Words.number(OFF) + " mm");
     }
 }

@@ -1,5 +1,8 @@
 package jackwork.check;
 
+import static jackwork.check.Measure.mm;
+import static jackwork.check.Sentence.say;
+
 import jackwork.design.CaseEntry;
 import jackwork.geometry.Bounds;
 import jackwork.parts.Layers;
@@ -57,19 +60,16 @@ final class WorksInCase implements Question {
         boolean fits = side.room() >= -ROUNDING;
         String part = side.part().name();
         return new Finding(
-                "works-in-case",
-                "Do the works fit into their case?",
+                Topic.WORKS_IN_CASE, "",
+                say("Do the works fit into their case?"),
                 fits ? Status.PASS : Status.FAIL,
                 side.room(),
                 0.0,
                 side.room(),
                 "mm",
                 new Where(part, 0.0, side.part().section().centroid()),
-                fits
-                        ? part + " is nearest to a panel, " + Words.number(side.room()) + " mm from the " + side.panel()
-                        : part + " stands " + Words.number(-side.room()) + " mm through the " + side.panel(),
-                fits ? "" : "Make the case larger, move its left wall or its floor, or draw " + part + " smaller.",
-                "room between " + part + " and the " + side.panel() + " = " + Words.number(side.room()) + " mm",
-                List.of());
+                fits ? say("{} is nearest to a panel, {} from the {}", part, mm(side.room()), side.panel()) : say("{} stands {} through the {}", part, mm(-side.room()), side.panel()),
+                fits ? Sentence.NOTHING : say("Make the case larger, move its left wall or its floor, or draw {} smaller.", part),
+                "room between " + part + " and the " + side.panel() + " = " + Words.number(side.room()) + " mm");
     }
 }

@@ -1,5 +1,8 @@
 package jackwork.check;
 
+import static jackwork.check.Measure.mm;
+import static jackwork.check.Sentence.say;
+
 import jackwork.design.CoinWorksEntry;
 import jackwork.geometry.Point;
 import jackwork.parts.Assembly;
@@ -98,23 +101,17 @@ final class WorksMarked implements Question {
     private static Finding finding(Mark mark) {
         boolean lies = mark.off() <= OFF;
         return new Finding(
-                "works-marked",
-                "Do the points of lever and coin works lie on their wood?",
+                Topic.WORKS_MARKED, "",
+                say("Do the points of lever and coin works lie on their wood?"),
                 lies ? Status.PASS : Status.FAIL,
                 mark.off(),
                 OFF,
                 OFF - mark.off(),
                 "mm",
                 new Where(mark.name(), 0.0, mark.at()),
-                lies
-                        ? mark.name() + " is farthest from " + mark.of() + ", " + Words.number(mark.off()) + " mm"
-                        : Double.isInfinite(mark.off())
-                                ? mark.name() + " has no wood: " + mark.of() + " is not there"
-                                : mark.name() + " stands " + Words.number(mark.off()) + " mm off " + mark.of()
-                                        + ": there is no wood to do what is computed",
-                lies ? "" : "Move " + mark.name() + " onto the edge of " + mark.of() + ", or draw the wood up to it.",
+                lies ? say("{} is farthest from {}, {}", mark.name(), mark.of(), mm(mark.off())) : Double.isInfinite(mark.off()) ? say("{} has no wood: {} is not there", mark.name(), mark.of()) : say("{} stands {} off {}: there is no wood to do what is computed", mark.name(), mm(mark.off()), mark.of()),
+                lies ? Sentence.NOTHING : say("Move {} onto the edge of {}, or draw the wood up to it.", mark.name(), mark.of()),
                 "distance of " + mark.name() + " from the wood of " + mark.of() + " = " + Words.number(mark.off())
-                        + " mm, at most " + Words.number(OFF) + " mm",
-                List.of());
+                        + " mm, at most " + Words.number(OFF) + " mm");
     }
 }
