@@ -40,7 +40,8 @@ final class RodsTurn implements Question {
                 .add("running fit", running, v -> margin(v, most))
                 .add("kerf", kerf, k -> margin(room + k - kerf.value(), most));
         return List.of(new Finding(
-                Topic.RODS_TURN, "",
+                Topic.RODS_TURN,
+                "",
                 say("Does every rod turn freely in its hole, and is it guided there?"),
                 spread.status(),
                 room,
@@ -68,7 +69,8 @@ final class RodsTurn implements Question {
 
     private static Sentence remedy(double room, boolean tight) {
         if (room <= 0) {
-            return say("Write fits.running as what the hole is wider than its rod, above 0: some {} in plywood.", mm(0.2));
+            return say(
+                    "Write fits.running as what the hole is wider than its rod, above 0: some {} in plywood.", mm(0.2));
         }
         return tight
                 ? say("Bore the loose holes wider: make fits.running larger.")
