@@ -324,7 +324,7 @@ public record WorkshopFile(
     /** Those who press. */
     public record Finger(
             @About("Most force that a visitor should need.")
-            @Quantity(unit = "N", least = 0.1, most = 200, usualFrom = 1, usualTo = 30, why = "a finger, not a foot")
+            @Quantity(unit = "N", least = 0.01, most = 200, usualFrom = 1, usualTo = 30, why = "a finger, not a foot")
             Uncertain comfortable,
 
             @About("Most force that a child may put on it.")
