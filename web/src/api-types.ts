@@ -386,7 +386,7 @@ export interface Brought {
 
 export type Verdict = "works" | "doubtful" | "fails";
 
-export type Topic = "stays-together" | "full-stroke" | "locks-by-friction" | "comes-back" | "runs-ahead" | "finger-force" | "gesture-reached" | "arm-play" | "string-overpulled" | "string-pulls" | "cloth-spans" | "rider-stays" | "parts-clash" | "pins-bear" | "teeth-thick" | "teeth-clear" | "cam-steep" | "cam-undercut" | "coin-fits-slot" | "coin-leans" | "coin-lands" | "coin-trips" | "coin-bridges" | "gate-locks" | "coin-thrown-clear" | "bucket-resets" | "bucket-twist" | "catch-frees" | "catch-overlap" | "catch-holds" | "leans-along" | "leans-across" | "heap" | "fits-sheet" | "thinnest-neck" | "smallest-part" | "case-bars" | "money-out" | "jam-reached" | "builds" | "leans-first" | "shove" | "jiggle" | "two-coins" | "other" | "pay-cost" | "pay-minutes" | "pay-builds" | "pay-batch" | "pay-price";
+export type Topic = "unusual" | "stays-together" | "full-stroke" | "locks-by-friction" | "comes-back" | "runs-ahead" | "finger-force" | "gesture-reached" | "arm-play" | "string-overpulled" | "string-pulls" | "cloth-spans" | "rider-stays" | "parts-clash" | "pins-bear" | "teeth-thick" | "teeth-clear" | "cam-steep" | "cam-undercut" | "ends-held" | "gesture-marked" | "holes-in-wood" | "joints-act" | "kicker-in-gap" | "layers-filled" | "parts-share" | "picture-lies" | "prints-fit" | "rods-apart" | "rods-held" | "rods-pass" | "rods-turn" | "weight-fits" | "weight-lies" | "wheels-centred" | "works-marked" | "coin-fits-slot" | "coin-leans" | "coin-lands" | "coin-trips" | "coin-bridges" | "gate-locks" | "coin-thrown-clear" | "bucket-resets" | "bucket-twist" | "catch-frees" | "catch-overlap" | "catch-holds" | "leans-along" | "leans-across" | "heap" | "case-fits-sheet" | "cash-room-fits" | "coin-led" | "door-in-wall" | "screws-hold" | "slot-placed" | "works-in-case" | "fits-sheet" | "thinnest-neck" | "smallest-part" | "case-bars" | "money-out" | "jam-reached" | "builds" | "leans-first" | "shove" | "jiggle" | "two-coins" | "other" | "pay-cost" | "pay-minutes" | "pay-builds" | "pay-batch" | "pay-price";
 
 export type Status = "pass" | "open" | "doubtful" | "fail";
 
@@ -546,8 +546,12 @@ export interface Report {
 export interface Setting {
   path: string;
   value: number;
+  about: string;
   unit: string;
   whole: boolean;
+  least: number | null;
+  most: number | null;
+  why: string;
 }
 
 export interface Spot {
@@ -599,7 +603,7 @@ export interface DesignView {
   putAside: string | null;
 }
 
-export type Kind = "set" | "add" | "remove";
+export type Kind = "set" | "add" | "remove" | "rename";
 
 export interface Step {
   kind: Kind;
