@@ -2,7 +2,6 @@ package jackwork.app;
 
 import jackwork.design.DesignException;
 import jackwork.design.DesignFiles;
-import jackwork.design.DesignReader;
 import jackwork.design.Inside;
 import jackwork.design.WorkshopFile;
 import jackwork.design.WorkshopReader;

@@ -24,7 +24,9 @@ final class Splices {
                             files.design(), (path, text) -> DesignEdit.with(text, step.path(), value(design, step)));
                 case ADD -> EntryEdit.add(files, now, step.path(), value(design, step));
                 case REMOVE -> EntryEdit.remove(design, files, now, step.path());
-                case RENAME -> EntryEdit.rename(design, files, now, step.path(), step.value().asString(""));
+                case RENAME ->
+                    EntryEdit.rename(
+                            design, files, now, step.path(), step.value().asString(""));
             }
         }
         return now;

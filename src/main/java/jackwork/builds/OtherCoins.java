@@ -46,8 +46,7 @@ final class OtherCoins implements Mishap {
             return finding(visitor, name, Status.PASS, say("{} works it like a coin that is asked for", name));
         }
         if (!alone.computed()) {
-            return finding(
-                    visitor, name, Status.DOUBTFUL, say("what comes of {} could not be computed", name));
+            return finding(visitor, name, Status.DOUBTFUL, say("what comes of {} could not be computed", name));
         }
         if (alone.times().containsKey(CycleStage.FREES)) {
             Sentence why = say("{} frees the lever, and then {}", name, Visitor.missed(alone));

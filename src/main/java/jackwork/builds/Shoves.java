@@ -44,7 +44,8 @@ final class Shoves implements Mishap {
                 "N",
                 new Where("strut", 0.0, visitor.assembly.coinWorks().strut()),
                 switch (status) {
-                    case PASS, OPEN -> say("pushed with {} it stays locked, on a level table and one that leans", force);
+                    case PASS, OPEN ->
+                        say("pushed with {} it stays locked, on a level table and one that leans", force);
                     case DOUBTFUL -> say("a push of {} could not be computed", force);
                     case FAIL ->
                         say(

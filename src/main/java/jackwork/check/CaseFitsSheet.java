@@ -60,7 +60,8 @@ final class CaseFitsSheet implements Question {
         boolean fits = panel.over() <= 0;
         Sentence size = say("{} × {}", mm(panel.wide()).bare(), mm(panel.high()));
         return new Finding(
-                Topic.CASE_FITS_SHEET, "",
+                Topic.CASE_FITS_SHEET,
+                "",
                 say("Can every panel of the case be cut from one sheet?"),
                 fits ? Status.PASS : Status.FAIL,
                 panel.over(),
@@ -68,8 +69,17 @@ final class CaseFitsSheet implements Question {
                 -panel.over(),
                 "mm",
                 new Where("case", null, null),
-                say("the {} is at least {}{}{} {}{}", panel.name(), size, (fits ? " and leaves " : " and is "), mm(Math.abs(panel.over())), (fits ? "of " : "larger than "), stock),
-                fits ? Sentence.NOTHING : say("Make the case smaller, or take a larger sheet and a machine that cuts it."),
+                say(
+                        "the {} is at least {}{}{} {}{}",
+                        panel.name(),
+                        size,
+                        (fits ? " and leaves " : " and is "),
+                        mm(Math.abs(panel.over())),
+                        (fits ? "of " : "larger than "),
+                        stock),
+                fits
+                        ? Sentence.NOTHING
+                        : say("Make the case smaller, or take a larger sheet and a machine that cuts it."),
                 size + " without tabs; sheet and bed give " + Words.number(longer) + " × " + Words.number(shorter)
                         + " mm within their bare edge");
     }

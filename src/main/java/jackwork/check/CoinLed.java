@@ -61,7 +61,8 @@ final class CoinLed implements Question {
         boolean led = far <= BESIDE;
         String side = left ? "left" : "right";
         return new Finding(
-                Topic.COIN_LED, "",
+                Topic.COIN_LED,
+                "",
                 say("Is the coin led on both sides beneath its slot?"),
                 led ? Status.PASS : Status.FAIL,
                 far,
@@ -69,7 +70,9 @@ final class CoinLed implements Question {
                 BESIDE - far,
                 "mm",
                 new Where("slot", null, works.slotAt()),
-                Double.isInfinite(far) ? say("no part in the coin's layer leads it") : say("at the {} the wood in the coin's layer begins {} from the slot's end", side, mm(far)),
+                Double.isInfinite(far)
+                        ? say("no part in the coin's layer leads it")
+                        : say("at the {} the wood in the coin's layer begins {} from the slot's end", side, mm(far)),
                 led ? Sentence.NOTHING : say("Set the parts that lead the coin in its layer, beside the slot."),
                 "from the slot's ends to wood in the coin's layer, at most " + Words.number(BESIDE)
                         + " mm (common practice, no source)");
@@ -79,7 +82,8 @@ final class CoinLed implements Question {
         double free = gap - kicker;
         boolean goes = free >= FREE;
         return new Finding(
-                Topic.KICKER_IN_GAP, "",
+                Topic.KICKER_IN_GAP,
+                "",
                 say("Does the kicker go through the coin's gap freely?"),
                 goes ? Status.PASS : Status.FAIL,
                 free,

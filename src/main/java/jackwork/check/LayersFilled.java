@@ -48,7 +48,8 @@ final class LayersFilled implements Question {
                 .orElse("");
         boolean filled = missing == 0;
         return List.of(new Finding(
-                Topic.LAYERS_FILLED, "",
+                Topic.LAYERS_FILLED,
+                "",
                 say("Does every layer before and behind the box hold a part?"),
                 filled ? Status.PASS : Status.DOUBTFUL,
                 (double) missing,
@@ -56,8 +57,17 @@ final class LayersFilled implements Question {
                 (double) -missing,
                 "layers",
                 filled ? Where.nowhere() : new Where(part, null, null),
-                filled ? say("layer lies on layer, none is left out") : say("{}{} left out next to layer {} of {}, and nothing says how thick they are", missing, (missing == 1 ? " layer is" : " layers are"), beyond, part),
-                filled ? Sentence.NOTHING : say("Number the layers on from the next, or add the spacer that lies between."),
+                filled
+                        ? say("layer lies on layer, none is left out")
+                        : say(
+                                "{}{} left out next to layer {} of {}, and nothing says how thick they are",
+                                missing,
+                                (missing == 1 ? " layer is" : " layers are"),
+                                beyond,
+                                part),
+                filled
+                        ? Sentence.NOTHING
+                        : say("Number the layers on from the next, or add the spacer that lies between."),
                 "layers without a part = " + missing));
     }
 }

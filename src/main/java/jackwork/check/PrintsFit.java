@@ -58,7 +58,8 @@ final class PrintsFit implements Question {
         Sentence within = fromTheLongest(bed);
         boolean fits = room >= 0;
         return new Finding(
-                Topic.PRINTS_FIT, name,
+                Topic.PRINTS_FIT,
+                name,
                 say("Has {} room in the printer?", name),
                 fits ? Status.PASS : Status.FAIL,
                 room,
@@ -67,7 +68,9 @@ final class PrintsFit implements Question {
                 "mm",
                 new Where(name, null, null),
                 say("{} is {}, the printer takes {}", name, sides, within),
-                fits ? Sentence.NOTHING : say("Print it in more pieces, cut it from a sheet, or write printer.bed as it is."),
+                fits
+                        ? Sentence.NOTHING
+                        : say("Print it in more pieces, cut it from a sheet, or write printer.bed as it is."),
                 sides + " in " + within + ", side by side from the longest: " + Words.number(room) + " mm to spare");
     }
 

@@ -37,7 +37,8 @@ final class RodsApart implements Question {
         String b = pair.b().name();
         boolean apart = pair.gap() > 0;
         return new Finding(
-                Topic.RODS_APART, "",
+                Topic.RODS_APART,
+                "",
                 say("Has every rod a place that no other takes?"),
                 apart ? Status.PASS : Status.FAIL,
                 pair.gap(),
@@ -45,8 +46,17 @@ final class RodsApart implements Question {
                 pair.gap(),
                 "mm",
                 new Where(b, 0.0, pair.b().at()),
-                apart ? say("{} and {} stand nearest, {} apart", a, b, mm(pair.gap())) : say("the rods of {} and {} would stand in one place: their axes are {} apart", a, b, mm(pair.a().at().distance(pair.b().at()))),
-                apart ? Sentence.NOTHING : say("Move one of them; where one rod is meant, write one pin with all the parts that it goes through."),
+                apart
+                        ? say("{} and {} stand nearest, {} apart", a, b, mm(pair.gap()))
+                        : say(
+                                "the rods of {} and {} would stand in one place: their axes are {} apart",
+                                a,
+                                b,
+                                mm(pair.a().at().distance(pair.b().at()))),
+                apart
+                        ? Sentence.NOTHING
+                        : say(
+                                "Move one of them; where one rod is meant, write one pin with all the parts that it goes through."),
                 "distance of the axes − both radii = "
                         + Words.number(pair.a().at().distance(pair.b().at())) + " − "
                         + Words.number(pair.a().radius()) + " − "

@@ -42,7 +42,8 @@ final class RodsHeld implements Question {
                 .add("press fit", press, v -> margin(v, least))
                 .add("kerf", kerf, k -> margin(room + k - kerf.value(), least));
         return List.of(new Finding(
-                Topic.RODS_HELD, "",
+                Topic.RODS_HELD,
+                "",
                 say("Can every rod be pressed into the holes that grip it, and does it stay there?"),
                 spread.status(),
                 room,
@@ -50,8 +51,17 @@ final class RodsHeld implements Question {
                 margin(room, least),
                 "mm",
                 new Where(thinnest.name(), null, thinnest.at()),
-                say("the hole that grips the rod of {} is {} {} than it", thinnest.name(), mm(Math.abs(room)), (room < 0 ? "narrower" : "wider")),
-                spread.status() == Status.PASS ? Sentence.NOTHING : loose ? say("Bore the tight holes closer: make fits.press smaller, below 0 where no glue holds.") : say("Bore the tight holes wider: make fits.press nearer to 0."),
+                say(
+                        "the hole that grips the rod of {} is {} {} than it",
+                        thinnest.name(),
+                        mm(Math.abs(room)),
+                        (room < 0 ? "narrower" : "wider")),
+                spread.status() == Status.PASS
+                        ? Sentence.NOTHING
+                        : loose
+                                ? say(
+                                        "Bore the tight holes closer: make fits.press smaller, below 0 where no glue holds.")
+                                : say("Bore the tight holes wider: make fits.press nearer to 0."),
                 "hole − rod = press fit = " + Words.number(room) + " mm; at most " + Words.number(LOOSEST)
                         + " mm for glue to hold, at least a tenth of the rod narrower, " + Words.number(least)
                         + " mm, to go in (common practice, no source)",

@@ -55,7 +55,8 @@ final class RodsPass implements Question {
         String rod = met.rod().name();
         String part = met.part().name();
         return new Finding(
-                Topic.RODS_PASS, "",
+                Topic.RODS_PASS,
+                "",
                 say("Does every rod reach its holes without going through other wood?"),
                 clear ? Status.PASS : Status.FAIL,
                 met.gap(),
@@ -63,8 +64,12 @@ final class RodsPass implements Question {
                 met.gap() + TOUCH,
                 "mm",
                 new Where(part, 0.0, met.rod().at()),
-                clear ? say("{} is nearest to a rod that passes it, that of {}: {}", part, rod, mm(met.gap())) : say("{} has wood where the rod of {} goes through its layer", part, rod),
-                clear ? Sentence.NOTHING : say("Name {} among the parts of {}, cut it away there, or move one of the two.", part, rod),
+                clear
+                        ? say("{} is nearest to a rod that passes it, that of {}: {}", part, rod, mm(met.gap()))
+                        : say("{} has wood where the rod of {} goes through its layer", part, rod),
+                clear
+                        ? Sentence.NOTHING
+                        : say("Name {} among the parts of {}, cut it away there, or move one of the two.", part, rod),
                 "distance of the wood from the axis − radius of the rod = " + Words.number(met.gap())
                         + " mm, least of all parts in layers that a rod passes, at rest");
     }

@@ -42,7 +42,8 @@ final class RodsTurn implements Question {
                 .add("running fit", running, v -> margin(v, most))
                 .add("kerf", kerf, k -> margin(room + k - kerf.value(), most));
         return List.of(new Finding(
-                Topic.RODS_TURN, "",
+                Topic.RODS_TURN,
+                "",
                 say("Does every rod turn freely in its hole, and is it guided there?"),
                 spread.status(),
                 room,
@@ -70,7 +71,9 @@ final class RodsTurn implements Question {
 
     private static Sentence remedy(double room, boolean tight) {
         if (room <= 0) {
-            return say("Write fits.running as what the hole is wider than its rod, above 0: some {} in plywood.", mm(USUAL).to(1));
+            return say(
+                    "Write fits.running as what the hole is wider than its rod, above 0: some {} in plywood.",
+                    mm(USUAL).to(1));
         }
         return tight
                 ? say("Bore the loose holes wider: make fits.running larger.")

@@ -42,7 +42,8 @@ final class SlotPlaced implements Question {
         Try worst = tries.stream().min(Comparator.comparingDouble(Try::margin)).orElseThrow();
         boolean fits = worst.margin() >= 0;
         return List.of(new Finding(
-                Topic.SLOT_PLACED, "",
+                Topic.SLOT_PLACED,
+                "",
                 say("Do slot, gap and case belong together?"),
                 fits ? Status.PASS : Status.FAIL,
                 worst.value(),

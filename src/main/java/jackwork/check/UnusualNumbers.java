@@ -11,7 +11,9 @@ final class UnusualNumbers implements Question {
 
     @Override
     public List<Finding> ask(Subject subject) {
-        return Unusual.of(subject.design()).stream().map(UnusualNumbers::finding).toList();
+        return Unusual.of(subject.design()).stream()
+                .map(UnusualNumbers::finding)
+                .toList();
     }
 
     private static Finding finding(Unusual unusual) {

@@ -1,6 +1,5 @@
 package jackwork.check;
 
-import jackwork.design.BoxFile;
 import jackwork.design.Design;
 import jackwork.design.PartEntry;
 import jackwork.design.WeightEntry;
@@ -25,9 +24,7 @@ record WeightPlace(String name, WeightEntry entry, Point at, List<Part> on) {
                     .forEach((name, entry) -> places.add(new WeightPlace(
                             name,
                             entry,
-                            design.isOfBox(works)
-                                    ? design.inBox(entry.at(), name)
-                                    : design.inFigure(entry.at(), name),
+                            design.isOfBox(works) ? design.inBox(entry.at(), name) : design.inFigure(entry.at(), name),
                             plies(subject, entry.on()))));
         }
         return places;

@@ -100,7 +100,8 @@ final class WeightsFit implements Question {
     private static Finding finding(
             WeightPlace weight, Status status, double value, double limit, String unit, Sentence why, String formula) {
         return new Finding(
-                Topic.WEIGHT_FITS, weight.name(),
+                Topic.WEIGHT_FITS,
+                weight.name(),
                 say("Is there room for {}?", weight.name()),
                 status,
                 value,
@@ -109,7 +110,12 @@ final class WeightsFit implements Question {
                 unit,
                 new Where(weight.entry().on(), 0.0, weight.at()),
                 why,
-                status == Status.PASS ? Sentence.NOTHING : say("Make {} lighter and set it farther from the pivot, or make {} larger around it.", weight.name(), weight.entry().on()),
+                status == Status.PASS
+                        ? Sentence.NOTHING
+                        : say(
+                                "Make {} lighter and set it farther from the pivot, or make {} larger around it.",
+                                weight.name(),
+                                weight.entry().on()),
                 formula);
     }
 

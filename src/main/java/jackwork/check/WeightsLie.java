@@ -33,7 +33,8 @@ final class WeightsLie implements Question {
     private static Finding twice(WeightPlace weight, WeightPlace other) {
         double apart = weight.at().distance(other.at());
         return new Finding(
-                Topic.WEIGHT_LIES, weight.name(),
+                Topic.WEIGHT_LIES,
+                weight.name(),
                 say(QUESTION, weight.name()),
                 Status.FAIL,
                 apart,
@@ -41,7 +42,11 @@ final class WeightsLie implements Question {
                 apart - ONE,
                 "mm",
                 new Where(weight.entry().on(), 0.0, weight.at()),
-                say("{} and {} lie in one place of {}", weight.name(), other.name(), weight.entry().on()),
+                say(
+                        "{} and {} lie in one place of {}",
+                        weight.name(),
+                        other.name(),
+                        weight.entry().on()),
                 say("Write one weight for both, or move one of them."),
                 "distance of the two = " + Words.number(apart) + " mm");
     }
@@ -54,7 +59,8 @@ final class WeightsLie implements Question {
         String on = weight.entry().on();
         boolean lies = inside >= 0;
         return new Finding(
-                Topic.WEIGHT_LIES, weight.name(),
+                Topic.WEIGHT_LIES,
+                weight.name(),
                 say(QUESTION, weight.name()),
                 lies ? Status.PASS : Status.FAIL,
                 inside,
@@ -62,7 +68,9 @@ final class WeightsLie implements Question {
                 inside,
                 "mm",
                 new Where(on, 0.0, weight.at()),
-                lies ? say("its middle lies {} within the edge of {}", mm(inside), on) : say("its middle lies {} off {}: nothing holds it", mm(-inside), on),
+                lies
+                        ? say("its middle lies {} within the edge of {}", mm(inside), on)
+                        : say("its middle lies {} off {}: nothing holds it", mm(-inside), on),
                 lies ? Sentence.NOTHING : say("Move {} onto {}, or name the part that carries it.", weight.name(), on),
                 "distance of its middle from the edge of " + on + ", inward = " + Words.number(inside) + " mm");
     }

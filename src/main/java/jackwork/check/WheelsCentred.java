@@ -55,7 +55,8 @@ final class WheelsCentred implements Question {
     private static Finding finding(Wheel wheel) {
         boolean centred = wheel.off() <= OFF;
         return new Finding(
-                Topic.WHEELS_CENTRED, "",
+                Topic.WHEELS_CENTRED,
+                "",
                 say("Does every gear and every cam turn about its middle?"),
                 centred ? Status.PASS : Status.FAIL,
                 wheel.off(),
@@ -64,7 +65,9 @@ final class WheelsCentred implements Question {
                 "mm",
                 new Where(wheel.part(), 0.0, wheel.centre()),
                 say("the middle of {} is {} from the pin that it turns about", wheel.part(), mm(wheel.off())),
-                centred ? Sentence.NOTHING : say("Set the pin of {} in its middle: both name one point of the drawing.", wheel.part()),
+                centred
+                        ? Sentence.NOTHING
+                        : say("Set the pin of {} in its middle: both name one point of the drawing.", wheel.part()),
                 "distance of the middle from the nearest pin of its body, greatest = " + Words.number(wheel.off())
                         + " mm, at most " + Words.number(OFF) + " mm");
     }

@@ -60,7 +60,8 @@ final class WorksInCase implements Question {
         boolean fits = side.room() >= -ROUNDING;
         String part = side.part().name();
         return new Finding(
-                Topic.WORKS_IN_CASE, "",
+                Topic.WORKS_IN_CASE,
+                "",
                 say("Do the works fit into their case?"),
                 fits ? Status.PASS : Status.FAIL,
                 side.room(),
@@ -68,8 +69,12 @@ final class WorksInCase implements Question {
                 side.room(),
                 "mm",
                 new Where(part, 0.0, side.part().section().centroid()),
-                fits ? say("{} is nearest to a panel, {} from the {}", part, mm(side.room()), side.panel()) : say("{} stands {} through the {}", part, mm(-side.room()), side.panel()),
-                fits ? Sentence.NOTHING : say("Make the case larger, move its left wall or its floor, or draw {} smaller.", part),
+                fits
+                        ? say("{} is nearest to a panel, {} from the {}", part, mm(side.room()), side.panel())
+                        : say("{} stands {} through the {}", part, mm(-side.room()), side.panel()),
+                fits
+                        ? Sentence.NOTHING
+                        : say("Make the case larger, move its left wall or its floor, or draw {} smaller.", part),
                 "room between " + part + " and the " + side.panel() + " = " + Words.number(side.room()) + " mm");
     }
 }

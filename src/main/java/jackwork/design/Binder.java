@@ -107,18 +107,13 @@ final class Binder {
         List<String> choices = word.choices();
         return choices.isEmpty() || choices.contains(text)
                 ? text
-                : fault(
-                        node,
-                        "read \"" + text + "\", expected " + either(choices)
-                                + NearestWord.hint(text, choices));
+                : fault(node, "read \"" + text + "\", expected " + either(choices) + NearestWord.hint(text, choices));
     }
 
     /** {@code A4, A3 or Letter}. */
     private static String either(List<String> words) {
         int last = words.size() - 1;
-        return last < 1
-                ? String.join("", words)
-                : String.join(", ", words.subList(0, last)) + " or " + words.get(last);
+        return last < 1 ? String.join("", words) : String.join(", ", words.subList(0, last)) + " or " + words.get(last);
     }
 
     private @Nullable Object number(Node node, String text, Word word) {

@@ -7,7 +7,13 @@ import org.jspecify.annotations.Nullable;
 @About("How fast the laser's head moves; what is absent is guessed.")
 public record SpeedsEntry(
         @About("Along an engraved line.")
-        @Quantity(unit = "mm/s", least = 0.1, most = 20000, usualFrom = 5, usualTo = 2000, why = "a head that stands still does nothing")
+        @Quantity(
+                unit = "mm/s",
+                least = 0.1,
+                most = 20000,
+                usualFrom = 5,
+                usualTo = 2000,
+                why = "a head that stands still does nothing")
         @Nullable
         Uncertain engrave,
 
@@ -23,6 +29,12 @@ public record SpeedsEntry(
         Uncertain cut,
 
         @About("Between lines, beam off.")
-        @Quantity(unit = "mm/s", least = 1, most = 50000, usualFrom = 20, usualTo = 5000, why = "a head that stands still does nothing")
+        @Quantity(
+                unit = "mm/s",
+                least = 1,
+                most = 50000,
+                usualFrom = 20,
+                usualTo = 5000,
+                why = "a head that stands still does nothing")
         @Nullable
         Uncertain travel) {}

@@ -125,7 +125,13 @@ public record WorkshopFile(
             @About("As \"#rrggbb\".") @Text String colour,
 
             @About("Of the line.")
-            @Quantity(unit = "mm", least = 0.001, most = 10, usualFrom = 0.005, usualTo = 1, why = "a line is thin, and still seen")
+            @Quantity(
+                    unit = "mm",
+                    least = 0.001,
+                    most = 10,
+                    usualFrom = 0.005,
+                    usualTo = 1,
+                    why = "a line is thin, and still seen")
             double width) {}
 
     /** A sheet in store. */
@@ -171,7 +177,13 @@ public record WorkshopFile(
     /** A cord in store. */
     public record CordEntry(
             @About("As measured.")
-            @Quantity(unit = "mm", least = 0.02, most = 10, usualFrom = 0.1, usualTo = 3, why = "thinner is no thread, thicker a rope")
+            @Quantity(
+                    unit = "mm",
+                    least = 0.02,
+                    most = 10,
+                    usualFrom = 0.1,
+                    usualTo = 3,
+                    why = "thinner is no thread, thicker a rope")
             Uncertain diameter,
 
             @About("Pull at which it breaks or its knot slips.")

@@ -76,7 +76,8 @@ final class ThinnestNeck {
                         mm(width)),
                 passes ? Sentence.NOTHING : say("Draw it wider there, move the hole inward, or use a thinner rod."),
                 "neck = " + Words.number(width) + " mm; at least two thirds of the thickness of " + worst.stock() + ", "
-                        + Words.number(limit) + " mm (common practice, no source); " + LeastBar.words(thickness, kerf)));
+                        + Words.number(limit) + " mm (common practice, no source); "
+                        + LeastBar.words(thickness, kerf)));
     }
 
     /** Width of the thinnest neck, mm, to a hundredth; at most {@value #WIDE}. */

@@ -1,6 +1,5 @@
 package jackwork.parts;
 
-import jackwork.design.TouchEntry;
 import jackwork.design.CamEntry;
 import jackwork.design.CaseEntry;
 import jackwork.design.Design;
@@ -8,6 +7,7 @@ import jackwork.design.Named;
 import jackwork.design.PartEntry;
 import jackwork.design.PinEntry;
 import jackwork.design.StringEntry;
+import jackwork.design.TouchEntry;
 import jackwork.design.Works;
 import jackwork.geometry.Point;
 import java.util.ArrayList;

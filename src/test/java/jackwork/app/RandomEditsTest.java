@@ -38,8 +38,28 @@ class RandomEditsTest {
     private static final int IN_A_ROW = 20;
 
     private static final List<String> COLLIDING = List.of(
-            "wing", "hip", "cord", "thread", "bamboo-3", "birch-3", "tail", "beak", "body", "tooth", "strut", "kicker",
-            "slot", "origin", "box", "left", "mount-left", "true", "null", "on", "y", "lever-press");
+            "wing",
+            "hip",
+            "cord",
+            "thread",
+            "bamboo-3",
+            "birch-3",
+            "tail",
+            "beak",
+            "body",
+            "tooth",
+            "strut",
+            "kicker",
+            "slot",
+            "origin",
+            "box",
+            "left",
+            "mount-left",
+            "true",
+            "null",
+            "on",
+            "y",
+            "lever-press");
 
     @TempDir
     Path folder;
@@ -149,7 +169,8 @@ class RandomEditsTest {
             if (now == null) {
                 assertThat(entry.equals(asked)
                                 || entry.about().stream().anyMatch(gone::contains)
-                                || gone.contains(entry.name()) && entry.section().equals("pictures")
+                                || gone.contains(entry.name())
+                                        && entry.section().equals("pictures")
                                 || Set.of("gears", "parts").contains(entry.section()))
                         .as(what + ": why did " + entry + " go?")
                         .isTrue();
@@ -160,14 +181,18 @@ class RandomEditsTest {
                 assertThat(entry.about()).as(what + ": " + entry.path()).containsAll(now.about());
             }
         }
-        assertThat(left.keySet()).as(what).isSubsetOf(before.stream().map(EntryEdit.Entry::path).toList());
+        assertThat(left.keySet())
+                .as(what)
+                .isSubsetOf(before.stream().map(EntryEdit.Entry::path).toList());
     }
 
     /** A name is no matter: the same bodies in the same places, the same joints, the same outlines and holes. */
     private static void requireSame(Design before, Design after, String what) {
         assertThat(shape(after)).as(what).isEqualTo(shape(before));
         assertThat(after.file().coins()).as(what).isEqualTo(before.file().coins());
-        assertThat(after.box().works().parts()).as(what).hasSameSizeAs(before.box().works().parts());
+        assertThat(after.box().works().parts())
+                .as(what)
+                .hasSameSizeAs(before.box().works().parts());
     }
 
     private static List<String> shape(Design design) {
@@ -179,9 +204,11 @@ class RandomEditsTest {
         }
         Assembly assembly = made.get();
         List<String> shape = new ArrayList<>();
-        assembly.bodies().forEach(body -> shape.add("body " + body.mass() + " " + body.centre() + " " + body.inertia()));
+        assembly.bodies()
+                .forEach(body -> shape.add("body " + body.mass() + " " + body.centre() + " " + body.inertia()));
         assembly.parts()
-                .forEach(part -> shape.add("part " + part.outline().outer() + part.outline().holes() + part.layer() + part.stock() + part.engraving()));
+                .forEach(part -> shape.add("part " + part.outline().outer()
+                        + part.outline().holes() + part.layer() + part.stock() + part.engraving()));
         assembly.pins().forEach(pin -> shape.add("pin " + pin.at() + pin.holder() + pin.runner() + pin.radius()));
         assembly.slides().forEach(slide -> shape.add("slide " + slide.at() + slide.peg() + slide.slot()));
         assembly.stops().forEach(stop -> shape.add("stop " + stop.a() + stop.b() + stop.from() + stop.to()));

@@ -36,8 +36,7 @@ class EntryEditTest {
         remove("figure.pins.wing-near");
         Works after = read().figure().works();
         assertThat(after.pins().keySet()).doesNotContain("wing-near");
-        assertThat(after.pins().get("wing-dowel-1"))
-                .isEqualTo(before.pins().get("wing-dowel-1"));
+        assertThat(after.pins().get("wing-dowel-1")).isEqualTo(before.pins().get("wing-dowel-1"));
         assertThat(after.parts()).isEqualTo(before.parts());
     }
 
@@ -59,11 +58,14 @@ class EntryEditTest {
         rename("figure.parts.head", "crown");
         Design now = read();
         assertThat(now.figure().works().parts().get("crown").drawn()).isEqualTo("head");
-        assertThat(now.file().gestures().values()).noneMatch(gesture -> gesture.part().equals("head"));
-        assertThat(now.file().gestures().values()).anyMatch(gesture -> gesture.part().equals("crown"));
+        assertThat(now.file().gestures().values())
+                .noneMatch(gesture -> gesture.part().equals("head"));
+        assertThat(now.file().gestures().values())
+                .anyMatch(gesture -> gesture.part().equals("crown"));
         assertThat(now.figure().works().pictures()).containsKey("crown").doesNotContainKey("head");
         rename("figure.parts.crown", "head");
-        assertThat(read().figure().works().pictures()).isEqualTo(heron.figure().works().pictures());
+        assertThat(read().figure().works().pictures())
+                .isEqualTo(heron.figure().works().pictures());
     }
 
     @Test
@@ -74,9 +76,11 @@ class EntryEditTest {
         Design now = read();
         PinEntry hinge = Objects.requireNonNull(now.figure().works().pins().get("hinge"));
         assertThat(now.inFigure(hinge.at(), "hinge"))
-                .isEqualTo(heron.inFigure(heron.figure().works().pins().get("hip").at(), "hip"));
+                .isEqualTo(
+                        heron.inFigure(heron.figure().works().pins().get("hip").at(), "hip"));
         assertThat(hinge.shoulder()).isEqualTo(6);
-        assertThat(now.figure().works().stops().values()).noneMatch(stop -> stop.pin().equals("hip"));
+        assertThat(now.figure().works().stops().values())
+                .noneMatch(stop -> stop.pin().equals("hip"));
     }
 
     @Test

@@ -33,7 +33,9 @@ class NumbersOutOfBoundsTest {
     }
 
     private static String words(double value) {
-        return new java.math.BigDecimal(String.valueOf(value)).stripTrailingZeros().toPlainString();
+        return new java.math.BigDecimal(String.valueOf(value))
+                .stripTrailingZeros()
+                .toPlainString();
     }
 
     @ParameterizedTest
@@ -67,7 +69,9 @@ class NumbersOutOfBoundsTest {
                 boolean within = value >= field.least() && value <= field.most();
                 Optional<String> told = complaint(design, files, number.path(), value);
                 told.ifPresent(words -> assertThat(words).containsPattern("\\.yaml:\\d+:\\d+: "));
-                assertThat(within || told.isPresent()).as(number.path() + " = " + value).isTrue();
+                assertThat(within || told.isPresent())
+                        .as(number.path() + " = " + value)
+                        .isTrue();
                 tried++;
             }
         }
@@ -79,8 +83,11 @@ class NumbersOutOfBoundsTest {
         String text = WorkshopReader.text(Path.of("demo"));
         WorkshopFile workshop = WorkshopReader.parse(text);
         Map<String, Range> ranges = new HashMap<>();
-        Walk.over(workshop, "", (path, entry, word, value) ->
-                Range.of(word).filter(range -> !word.isList()).ifPresent(range -> ranges.put(path, range)));
+        Walk.over(
+                workshop,
+                "",
+                (path, entry, word, value) ->
+                        Range.of(word).filter(range -> !word.isList()).ifPresent(range -> ranges.put(path, range)));
         int tried = 0;
         for (Map.Entry<String, Range> number : ranges.entrySet()) {
             if (!WorkshopSplice.says(text, number.getKey())) {

@@ -1,5 +1,6 @@
 package jackwork.design;
 
+import jackwork.stock.Uncertain;
 import java.io.IOException;
 import java.lang.reflect.ParameterizedType;
 import java.lang.reflect.Type;
@@ -7,7 +8,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
 import java.util.TreeMap;
-import jackwork.stock.Uncertain;
 import tools.jackson.databind.json.JsonMapper;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
@@ -145,7 +145,8 @@ final class SchemaFiles {
         node.put("description", "The id of a circle in the drawing, or [right, up] in mm.");
         ArrayNode any = node.putArray("anyOf");
         any.addObject().put("type", "string");
-        ObjectNode pair = any.addObject().put("type", "array").put("minItems", 2).put("maxItems", 2);
+        ObjectNode pair =
+                any.addObject().put("type", "array").put("minItems", 2).put("maxItems", 2);
         ArrayNode item = pair.putObject("items").putArray("anyOf");
         item.addObject()
                 .put("type", "number")
@@ -174,7 +175,12 @@ final class SchemaFiles {
             any.addObject().put("type", "number");
             any.addObject().put("type", "string").put("pattern", "^\\s*[+-]?[0-9.]");
         }
-        properties.putObject("basis").putArray("enum").add("measured").add("published").add("guess");
+        properties
+                .putObject("basis")
+                .putArray("enum")
+                .add("measured")
+                .add("published")
+                .add("guess");
         properties.putObject("source").put("type", "string");
         return whole;
     }

@@ -69,7 +69,9 @@ final class VocabularyTable {
         Map<String, List<Row>> sections = new LinkedHashMap<>();
         for (Row row : rows()) {
             boolean twice = row.path().startsWith("figure.")
-                    && rows().stream().anyMatch(other -> other.path().equals("box." + row.path().substring(7)));
+                    && rows().stream()
+                            .anyMatch(other ->
+                                    other.path().equals("box." + row.path().substring(7)));
             if (!twice && !Vocabulary.isBound(row.word().leaf())) {
                 sections.computeIfAbsent(row.path().substring(0, row.path().indexOf('.')), k -> new ArrayList<>())
                         .add(row);

@@ -12,8 +12,7 @@ import org.junit.jupiter.api.Test;
 class VocabularyTest {
 
     /** Words that are about to go, and their bounds with them. */
-    private static final Set<String> GOING =
-            Set.of("box.coin-works.bucket.bearing", "box.coin-works.bucket.clearance");
+    private static final Set<String> GOING = Set.of("box.coin-works.bucket.bearing", "box.coin-works.bucket.clearance");
 
     /** Their bounds and meanings stand in the catalogue of money and minutes, or are the reader's own. */
     private static boolean elsewhere(VocabularyTable.Row row) {
@@ -41,12 +40,13 @@ class VocabularyTest {
 
     @Test
     void everyWordIsANameAChoiceOrTextAndSaysSo() {
-        assertThat(rows()).filteredOn(row -> row.word().leaf() == String.class).allSatisfy(row -> assertThat(
-                        (row.word().names().isPresent() ? 1 : 0)
+        assertThat(rows())
+                .filteredOn(row -> row.word().leaf() == String.class)
+                .allSatisfy(row -> assertThat((row.word().names().isPresent() ? 1 : 0)
                                 + (row.word().choices().isEmpty() ? 0 : 1)
                                 + (row.word().isText() ? 1 : 0))
-                .as(row.path() + ": a name of something, one of some words, or free text?")
-                .isEqualTo(1));
+                        .as(row.path() + ": a name of something, one of some words, or free text?")
+                        .isEqualTo(1));
     }
 
     @Test

@@ -57,8 +57,10 @@ public final class Browser implements AutoCloseable {
     }
 
     public Page open(String address, int width, int height) {
-        Page page =
-                browser.newPage(new com.microsoft.playwright.Browser.NewPageOptions().setViewportSize(width, height));
+        // A context of its own, in which a second page can be opened beside the first.
+        Page page = browser.newContext(
+                        new com.microsoft.playwright.Browser.NewContextOptions().setViewportSize(width, height))
+                .newPage();
         page.onConsoleMessage(message -> {
             if (message.type().equals("error") || message.type().equals("warning")) {
                 complaints.add(message.type() + ": " + message.text());

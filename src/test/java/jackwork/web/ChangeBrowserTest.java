@@ -236,7 +236,9 @@ class ChangeBrowserTest {
         page.locator("[data-rename='figure.weights.feather']").fill("plume");
         page.keyboard().press("Enter");
         page.waitForSelector("[data-entry='figure.weights.plume']");
-        assertThat(text("lamplighter/figure.yaml")).contains("  plume: {on: pole, at: [").doesNotContain("feather");
+        assertThat(text("lamplighter/figure.yaml"))
+                .contains("  plume: {on: pole, at: [")
+                .doesNotContain("feather");
         assertThat(text("lamplighter/design.yaml"))
                 .contains("figure.weights.plume.at: [")
                 .doesNotContain("feather");
