@@ -58,7 +58,7 @@ final class CaseFitsSheet implements Question {
 
     private static Finding finding(Panel panel, String stock, double longer, double shorter) {
         boolean fits = panel.over() <= 0;
-        String size = Words.number(panel.wide()) + " × " + Words.number(panel.high()) + " mm";
+        Sentence size = say("{} × {}", mm(panel.wide()).bare(), mm(panel.high()));
         return new Finding(
                 Topic.CASE_FITS_SHEET,
                 "",

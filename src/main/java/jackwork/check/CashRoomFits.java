@@ -56,18 +56,19 @@ final class CashRoomFits implements Question {
     private static Finding finding(Side side, Point lip, boolean cased) {
         boolean fits = side.margin() >= -ROUNDING;
         boolean small = side.size() - side.least() < side.most() - side.size();
-        String bound = small ? "at least " + Words.number(side.least()) : "at most " + Words.number(side.most());
+        double limit = small ? side.least() : side.most();
+        Sentence bound = say("{} {}", small ? "at least" : "at most", mm(limit));
         return new Finding(
                 Topic.CASH_ROOM_FITS,
                 "",
                 cased ? say("Does the cash room lie inside the case?") : say("Can the cash room be made?"),
                 fits ? Status.PASS : Status.FAIL,
                 side.size(),
-                small ? side.least() : side.most(),
+                limit,
                 side.margin(),
                 "mm",
                 new Where("cash room", null, lip),
-                say("cash-room {} is {}, {} mm {}", side.name(), mm(side.size()), bound, (fits ? "fit" : "would fit")),
+                say("cash-room {} is {}, {} {}", side.name(), mm(side.size()), bound, (fits ? "fit" : "would fit")),
                 fits
                         ? Sentence.NOTHING
                         : small
@@ -77,7 +78,7 @@ final class CashRoomFits implements Question {
                                         ? say(
                                                 "Write the room as it is inside the case, measured from beneath the lip, or make the case larger.")
                                         : say("Write the room as it is, measured from beneath the lip."),
-                side.name() + " = " + Words.number(side.size()) + " mm; " + bound + " mm "
+                side.name() + " = " + Words.number(side.size()) + " mm; " + bound + " "
                         + (cased && !small ? "inside the case, measured from the lip" : "of any box that is carried"));
     }
 }

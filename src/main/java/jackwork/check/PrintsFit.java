@@ -1,5 +1,6 @@
 package jackwork.check;
 
+import static jackwork.check.Measure.mm;
 import static jackwork.check.Sentence.say;
 
 import jackwork.geometry.Bounds;
@@ -53,10 +54,8 @@ final class PrintsFit implements Question {
         for (int side = 0; side < size.size(); side++) {
             room = Math.min(room, bed.get(side) - size.get(side));
         }
-        String sides = Words.number(size.get(2)) + " × " + Words.number(size.get(1)) + " × " + Words.number(size.get(0))
-                + " mm";
-        String within =
-                Words.number(bed.get(2)) + " × " + Words.number(bed.get(1)) + " × " + Words.number(bed.get(0)) + " mm";
+        Sentence sides = fromTheLongest(size);
+        Sentence within = fromTheLongest(bed);
         boolean fits = room >= 0;
         return new Finding(
                 Topic.PRINTS_FIT,
@@ -73,5 +72,10 @@ final class PrintsFit implements Question {
                         ? Sentence.NOTHING
                         : say("Print it in more pieces, cut it from a sheet, or write printer.bed as it is."),
                 sides + " in " + within + ", side by side from the longest: " + Words.number(room) + " mm to spare");
+    }
+
+    /** @param sides the shortest first, mm */
+    private static Sentence fromTheLongest(List<Double> sides) {
+        return say("{} × {} × {}", mm(sides.get(2)).bare(), mm(sides.get(1)).bare(), mm(sides.get(0)));
     }
 }

@@ -19,6 +19,8 @@ final class RodsTurn implements Question {
     private static final double LEAST = 0.05;
     /** With more room, in diameters of the rod, nothing is guided: common practice, no source. */
     private static final double MOST = 0.25;
+    /** In plywood, mm: common practice, no source. */
+    private static final double USUAL = 0.2;
 
     @Override
     public boolean appliesTo(Subject subject) {
@@ -70,7 +72,8 @@ final class RodsTurn implements Question {
     private static Sentence remedy(double room, boolean tight) {
         if (room <= 0) {
             return say(
-                    "Write fits.running as what the hole is wider than its rod, above 0: some {} in plywood.", mm(0.2));
+                    "Write fits.running as what the hole is wider than its rod, above 0: some {} in plywood.",
+                    mm(USUAL).to(1));
         }
         return tight
                 ? say("Bore the loose holes wider: make fits.running larger.")

@@ -91,10 +91,13 @@ class ClothSpansTest {
                 .hasMessageContaining("did you mean \"apron\"?");
         assertThatThrownBy(() -> heron("{outline: apron, from: {part: body, at: tail}}"))
                 .hasMessageContaining("expected both from and to, or neither");
-        assertThatThrownBy(() ->
-                        heron("{outline: apron, from: {part: bodi, at: tail}, to: {part: body, at: tial}, hem: -1}"))
+        assertThatThrownBy(() -> heron("{outline: apron, from: {part: bodi, at: tail}, to: {part: body, at: tial}}"))
                 .hasMessageContaining("did you mean \"body\"?")
-                .hasMessageContaining("did you mean \"tail\"?")
+                .hasMessageContaining("did you mean \"tail\"?");
+        // Numbers are held against their bounds before names are looked up.
+        assertThatThrownBy(() -> heron("{outline: apron, hem: -1}"))
+                .isInstanceOf(DesignException.class)
+                .hasMessageContaining("figure.yaml:")
                 .hasMessageContaining("expected 0 to 100");
     }
 }

@@ -254,7 +254,10 @@ class PlacesNonsenseTest {
                     .as("layer %s", layer)
                     .isIn(Nonsense.Verdict.DOUBTFUL, Nonsense.Verdict.REFUSED);
         }
-        for (int layer : new int[] {-1, 7, 11}) {
+        // Layers are counted from 0: there is none behind it.
+        assertThat(Nonsense.ask(new LayersFilled(), () -> changed("heron", "figure.parts.wing-near.layer: -1")))
+                .isEqualTo(Nonsense.Verdict.REFUSED);
+        for (int layer : new int[] {0, 7, 11}) {
             assertThat(Nonsense.ask(
                             new LayersFilled(), () -> changed("heron", "figure.parts.wing-near.layer: " + layer)))
                     .as("layer %s", layer)
