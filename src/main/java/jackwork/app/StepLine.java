@@ -66,7 +66,7 @@ record StepLine(What what, String label, Map<Path, String> before, Map<Path, Str
             Path file = files.get(entry.getKey());
             if (file == null) {
                 throw new IllegalArgumentException(
-                        "it names \"" + told(entry.getKey()) + "\", which is none of the files changed here");
+                        "it names \"" + told(entry.getKey()) + "\", and this design changes no file of that name");
             }
             String name = entry.getValue().asString("");
             if (!name.matches("[0-9a-f]{20}")) {

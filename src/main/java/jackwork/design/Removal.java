@@ -1,10 +1,12 @@
 package jackwork.design;
 
-import java.util.HashSet;
+import java.util.HashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
+import java.util.function.Predicate;
 
 /**
  * Takes an entry out of a design's texts, and then whatever cannot be without it: a pin that joins nothing any more, a stop
@@ -19,9 +21,18 @@ final class Removal {
     /** Ids of closed outlines by file. */
     private final Map<String, Set<String>> outlines;
 
+    /** What had a shape before anything went, by file: gears that ran in something, parts whose outline was made. */
+    private final Map<String, Set<String>> ran = new HashMap<>();
+
+    private final Map<String, Set<String>> made = new HashMap<>();
+
     Removal(DesignTexts texts, Map<String, Set<String>> outlines) {
         this.texts = texts;
         this.outlines = outlines;
+        for (String file : List.of(DesignTexts.BOX, DesignTexts.FIGURE)) {
+            ran.put(file, running(file));
+            made.put(file, shaped(file));
+        }
     }
 
     /**
@@ -111,36 +122,40 @@ final class Removal {
 
     /** What has no shape any more: gears that run in nothing, parts whose outline was made from what went. */
     private void orphans(String file) {
-        if (file.equals(DesignTexts.DESIGN)) {
-            return;
-        }
-        Set<String> meshed = new HashSet<>();
-        mentions(file, NameKind.GEAR).forEach(mention -> meshed.add(mention.name()));
-        for (String gear : names(file, "gears")) {
-            if (!meshed.contains(gear)) {
+        Set<String> run = running(file);
+        for (String gear : ran.getOrDefault(file, Set.of())) {
+            if (!run.contains(gear)) {
                 entryIfThere(file, "gears", gear);
             }
         }
-        Set<String> shaped = new HashSet<>(outlines.getOrDefault(file, Set.of()));
-        mentions(file, NameKind.PART).stream()
-                .filter(mention -> mention.names().shapes())
-                .forEach(mention -> shaped.add(mention.name()));
-        for (String part : names(file, "parts")) {
-            if (!texts.has(file, List.of("parts", part, "drawn")) && !shaped.contains(part)) {
+        Set<String> shaped = shaped(file);
+        for (String part : made.getOrDefault(file, Set.of())) {
+            boolean drawn = texts.has(file, List.of("parts", part, "drawn"))
+                    || outlines.getOrDefault(file, Set.of()).contains(part);
+            if (!drawn && !shaped.contains(part)) {
                 entryIfThere(file, "parts", part);
             }
         }
     }
 
-    private List<Mentions.Mention> mentions(String file, NameKind kind) {
-        return Mentions.in(Objects.requireNonNull(Vocabulary.FILES.get(file)), texts.values(file)).stream()
-                .filter(mention -> mention.kind() == kind)
-                .toList();
+    /** Gears that a mesh or a rack names. */
+    private Set<String> running(String file) {
+        return names(file, mention -> mention.kind() == NameKind.GEAR);
     }
 
-    private List<String> names(String file, String section) {
-        return texts.values(file).get(section) instanceof Map<?, ?> entries
-                ? entries.keySet().stream().map(String::valueOf).toList()
-                : List.of();
+    /** Parts whose outline is made from an entry. */
+    private Set<String> shaped(String file) {
+        return names(file, mention -> mention.names().shapes());
+    }
+
+    private Set<String> names(String file, Predicate<Mentions.Mention> which) {
+        if (file.equals(DesignTexts.DESIGN)) {
+            return Set.of();
+        }
+        Set<String> names = new LinkedHashSet<>();
+        Mentions.in(Objects.requireNonNull(Vocabulary.FILES.get(file)), texts.values(file)).stream()
+                .filter(which)
+                .forEach(mention -> names.add(mention.name()));
+        return names;
     }
 }

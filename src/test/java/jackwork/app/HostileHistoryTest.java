@@ -122,7 +122,7 @@ class HostileHistoryTest {
         Map<String, String> was = state();
         JsonNode view = takenBack();
         assertThat(state()).isEqualTo(was);
-        isPutAside(view, "which is none of the files changed here");
+        isPutAside(view, "and this design changes no file of that name");
     }
 
     @ParameterizedTest
@@ -133,7 +133,7 @@ class HostileHistoryTest {
         Map<String, String> was = state();
         JsonNode view = takenBack();
         assertThat(state()).isEqualTo(was);
-        isPutAside(view, "which is none of the files changed here");
+        isPutAside(view, "and this design changes no file of that name");
     }
 
     @Test
@@ -203,7 +203,10 @@ class HostileHistoryTest {
         Path mine = folder.resolve("mine.yaml");
         Files.move(hut.resolve("heron/design.yaml"), mine);
         Files.createSymbolicLink(hut.resolve("heron/design.yaml"), mine);
-        line("did", Map.of("heron/design.yaml", keep(THEIRS)), Map.of("heron/design.yaml", keep(design)));
+        line(
+                "did",
+                Map.of("heron/design.yaml", keep(design + "\n# as it was before\n")),
+                Map.of("heron/design.yaml", keep(design)));
         Map<String, String> was = state();
         Editor editor = new Editor(new Workbench(hut));
         String version = editor.versionJson("heron");

@@ -36,9 +36,10 @@ class RemediesFromNothingTest {
                 JsonMapper.shared().readTree(new Remedies(new Workbench(folder)).remedyJson("heron", "comes-back"));
         assertThat(remedy.path("steps")).as(remedy.toString()).hasSize(1);
         assertThat(remedy.path("steps").get(0).path("path").asString()).isEqualTo(TAIL);
-        assertThat(remedy.path("words").asString()).contains("from 0 to ");
-        double grams =
-                Double.parseDouble(remedy.path("steps").get(0).path("value").asString());
+        StringBuilder words = new StringBuilder();
+        remedy.path("words").path("pieces").forEach(piece -> words.append(piece.path("words").asString()));
+        assertThat(words.toString()).contains("from 0 to ");
+        double grams = remedy.path("steps").get(0).path("value").asDouble();
         Path design = heron.resolve("design.yaml");
         Files.writeString(design, DesignEdit.with(Files.readString(design), Map.of(TAIL, grams)));
         assertThat(status(heron, "comes-back")).isEqualTo(Status.PASS);

@@ -39,7 +39,7 @@ class RemediesTest {
             entry(Topic.COIN_THROWN_CLEAR, List.of("heron", "box.coin-works.kicker: [72, 40]")),
             entry(Topic.COIN_FITS_SLOT, List.of("heron", "box.coin-works.slot.width: 2.3")),
             entry(Topic.CATCH_FREES, List.of("heron", "box.coin-works.bucket.tip: 5")),
-            entry(Topic.HEAP, List.of("heron", "box.coin-works.cash-room.depth: 3")));
+            entry(Topic.HEAP, List.of("heron", "box.coin-works.cash-room.depth: 12")));
 
     static Stream<Topic> topics() {
         return Remedies.topics().stream();
