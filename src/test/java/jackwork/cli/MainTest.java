@@ -40,7 +40,11 @@ class MainTest {
                             "why",
                             "remedy",
                             "formula",
-                            "restsOn");
+                            "restsOn",
+                            "topic",
+                            "about",
+                            "margins",
+                            "worded");
             assertThat(finding.get("formula").asString())
                     .as(finding.get("id").asString())
                     .matches(".*\\d.*");
