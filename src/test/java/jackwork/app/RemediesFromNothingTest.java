@@ -37,7 +37,9 @@ class RemediesFromNothingTest {
         assertThat(remedy.path("steps")).as(remedy.toString()).hasSize(1);
         assertThat(remedy.path("steps").get(0).path("path").asString()).isEqualTo(TAIL);
         StringBuilder words = new StringBuilder();
-        remedy.path("words").path("pieces").forEach(piece -> words.append(piece.path("words").asString()));
+        remedy.path("words")
+                .path("pieces")
+                .forEach(piece -> words.append(piece.path("words").asString()));
         assertThat(words.toString()).contains("from 0 to ");
         double grams = remedy.path("steps").get(0).path("value").asDouble();
         Path design = heron.resolve("design.yaml");

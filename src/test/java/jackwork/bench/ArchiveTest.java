@@ -156,7 +156,7 @@ class ArchiveTest {
     void aFrozenDesignCannotEscapeItsFolder() {
         log.freeze("evil", "Evil", Instant.EPOCH.plusSeconds(1), "", new TreeMap<>(Map.of("../../evil", new byte[1])));
         assertThatThrownBy(() -> Archive.restore(log, new RevisionName("evil", 1), folder.resolve("a/b")))
-                .hasMessageContaining("outside");
+                .hasMessageContaining("within the workshop's folder");
         assertThat(folder.resolve("evil")).doesNotExist();
     }
 
