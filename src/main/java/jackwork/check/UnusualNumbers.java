@@ -32,12 +32,11 @@ final class UnusualNumbers implements Question {
                 unit,
                 Where.nowhere(),
                 say(
-                        "{} is {}, and usually {} to {}: {}",
+                        "{} is {}, and usually {} to {}",
                         unusual.path(),
                         Measure.of(unusual.value(), unit),
                         Measure.of(field.usualFrom(), unit).bare(),
-                        Measure.of(field.usualTo(), unit),
-                        field.why()),
+                        Measure.of(field.usualTo(), unit)),
                 say("Look at it once more. If it is meant, everything else here holds for it."),
                 "");
     }

@@ -81,6 +81,16 @@ final class WeightsFit implements Question {
         double mass = (each == null ? 0 : each) * (said == null ? 1 : said);
         Status status = mass > LEAD * room ? Status.FAIL : mass > STEEL * room ? Status.DOUBTFUL : Status.PASS;
         double limit = status == Status.PASS ? STEEL * room : LEAD * room;
+        if (room <= 0) {
+            return finding(
+                    weight,
+                    mass > 0 ? Status.FAIL : Status.PASS,
+                    mass,
+                    0,
+                    "g",
+                    say("there is no wood at {}, and so no room", weight.name()),
+                    "room 0 cm³");
+        }
         return finding(
                 weight,
                 status,

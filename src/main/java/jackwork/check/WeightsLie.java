@@ -11,6 +11,9 @@ import java.util.List;
 /** Each weight lies on wood of its part, or in a pocket of it: what holds it otherwise? */
 final class WeightsLie implements Question {
 
+    /** A weight is wider than its middle: so far it may hang over, as into a gap between teeth, mm. */
+    private static final double OVER = 0.5;
+
     private static final String QUESTION = "Does {} lie on its part?";
     /** Two weights of one part nearer than this take one place, mm. */
     private static final double ONE = 1;
@@ -57,7 +60,7 @@ final class WeightsLie implements Question {
                 .max()
                 .orElse(0);
         String on = weight.entry().on();
-        boolean lies = inside >= 0;
+        boolean lies = inside >= -OVER;
         return new Finding(
                 Topic.WEIGHT_LIES,
                 weight.name(),
@@ -68,7 +71,7 @@ final class WeightsLie implements Question {
                 inside,
                 "mm",
                 new Where(on, 0.0, weight.at()),
-                lies
+                inside >= 0
                         ? say("its middle lies {} within the edge of {}", mm(inside), on)
                         : say("its middle lies {} off {}: nothing holds it", mm(-inside), on),
                 lies ? Sentence.NOTHING : say("Move {} onto {}, or name the part that carries it.", weight.name(), on),

@@ -36,7 +36,7 @@ final class WorksMarked implements Question {
         List<Mark> marks = new ArrayList<>();
         marks.add(mark(assembly, "lever.press", assembly.lever().press(), "the lever", lever));
         int coin = works.layer();
-        String lies = "what the coin lies on, in its layer,";
+        String lies = "what the coin lies on in its layer";
         marks.add(caught(assembly, lever, bucket));
         marks.add(mark(assembly, "kicker", works.kicker(), "the lever in the coin's layer", lever, coin));
         marks.add(mark(assembly, "bucket.lip", works.lip(), "the " + works.bucketWord(), bucket, coin));

@@ -105,6 +105,9 @@ final class Binder {
 
     private @Nullable Object text(Node node, String text, Word word) {
         List<String> choices = word.choices();
+        if (text.isBlank() && !word.mayBeBlank()) {
+            return fault(node, "read nothing, expected a word");
+        }
         return choices.isEmpty() || choices.contains(text)
                 ? text
                 : fault(node, "read \"" + text + "\", expected " + either(choices) + NearestWord.hint(text, choices));

@@ -62,7 +62,7 @@ public record CaseEntry(
         double depth,
 
         @About("How far the walls stand free of the table between their corners; 3 when left out.")
-        @Quantity(unit = "mm", least = 0, most = 100, usualTo = 20, why = "feet, not legs")
+        @Quantity(unit = "mm", least = 0, most = 40, usualTo = 20, why = "feet, not legs")
         @Nullable
         Double feet,
 

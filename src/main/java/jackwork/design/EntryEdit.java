@@ -81,6 +81,9 @@ public final class EntryEdit {
     public static void remove(Design design, DesignFiles files, Map<Path, String> texts, String path) {
         List<String> words = words(path);
         DesignTexts all = new DesignTexts(files, texts);
+        if (!all.has(words.get(0), words.subList(1, words.size()))) {
+            throw DesignException.of(path, "there is no such entry to take out");
+        }
         new Removal(all, outlines(design)).entry(words.get(0), words.get(1), words.get(2));
         all.into(texts);
     }
@@ -108,9 +111,9 @@ public final class EntryEdit {
     }
 
     private static void requireName(String path, String name) {
-        if (!NAME.matcher(name).matches()) {
+        if (!NAME.matcher(name).matches() || name.equals(References.GROUND)) {
             throw DesignException.of(
-                    path, "\"" + name + "\" cannot be a name; expected small letters, digits and hyphens: tail-2");
+                    path, "\"" + name + "\" cannot be a name; expected small letters, digits and hyphens, other than \"box\": tail-2");
         }
     }
 

@@ -24,6 +24,7 @@ public record MeshEntry(
                 unit = "mm",
                 least = 0,
                 most = 2,
+                usualFrom = 0.02,
                 usualTo = 0.6,
                 why = "less than nothing lets the teeth dig into each other")
         @Nullable

@@ -3,7 +3,9 @@ package jackwork.design;
 import jackwork.drawing.Drawing;
 import jackwork.geometry.Point;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
 /** Holds the files of a design against each other: every name used must exist, every point be known. */
@@ -11,6 +13,9 @@ final class References {
 
     /** What joints call everything that never moves. */
     static final String GROUND = "box";
+
+    /** Names stand in paths, ids and cut files. */
+    private static final Pattern NAME = Pattern.compile("\\p{L}[\\p{L}\\p{M}\\p{N}_-]{0,59}");
 
     private final WorkshopFile workshop;
     private final BoxFile box;
@@ -59,7 +64,34 @@ final class References {
                 .keySet()
                 .forEach(name ->
                         known("mounts." + name, name, box.works().mounts().keySet(), "a mount of the box", figureYaml));
+        checkPivot("lever", box.lever().part(), box.lever().pin());
+        checkPivot(
+                "coin-works.bucket",
+                box.coinWorks().bucket().part(),
+                box.coinWorks().bucket().pin());
         box.coinWorks().check(new Around(workshop, box.works(), boxYaml, boxDrawing));
+    }
+
+    /** What turns about a pin of the box must be on it, and so must something that never moves. */
+    private void checkPivot(String path, String part, String pin) {
+        PinEntry entry = box.works().pins().get(pin);
+        if (entry == null || !box.works().parts().containsKey(part)) {
+            return; // said already
+        }
+        List<String> body = box.works().glued().stream()
+                .filter(group -> group.contains(part))
+                .findFirst()
+                .orElse(List.of(part));
+        boolean turns = entry.parts().stream().anyMatch(body::contains);
+        boolean held = entry.parts().stream()
+                .anyMatch(one -> one.equals(GROUND) || box.works().fixed().contains(one));
+        if (!turns || !held) {
+            boxYaml.problem(
+                    path + ".pin",
+                    "read \"" + pin + "\", which goes through "
+                            + String.join(", ", entry.parts())
+                            + "; expected the pin on which " + part + " turns, held by a part that never moves");
+        }
     }
 
     /** A figure's joints may name what is in the box: a name that both have would mean either. */
@@ -79,10 +111,19 @@ final class References {
         Around around = new Around(workshop, works, yaml, drawing);
         Sections.of(file)
                 .forEach((section, entries) -> entries.forEach((name, entry) -> {
+            checkName(section + "." + name, name, yaml);
                     if (entry instanceof Entry one) {
                         one.check(section + "." + name, around);
                     }
                 }));
+    }
+
+    private static void checkName(String path, String name, YamlFile yaml) {
+        if (!NAME.matcher(name).matches()) {
+            yaml.problem(
+                    path,
+                    "read the name \"" + name + "\", expected letters, digits, hyphens and underscores, a letter first");
+        }
     }
 
     private static void checkPlaces(Record file, Drawing drawing, YamlFile yaml) {
@@ -95,7 +136,12 @@ final class References {
 
     private static void checkGlued(Works works, YamlFile yaml) {
         Map<String, String> seen = new HashMap<>();
-        works.fixed().forEach(part -> seen.put(part, "fixed"));
+        for (int i = 0; i < works.fixed().size(); i++) {
+            if (seen.put(works.fixed().get(i), "fixed") != null) {
+                yaml.problem(
+                        "fixed." + i, "read \"" + works.fixed().get(i) + "\" a second time; name each part once");
+            }
+        }
         for (int i = 0; i < works.glued().size(); i++) {
             String path = "glued." + i;
             for (String part : works.glued().get(i)) {
@@ -117,6 +163,7 @@ final class References {
             }
         }
         design.gestures().forEach((name, gesture) -> {
+            checkName("gestures." + name, name, yaml);
             boolean ofBox = box.works().parts().containsKey(gesture.part());
             place("gestures." + name, gesture.point(), name, ofBox ? boxDrawing : figureDrawing, yaml);
         });

@@ -21,7 +21,7 @@ public record StopEntry(
 
     @Override
     public void check(String path, Around around) {
-        if (between.size() != 2) {
+        if (between.size() != 2 || between.get(0).equals(between.get(1))) {
             around.problem(path + ".between", "expected two parts");
         }
     }

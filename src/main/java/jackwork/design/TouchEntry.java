@@ -21,5 +21,8 @@ public record TouchEntry(
         if ((peg == null) != (rod == null)) {
             around.problem(path, "a peg that touches needs both peg (where) and rod (which)");
         }
+        if (part.equals(on)) {
+            around.problem(path + ".on", "read \"" + on + "\" again; a part touches another one, name that");
+        }
     }
 }

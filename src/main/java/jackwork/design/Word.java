@@ -101,6 +101,12 @@ record Word(
         return component.isAnnotationPresent(Text.class);
     }
 
+    /** Whether it may say nothing. */
+    boolean mayBeBlank() {
+        Text text = component.getAnnotation(Text.class);
+        return text != null && text.blank();
+    }
+
     /** Whether the circle with the entry's own name serves where nothing is written. */
     boolean isOwnCircle() {
         return component.isAnnotationPresent(OwnCircle.class);

@@ -38,10 +38,10 @@ public record WorkshopFile(
         @About("In the paper printer: A4, A3 or Letter.") @OneOf({"A4", "A3", "Letter"}) @Nullable
         String paper,
 
-        @About("Who makes it, for the label; a line to fill in when left out.") @Text @Nullable
+        @About("Who makes it, for the label; a line to fill in when left out.") @Text(blank = true) @Nullable
         String maker,
 
-        @About("Where the maker is found, for the label; a line to fill in when left out.") @Text @Nullable
+        @About("Where the maker is found, for the label; a line to fill in when left out.") @Text(blank = true) @Nullable
         String contact,
 
         @About("Minutes for one of an operation; guessed where left out.")
@@ -144,7 +144,7 @@ public record WorkshopFile(
                     unit = "mm",
                     least = 0.1,
                     most = 50,
-                    usualFrom = 0.5,
+                    usualFrom = 0.8,
                     usualTo = 12,
                     why = "a laser cuts it, and a hand feels it")
             Uncertain thickness,

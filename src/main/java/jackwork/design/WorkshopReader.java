@@ -61,6 +61,9 @@ public final class WorkshopReader {
         KnownNames.ofWorkshop().check(workshop, file);
         WorkshopAcross.check(workshop, file);
         PayReferences.check(workshop, file);
+        if (!workshop.currency().matches("[A-Z]{3}")) {
+            file.problem("currency", "read \"" + workshop.currency() + "\", expected three capital letters: EUR");
+        }
         checkNumbers("laser.bed", workshop.laser().bed(), 2, "[width, height]", file);
         workshop.laser().lines().forEach((name, pen) -> {
             String path = "laser.lines." + name;

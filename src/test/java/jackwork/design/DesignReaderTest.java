@@ -88,11 +88,23 @@ class DesignReaderTest {
                 "figure|at: [-74, 48], width: 113|at: bil, width: 113|no circle with id \"bil\"",
                 "figure|at: [-74, 48], width: 113|at: [-74, 48], width: 0|expected 1 to 5000 mm",
                 "figure|width: 113, bleed: 2|width: 113, bleed: -2|expected 0 to 20",
-                "figure|width: 113, bleed: 2|width: 113, bled: 2|did you mean \"bleed\"?"
+                "figure|width: 113, bleed: 2|width: 113, bled: 2|did you mean \"bleed\"?",
+                "workshop|currency: EUR|currency: eur|expected three capital letters",
+                "workshop|name: Visitor hut workshop|name: \"\"|read nothing, expected a word",
+                "box|pin: lever-pivot|pin: lever-dowel-2|expected the pin on which lever turns, held by a part that never moves",
+                "box|pin: bucket-pivot|pin: lever-pivot|expected the pin on which bucket-core turns",
+                "box|fixed: [back, front,|fixed: [back, back, front,|name each part once",
+                "figure|knee:        {parts|\"kn ee\":     {parts|a letter first"
             })
     void complains(String name, String from, String to, String expected) throws IOException {
         Spoil.edit(file(name), from, to);
         assertThat(complaint()).contains(expected).contains(".yaml:");
+    }
+
+    @Test
+    void aPartDoesNotTouchItself() throws IOException {
+        Spoil.edit(file("figure"), "pictures:", "touches: {seat: {part: head, on: head}}\npictures:");
+        assertThat(complaint()).contains("figure.yaml:", "a part touches another one");
     }
 
     @Test

@@ -113,6 +113,8 @@ class EntryEditTest {
                     .hasMessageContaining("choose another name");
         }
         assertThatThrownBy(() -> rename("figure.pins.hip", "Hip!")).hasMessageContaining("cannot be a name");
+        assertThatThrownBy(() -> rename("figure.parts.head", "box")).hasMessageContaining("cannot be a name");
+        assertThatThrownBy(() -> remove("figure.pins.hipp")).hasMessageContaining("no such entry to take out");
         assertThatThrownBy(() -> rename("figure.pins.hipp", "hop")).hasMessageContaining("no such entry");
     }
 
