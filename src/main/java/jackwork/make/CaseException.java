@@ -11,8 +11,8 @@ public final class CaseException extends MakeException {
     CaseException(String stock, double thickness, InvalidOutlineException why) {
         super(String.format(
                 Locale.ROOT,
-                "no case can be cut from %s, %.2f mm thick: one of its panels is no whole outline any more (%s); use a thinner sheet for the case, or"
-                        + " make it larger",
+                "no case can be cut from %s, %.2f mm thick: one of its panels falls apart (%s); look at the case's left,"
+                        + " floor, width, height and depth against the works in it, or use a thinner sheet for it",
                 stock,
                 thickness,
                 String.valueOf(why.getMessage()).toLowerCase(Locale.ROOT)));
