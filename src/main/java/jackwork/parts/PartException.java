@@ -2,7 +2,6 @@ package jackwork.parts;
 
 import jackwork.geometry.InvalidOutlineException;
 import jackwork.geometry.Outline;
-import java.util.Locale;
 import java.util.function.Supplier;
 
 /** A part that cannot be what the design asks: no wood where a rod should go, or a hole that breaks it apart. */
@@ -24,14 +23,8 @@ public final class PartException extends RuntimeException {
         try {
             return made.get();
         } catch (InvalidOutlineException e) {
-            throw new PartException(String.format(
-                    Locale.ROOT,
-                    "%s: with %s it is no whole outline (%s at (%.2f, %.2f) mm); change one of them",
-                    part,
-                    numbers,
-                    e.getMessage(),
-                    e.at().x(),
-                    e.at().y()));
+            throw new PartException(part + ": " + numbers + " leave it no outline that can be cut (" + e.getMessage()
+                    + "); take larger teeth, a smaller motion or a narrower slot");
         }
     }
 }

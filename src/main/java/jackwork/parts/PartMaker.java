@@ -28,7 +28,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 
 /** Makes the flat parts of a design: outlines in the common frame, with the holes their joints ask for. */
@@ -80,7 +79,7 @@ final class PartMaker {
 
     private void make(Works works) {
         works.gears().forEach((name, gear) -> {
-            Outline teethOf = shaped(gear.part(), () -> Teeth.outline(Named.in(teeth, name)));
+            Outline teethOf = PartException.unless(gear.part(), "its teeth", () -> Teeth.outline(Named.in(teeth, name)));
             if (Teeth.isInside(gear)) {
                 slots.computeIfAbsent(gear.part(), k -> new ArrayList<>()).add(teethOf);
             } else {
@@ -90,29 +89,21 @@ final class PartMaker {
         works.joints(CamEntry.class)
                 .forEach((name, cam) -> made.put(
                         cam.part(),
-                        shaped(
+                        PartException.unless(
                                 cam.part(),
+                                "the numbers of cam " + name,
                                 () -> Cams.profile(design, works, name, cam)
                                         .outline(Cams.centre(design, works, name, cam), CAM_CORNERS))));
         works.joints(PawlEntry.class)
                 .forEach((name, pawl) -> made.put(
                         pawl.wheel(),
-                        shaped(
+                        PartException.unless(
                                 pawl.wheel(),
+                                "the numbers of pawl " + name,
                                 () -> RatchetWheel.of(pawl)
                                         .outline(
                                                 Places.at(design, works, pawl.at(), name),
                                                 RatchetWheel.firstTooth(pawl)))));
-    }
-
-    /** An outline that is made, not drawn, where its numbers allow one. */
-    private static Outline shaped(String part, Supplier<Outline> outline) {
-        try {
-            return outline.get();
-        } catch (InvalidOutlineException e) {
-            throw new PartException(part + ": its teeth, its motion or its slots leave it no outline that can be cut ("
-                    + e.getMessage() + "); take larger teeth, a smaller motion or a narrower slot");
-        }
     }
 
     private void bore(Works works) {
@@ -273,7 +264,7 @@ final class PartMaker {
             Outline whole = made.containsKey(name)
                     ? Named.in(made, name)
                     : Named.in(drawing.outlines(), drawn == null ? name : drawn).moved(shift);
-            Outline outline = shaped(name, () -> slotted(works, name, whole));
+            Outline outline = PartException.unless(name, "its slots, screws or teeth", () -> slotted(works, name, whole));
             List<Hole> bored = List.copyOf(holes.getOrDefault(name, List.of()));
             WorkshopFile.SheetEntry sheet = Named.in(workshop.sheets(), part.stock());
             for (int ply = 1; ply <= part.pliesOrOne(); ply++) {
