@@ -43,7 +43,7 @@ class RefusedInWordsTest {
         refused(
                 Ran.run("check", at("windmill")),
                 sensible ? "teeth of module" : "figure.yaml:",
-                sensible ? "play of " + Double.parseDouble(play) + " mm" : "expected 0 to 2 mm");
+                sensible ? String.format(java.util.Locale.ROOT, "play of %.2f mm", Double.parseDouble(play)) : "expected 0 to 2 mm");
     }
 
     @Test
