@@ -113,7 +113,9 @@ public final class EntryEdit {
     private static void requireName(String path, String name) {
         if (!NAME.matcher(name).matches() || name.equals(References.GROUND)) {
             throw DesignException.of(
-                    path, "\"" + name + "\" cannot be a name; expected small letters, digits and hyphens, other than \"box\": tail-2");
+                    path,
+                    "\"" + name
+                            + "\" cannot be a name; expected small letters, digits and hyphens, other than \"box\": tail-2");
         }
     }
 

@@ -111,7 +111,7 @@ final class References {
         Around around = new Around(workshop, works, yaml, drawing);
         Sections.of(file)
                 .forEach((section, entries) -> entries.forEach((name, entry) -> {
-            checkName(section + "." + name, name, yaml);
+                    checkName(section + "." + name, name, yaml);
                     if (entry instanceof Entry one) {
                         one.check(section + "." + name, around);
                     }
@@ -122,7 +122,8 @@ final class References {
         if (!NAME.matcher(name).matches()) {
             yaml.problem(
                     path,
-                    "read the name \"" + name + "\", expected letters, digits, hyphens and underscores, a letter first");
+                    "read the name \"" + name
+                            + "\", expected letters, digits, hyphens and underscores, a letter first");
         }
     }
 
@@ -138,8 +139,7 @@ final class References {
         Map<String, String> seen = new HashMap<>();
         for (int i = 0; i < works.fixed().size(); i++) {
             if (seen.put(works.fixed().get(i), "fixed") != null) {
-                yaml.problem(
-                        "fixed." + i, "read \"" + works.fixed().get(i) + "\" a second time; name each part once");
+                yaml.problem("fixed." + i, "read \"" + works.fixed().get(i) + "\" a second time; name each part once");
             }
         }
         for (int i = 0; i < works.glued().size(); i++) {

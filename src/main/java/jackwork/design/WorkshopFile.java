@@ -41,7 +41,9 @@ public record WorkshopFile(
         @About("Who makes it, for the label; a line to fill in when left out.") @Text(blank = true) @Nullable
         String maker,
 
-        @About("Where the maker is found, for the label; a line to fill in when left out.") @Text(blank = true) @Nullable
+        @About("Where the maker is found, for the label; a line to fill in when left out.")
+        @Text(blank = true)
+        @Nullable
         String contact,
 
         @About("Minutes for one of an operation; guessed where left out.")

@@ -79,7 +79,8 @@ final class PartMaker {
 
     private void make(Works works) {
         works.gears().forEach((name, gear) -> {
-            Outline teethOf = PartException.unless(gear.part(), "its teeth", () -> Teeth.outline(Named.in(teeth, name)));
+            Outline teethOf =
+                    PartException.unless(gear.part(), "its teeth", () -> Teeth.outline(Named.in(teeth, name)));
             if (Teeth.isInside(gear)) {
                 slots.computeIfAbsent(gear.part(), k -> new ArrayList<>()).add(teethOf);
             } else {
@@ -264,7 +265,8 @@ final class PartMaker {
             Outline whole = made.containsKey(name)
                     ? Named.in(made, name)
                     : Named.in(drawing.outlines(), drawn == null ? name : drawn).moved(shift);
-            Outline outline = PartException.unless(name, "its slots, screws or teeth", () -> slotted(works, name, whole));
+            Outline outline =
+                    PartException.unless(name, "its slots, screws or teeth", () -> slotted(works, name, whole));
             List<Hole> bored = List.copyOf(holes.getOrDefault(name, List.of()));
             WorkshopFile.SheetEntry sheet = Named.in(workshop.sheets(), part.stock());
             for (int ply = 1; ply <= part.pliesOrOne(); ply++) {

@@ -43,7 +43,9 @@ class RefusedInWordsTest {
         refused(
                 Ran.run("check", at("windmill")),
                 sensible ? "teeth of module" : "figure.yaml:",
-                sensible ? String.format(java.util.Locale.ROOT, "play of %.2f mm", Double.parseDouble(play)) : "expected 0 to 2 mm");
+                sensible
+                        ? String.format(java.util.Locale.ROOT, "play of %.2f mm", Double.parseDouble(play))
+                        : "expected 0 to 2 mm");
     }
 
     @Test
