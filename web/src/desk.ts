@@ -51,6 +51,8 @@ export class Desk extends Watched {
   private looking = false;
   /** Of the next look; 0 before the first. */
   private timer = 0;
+  /** Whether the workshop's numbers were changed from this page since the last look: no news from elsewhere then. */
+  private ownChange = false;
   /** What was put aside and told already. */
   private readonly told = new Set<string>();
 
@@ -257,6 +259,11 @@ export class Desk extends Watched {
     return this.shut || e.status === 0;
   }
 
+  /** Whether the workshop's numbers are about to be other ones, by this page's own doing. */
+  expectChange(own: boolean): void {
+    this.ownChange = own;
+  }
+
   private async fetchAgain(): Promise<void> {
     this.show(await get<DesignView>(designPath(this.chosen)));
   }
@@ -273,8 +280,10 @@ export class Desk extends Watched {
         if (this.pending.length > 0) await this.save();
         else if (quiet && version !== view.version) {
           try {
+            const own = this.ownChange;
+            this.ownChange = false;
             await this.fetchAgain();
-            this.note = "The files were changed elsewhere; this is how they are now.";
+            if (!own) this.note = "The files were changed elsewhere; this is how they are now.";
           } catch (e) {
             if (this.isAway(e)) throw e;
             await this.stand(e);

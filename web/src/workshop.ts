@@ -194,10 +194,12 @@ class WorkshopRoom extends LitElement {
   private async send(path: string, body: unknown): Promise<boolean> {
     try {
       this.problem = "";
+      this.desk?.expectChange(true);
       this.view = await post<WorkshopView>(path, body);
       void this.fetchVerdicts(true);
       return true;
     } catch (e) {
+      this.desk?.expectChange(false);
       this.problem = words(e);
       if (e instanceof Refused && e.status === 409) await this.fetchAll();
       return false;

@@ -177,6 +177,9 @@ class WorkshopBrowserTest {
         Locator row = opened(page, "finger", "finger.comfortable");
         write(row, "0.1", "0.05", "0.15");
         page.waitForSelector(".turned:has-text('fails now')");
+        // The design on the desk follows; nobody else changed it.
+        page.waitForTimeout(2500);
+        assertThat(page.locator(".all-told").textContent()).doesNotContain("changed elsewhere");
         Browser.keep(page, "workshop-verdict-turned");
         page.close();
     }
