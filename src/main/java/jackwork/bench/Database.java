@@ -141,6 +141,9 @@ final class Database {
                 + ", or copy the workshop" + detail;
     }
 
+    /** What SQLite says of a file of a format that it does not know yet, under the code that stands for faults of ours too. */
+    private static final String LATER_FORMAT = "unsupported file format";
+
     private interface Session<T> {
         T with(Connection connection) throws SQLException;
     }
@@ -190,7 +193,8 @@ final class Database {
                 || code.startsWith("SQLITE_CORRUPT")
                 || code.startsWith("SQLITE_FORMAT")
                 || code.startsWith("SQLITE_MISMATCH")
-                || code.startsWith("SQLITE_TOOBIG")) {
+                || code.startsWith("SQLITE_TOOBIG")
+                || detail.contains(LATER_FORMAT)) {
             return file + ": is no log, or a damaged one. Nothing was changed; put it aside and bring back a copy"
                     + detail;
         }
