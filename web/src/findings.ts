@@ -135,7 +135,7 @@ function goButton(finding: Finding, actions: FindingActions): TemplateResult {
   const { at, stroke } = finding.where;
   if (at == null && stroke == null) return html``;
   return html`<button type="button" class="go" @click=${() => actions.go(finding)}>
-    ${stroke == null ? "Show where" : `Show at stroke ${Math.round(stroke * 100)} %`}
+    ${stroke == null ? "Show where" : `Show at ${Math.round(stroke * 100)} % of the stroke`}
   </button>`;
 }
 

@@ -52,7 +52,7 @@ final class ClothSpans implements Question {
                 "mm",
                 new Where(span.fromPart(), farthest.stroke(), span.from()),
                 say(
-                        "{} is {} long between {} and {}, which are {} apart at most, at stroke {}",
+                        "{} is {} long between {} and {}, which are {} apart at most, at {}",
                         name,
                         mm(span.length()),
                         span.fromPart(),
@@ -62,7 +62,7 @@ final class ClothSpans implements Question {
                 reaches
                         ? Sentence.NOTHING
                         : say("Give {} at least {} more, or fix it nearer the joint between them.", name, mm(-margin)),
-                "greatest distance between the two places = " + Words.number(farthest.distance()) + " mm at stroke "
+                "greatest distance between the two places = " + Words.number(farthest.distance()) + " mm at "
                         + Words.stroke(farthest.stroke()) + "; cloth " + Words.number(span.length()) + " mm");
     }
 

@@ -87,7 +87,7 @@ final class CoinBridges implements Question {
                         : say("Set the kicker nearer the gate for this coin, or let the tooth come to the strut"
                                 + " later."),
                 "push = travel " + Words.number(travel) + " − (" + Words.number(way.length()) + " − "
-                        + Words.number(coin.diameter()) + ") = " + Words.number(push) + " mm at stroke "
+                        + Words.number(coin.diameter()) + ") = " + Words.number(push) + " mm at "
                         + Words.stroke(meets) + "; play of both pins " + Words.number(CatchFrees.slop(works)) + " mm",
                 spread);
     }
@@ -108,7 +108,7 @@ final class CoinBridges implements Question {
                 "mm",
                 new Where("strut", meets(works, lever), works.strut()),
                 say(
-                        "strut and tooth overlap by {}, the pins' play takes {}; the lever goes to stroke {} before"
+                        "strut and tooth overlap by {}, the pins' play takes {}; the lever goes to {} before"
                                 + " they meet",
                         mm(overlap),
                         mm(slop),

@@ -36,19 +36,19 @@ final class ComesBack implements Question {
                         subject.assembly().lever().press()),
                 hangs.isEmpty()
                         ? say(
-                                "let go anywhere, the lever is pushed back with at least {}, least at stroke {}",
+                                "let go anywhere, the lever is pushed back with at least {}, least at {}",
                                 newtons(force),
                                 stroke(at))
                         : say(
-                                "the return force turns negative at stroke {} and stays so to stroke {}: it hangs"
+                                "the return force turns negative at {} and stays so to {} %: it hangs"
                                         + " there",
                                 stroke(at),
-                                stroke(hangs.get(0).until())),
+                                stroke(hangs.get(0).until()).bare()),
                 spread.status() == Status.PASS
                         ? Sentence.NOTHING
                         : say("Add weight behind the hinge it bows about, or take weight off what reaches forward."),
                 "least finger force that holds it while returning, friction included = " + Words.number(force)
-                        + " N at stroke " + Words.stroke(stroke.stroke()[worst]),
+                        + " N at " + Words.stroke(stroke.stroke()[worst]),
                 spread));
     }
 

@@ -31,7 +31,7 @@ final class FingerForce implements Question {
                 "N",
                 new Where(
                         null, stroke.stroke()[worst], subject.assembly().lever().press()),
-                say("pressing takes at most {}, at stroke {}", newtons(force), stroke(stroke.stroke()[worst])),
+                say("pressing takes at most {}, at {}", newtons(force), stroke(stroke.stroke()[worst])),
                 spread.status() == Status.PASS
                         ? Sentence.NOTHING
                         : say("Lengthen the lever outside the box, or use less weight."),

@@ -42,16 +42,16 @@ final class FullStroke implements Question {
                         subject.assembly().lever().press()),
                 end.map(FullStroke::why).orElse(say("nothing stops it before the end of its throw")),
                 end.map(FullStroke::remedy).orElse(Sentence.NOTHING),
-                "stroke reached = " + Words.stroke(reach) + " of 1"));
+                "it goes to " + Words.stroke(reach)));
     }
 
     private static Sentence why(MotionEvent end) {
         Measure at = stroke(end.stroke());
         return switch (end.kind()) {
-            case FALLS_OVER -> say("{} at stroke {} and finds no rest", end.what(), at);
-            case CHANGE_POINT -> say("a change point at stroke {}: {}", at, end.what());
-            case DEAD_POINT -> say("a dead point at stroke {}: {}", at, end.what());
-            default -> say("{} is met at stroke {}", end.what(), at);
+            case FALLS_OVER -> say("{} at {} and finds no rest", end.what(), at);
+            case CHANGE_POINT -> say("a change point at {}: {}", at, end.what());
+            case DEAD_POINT -> say("a dead point at {}: {}", at, end.what());
+            default -> say("{} is met at {}", end.what(), at);
         };
     }
 

@@ -42,14 +42,14 @@ final class LocksByFriction implements Question {
 
     private static Sentence free(boolean measured, double share, double at) {
         return measured
-                ? say("friction leaves at least {} of its freedom, at stroke {}", Measure.of(share, "1"), stroke(at))
+                ? say("friction leaves at least {} of its freedom, at {}", Measure.share(share), stroke(at))
                 : say("it finds its balance at every stroke that it reaches; how near it comes to locking is not"
                         + " computed where parts are free of the lever");
     }
 
     private static Sentence held(MotionEvent lock, double at) {
         return say(
-                "friction alone holds it from stroke {} on, {}",
+                "friction alone holds it from {} on, {}",
                 stroke(at),
                 lock.direction().name().toLowerCase(java.util.Locale.ROOT));
     }

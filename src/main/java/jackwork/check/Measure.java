@@ -7,7 +7,7 @@ import java.util.Locale;
  * a finding's numbers become words, in millimetres or in inches.
  *
  * @param value in its unit; NaN when it could not be computed
- * @param unit {@code mm}, {@code N}, {@code N·mm}, {@code deg}, {@code %}, {@code stroke} (a share of it), {@code 1}
+ * @param unit {@code mm}, {@code N}, {@code N·mm}, {@code deg}, {@code %}, {@code 1}
  * @param decimals printed
  * @param named whether the unit is said after the number; not where the sentence names it once for several numbers
  */
@@ -38,9 +38,14 @@ public record Measure(double value, String unit, int decimals, boolean named) {
         return of(value, "deg");
     }
 
-    /** A share of the stroke, 0 at rest and 1 fully pressed. */
+    /** Said in percent. */
+    public static Measure share(double share) {
+        return new Measure(100 * share, "%", 0, true);
+    }
+
+    /** @param share of the stroke, 0 at rest and 1 fully pressed; said in percent */
     public static Measure stroke(double share) {
-        return new Measure(share, "stroke", 2, false);
+        return new Measure(100 * share, "% of the stroke", 0, true);
     }
 
     /** The same, its unit left to the sentence. */

@@ -253,12 +253,12 @@ final class PartsClash implements Question {
                 new Where(gap.a(), at, null),
                 clear
                         ? say(
-                                "{} and {} come nearest, {} at stroke {}",
+                                "{} and {} come nearest, {} at {}",
                                 gap.a(),
                                 gap.b(),
                                 mm(gap.distance()),
                                 stroke(at))
-                        : say("{} and {} meet at stroke {}", gap.a(), gap.b(), stroke(at)),
+                        : say("{} and {} meet at {}", gap.a(), gap.b(), stroke(at)),
                 clear ? Sentence.NOTHING : say("Move one of them to another layer, or cut away where they meet."),
                 "least distance of any two parts of one layer, swept over the stroke = " + Words.number(gap.distance())
                         + " mm");

@@ -79,7 +79,7 @@ final class PinsBear implements Question {
                 "N",
                 new Where(pin.name(), at, pin.at()),
                 say(
-                        "{} bears most, {} at stroke {}{}",
+                        "{} bears most, {} at {}{}",
                         pin.name(),
                         newtons(load),
                         stroke(at),

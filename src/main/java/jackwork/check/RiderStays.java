@@ -52,9 +52,9 @@ final class RiderStays implements Question {
                 at - 1,
                 "stroke",
                 new Where(rider.name(), at, rider.centre()),
-                fall.map(event -> say("{} at stroke {}", event.what(), stroke(event.stroke())))
+                fall.map(event -> say("{} at {}", event.what(), stroke(event.stroke())))
                         .orElse(say("{} neither tips nor slides all along the stroke", rider.name())),
                 fall.isEmpty() ? Sentence.NOTHING : say("Give it a wider foot or a rim, or keep its seat more level."),
-                "first stroke at which no rest is left for it = " + Words.stroke(at) + " of 1");
+                "no rest is left for it from " + Words.stroke(at));
     }
 }

@@ -31,7 +31,7 @@ final class RunsAhead implements Question {
                 new Where(null, at, subject.assembly().lever().press()),
                 runs.isEmpty()
                         ? say("the finger always has to push, at least {}", newtons(force))
-                        : say("from stroke {} the figure's own weight pulls the lever down", stroke(at)),
+                        : say("from {} the figure's own weight pulls the lever down", stroke(at)),
                 spread.status() == Status.PASS ? Sentence.NOTHING : say("Add weight behind the hinge it bows about."),
                 "least finger force while pressing, friction included = " + Words.number(force) + " N",
                 spread));

@@ -48,11 +48,11 @@ final class StringsPull implements Question {
                 new Where(string.fromPart(), reach, string.from()),
                 end.isEmpty()
                         ? say("what {} pulls is never at its end while the lever still goes", string.name())
-                        : say("at stroke {} {} is taut and what it pulls is at its end", stroke(reach), string.name()),
+                        : say("at {} {} is taut and what it pulls is at its end", stroke(reach), string.name()),
                 end.isEmpty()
                         ? Sentence.NOTHING
                         : say("Give {} more slack, tie it nearer the lever's pivot, or open that stop.", string.name()),
-                "stroke at which the taut string meets a stop = " + Words.stroke(reach) + " of 1; slack now "
+                "the taut string meets a stop at " + Words.stroke(reach) + "; slack now "
                         + Words.number(string.slack()) + " mm");
     }
 
@@ -80,7 +80,7 @@ final class StringsPull implements Question {
                 slack
                         ? say("{} stays slack all along the stroke", string.name())
                         : say(
-                                "{} is taut from stroke {} and pulls with at most {}",
+                                "{} is taut from {} and pulls with at most {}",
                                 string.name(),
                                 stroke(stroke.stroke()[first]),
                                 newtons(most)),

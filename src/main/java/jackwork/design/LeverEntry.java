@@ -1,6 +1,6 @@
 package jackwork.design;
 
-@About("The drive: stroke 0 is the lever as drawn, stroke 1 the lever turned by `throw`.")
+@About("The drive: at 0 % of the stroke the lever is as drawn, at 100 % turned by `throw`.")
 public record LeverEntry(
         @About("The lever.") @Names(value = NameKind.PART, whose = Names.Whose.BOX)
         String part,
