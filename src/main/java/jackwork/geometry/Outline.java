@@ -140,6 +140,17 @@ public final class Outline {
         return only(moved(polygon, distance), "offset by " + distance + " mm");
     }
 
+    /**
+     * What is farther than {@code distance} mm from every edge: unlike with {@link #offset}, a sharp notch takes no more
+     * away than its tip's distance.
+     *
+     * @throws InvalidOutlineException when nothing is left or it falls into several pieces
+     */
+    public Outline eroded(double distance) {
+        BufferParameters round = new BufferParameters(16, BufferParameters.CAP_FLAT);
+        return only(BufferOp.bufferOp(polygon, -distance, round), "eroded by " + distance + " mm");
+    }
+
     private static Geometry moved(Geometry geometry, double distance) {
         BufferParameters mitred = new BufferParameters(16, BufferParameters.CAP_FLAT, BufferParameters.JOIN_MITRE, 2.0);
         return BufferOp.bufferOp(geometry, distance, mitred);

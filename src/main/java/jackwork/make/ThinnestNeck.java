@@ -29,6 +29,10 @@ final class ThinnestNeck {
     static final double WIDE = 12;
 
     private static final double FOUND = 0.01;
+    /** Points of an outline that is measured as it is; a rough tracing has more, and each try would take seconds. */
+    private static final int FEW = 2000;
+    /** Such a tracing is smoothed by this much at most, mm, and what that may have added on both sides is taken off. */
+    static final double SMOOTHED = 0.1;
 
     private ThinnestNeck() {}
 
@@ -41,7 +45,7 @@ final class ThinnestNeck {
         for (Part part : assembly.parts()) {
             Wanted.goOn();
             double least = share * part.thickness().value();
-            if (least < WIDE && survives(part.outline(), least)) {
+            if (least < WIDE && points(part.outline()) <= FEW && survives(part.outline(), least)) {
                 // One try instead of a dozen: it cannot be the worst.
                 continue;
             }
@@ -80,8 +84,23 @@ final class ThinnestNeck {
                         + LeastBar.words(thickness, kerf)));
     }
 
-    /** Width of the thinnest neck, mm, to a hundredth; at most {@value #WIDE}. */
+    /**
+     * Width of the thinnest neck, mm, to a hundredth; at most {@value #WIDE}. Of an outline of very many points, a width that
+     * it has at least.
+     */
     static double neck(Outline outline) {
+        if (points(outline) <= FEW) {
+            return measured(outline);
+        }
+        return Math.max(0, measured(outline.simplified(SMOOTHED)) - 2 * SMOOTHED);
+    }
+
+    private static int points(Outline outline) {
+        return outline.outer().size()
+                + outline.holes().stream().mapToInt(List::size).sum();
+    }
+
+    private static double measured(Outline outline) {
         double low = 0;
         double high = WIDE;
         if (survives(outline, WIDE)) {
@@ -101,7 +120,7 @@ final class ThinnestNeck {
 
     private static boolean survives(Outline outline, double width) {
         try {
-            return outline.offset(-width / 2).holes().size() == outline.holes().size();
+            return outline.eroded(width / 2).holes().size() == outline.holes().size();
         } catch (InvalidOutlineException e) {
             // Nothing is left of it, or it has fallen apart: that is the answer.
             return false;

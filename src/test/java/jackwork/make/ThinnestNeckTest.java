@@ -13,6 +13,8 @@ import jackwork.parts.Assembler;
 import jackwork.parts.Assembly;
 import jackwork.parts.Part;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
@@ -44,6 +46,40 @@ class ThinnestNeckTest {
                     .get(0)
                     .status();
             assertThat(status).as("%s", at).isEqualTo(cut ? Status.FAIL : Status.DOUBTFUL);
+        }
+    }
+
+    /** Two squares of 30 mm with a bar between them, as a rough tracing with a point every fiftieth of a millimetre. */
+    @Test
+    void aRoughTracingOfVeryManyPointsIsMeasuredAtNoMoreThanItHas() {
+        for (int i = 0; i < 3; i++) {
+            double width = 1 + 3 * random.nextDouble();
+            double rough = 0.02 + 0.05 * random.nextDouble();
+            double[] heights = {15, 15, width / 2, width / 2, 15, 15};
+            double[] places = {-45, -15, -15, 15, 15, 45};
+            List<Point> points = new ArrayList<>();
+            for (int side = 1; side >= -1; side -= 2) {
+                for (int k = 0; k + 1 < places.length; k++) {
+                    Point from = new Point(side * places[k], side * heights[k]);
+                    Point to = new Point(side * places[k + 1], side * heights[k + 1]);
+                    line(points, from, to, rough);
+                }
+                line(points, new Point(side * 45, side * 15), new Point(side * 45, side * -15), rough);
+            }
+            assertThat(points).hasSizeGreaterThan(8_000);
+            double neck = ThinnestNeck.neck(Outline.of(points, List.of()));
+            // Smoothed by a tenth at most, and as much taken off: on both sides of the bar.
+            assertThat(neck).isBetween(width - 2 * rough - 4 * ThinnestNeck.SMOOTHED, width);
+        }
+    }
+
+    private void line(List<Point> points, Point from, Point to, double rough) {
+        int steps = (int) (from.distance(to) / 0.02);
+        Point along = to.minus(from).times(1 / from.distance(to));
+        Point across = new Point(-along.y(), along.x());
+        for (int step = 0; step < steps; step++) {
+            double aside = step < 9 || step > steps - 9 ? 0 : rough * (2 * random.nextDouble() - 1);
+            points.add(from.plus(along.times(0.02 * step)).plus(across.times(aside)));
         }
     }
 
