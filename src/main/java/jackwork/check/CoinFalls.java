@@ -13,6 +13,7 @@ import jackwork.stock.Coin;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Beneath its slot a coin falls into free room: no wood in its layer stands under the opening but what slopes and leads it
@@ -34,8 +35,11 @@ final class CoinFalls implements Question {
         CoinWorks works = assembly.coinWorks();
         Point slot = works.slotAt();
         double half = works.slotLength() / 2;
+        double coin = subject.coins().stream().mapToDouble(Coin::diameter).max().orElse(0);
+        // Walls may stand beside the slot and still leave the coin no room between them.
+        double wide = half + coin;
         Outline room =
-                Outline.rectangle(slot.x() - half, slot.y() - BELOW * works.slotLength(), slot.x() + half, slot.y());
+                Outline.rectangle(slot.x() - wide, slot.y() - BELOW * works.slotLength(), slot.x() + wide, slot.y());
         List<Under> under = new ArrayList<>();
         for (Part part : assembly.parts()) {
             int body = assembly.bodyOf(part.name());
@@ -44,27 +48,29 @@ final class CoinFalls implements Question {
                 part.drawn().shared(room).forEach(piece -> under.add(under(part, piece, slot, half)));
             }
         }
-        double left = under.stream().filter(Under::left).mapToDouble(Under::deep).max().orElse(0);
-        double right = under.stream()
-                .filter(one -> !one.left())
+        double free = works.slotLength() - deepest(under, true, coin) - deepest(under, false, coin);
+        Under flat = under.stream().max(Comparator.comparingDouble(Under::flat)).orElse(null);
+        double most = flat == null ? 0 : Math.max(0, flat.flat());
+        // A slot that takes no coin at all has a finding of its own.
+        boolean narrow = flat != null && free - coin < UNDER - most;
+        return List.of(finding(works, flat, narrow, narrow ? free : most, narrow ? coin : UNDER));
+    }
+
+    /** How far the wood at one end reaches under the slot, mm; negative where it stands beside it. */
+    private static double deepest(List<Under> under, boolean left, double none) {
+        return under.stream()
+                .filter(one -> one.left() == left)
                 .mapToDouble(Under::deep)
                 .max()
-                .orElse(0);
-        double coin = subject.coins().stream().mapToDouble(Coin::diameter).max().orElse(0);
-        double free = works.slotLength() - left - right;
-        Under flat = under.stream().max(Comparator.comparingDouble(Under::flat)).orElse(null);
-        double most = flat == null ? 0 : flat.flat();
-        // A slot that takes no coin at all has a finding of its own.
-        boolean narrow = left + right > 0 && free - coin < UNDER - most && works.slotLength() > coin;
-        return List.of(finding(works, flat, narrow, narrow ? free : most, narrow ? coin : UNDER));
+                .orElse(-none);
     }
 
     private static Under under(Part part, Outline piece, Point slot, double half) {
         Bounds bounds = piece.bounds();
         double fromLeft = bounds.maxX() - (slot.x() - half);
         double fromRight = slot.x() + half - bounds.minX();
-        boolean left = fromLeft <= fromRight;
-        double flat = 0;
+        boolean left = bounds.centre().x() <= slot.x();
+        double flat = Double.NEGATIVE_INFINITY;
         for (Point corner : piece.outer()) {
             double reaches = left ? corner.x() - slot.x() + half : slot.x() + half - corner.x();
             // On a slope of 45° or steeper a coin slides on.
@@ -74,7 +80,7 @@ final class CoinFalls implements Question {
     }
 
     private static Finding finding(
-            CoinWorks works, @org.jspecify.annotations.Nullable Under under, boolean narrow, double value, double limit) {
+            CoinWorks works, @Nullable Under under, boolean narrow, double value, double limit) {
         double margin = narrow ? value - limit : limit - value;
         boolean falls = margin >= 0;
         String part = under == null ? "" : under.part().name();
@@ -88,16 +94,16 @@ final class CoinFalls implements Question {
                 margin,
                 "mm",
                 new Where("slot", null, works.slotAt()),
-                under == null
+                under == null || (!narrow && value == 0)
                         ? say("no wood in its layer stands under the slot")
                         : narrow
-                                ? say("the wood under the slot leaves {} where the largest coin is {} wide", mm(value), mm(limit))
+                                ? say("the wood on either side leaves {} where the largest coin is {} wide", mm(value), mm(limit))
                                 : say(
                                         "{} stands {} under the {} end of the slot",
                                         part,
                                         mm(value),
                                         under.left() ? "left" : "right"),
-                falls ? Sentence.NOTHING : say("Move slot.at over the gap in which the coin falls, or set {} aside.", part),
+                falls ? Sentence.NOTHING : say("Move slot.at over the gap in which the coin falls, or set the wood beside it aside."),
                 (narrow ? "room between the wood = " : "wood under the slot, slopes of 45° and steeper taken off = ")
                         + Words.number(value) + " mm; " + (narrow ? "at least " : "at most ") + Words.number(limit)
                         + " mm" + (narrow ? "" : " (common practice, no source)"));
