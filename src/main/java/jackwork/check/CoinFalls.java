@@ -79,8 +79,7 @@ final class CoinFalls implements Question {
         return new Under(part, left, flat, left ? fromLeft : fromRight);
     }
 
-    private static Finding finding(
-            CoinWorks works, @Nullable Under under, boolean narrow, double value, double limit) {
+    private static Finding finding(CoinWorks works, @Nullable Under under, boolean narrow, double value, double limit) {
         double margin = narrow ? value - limit : limit - value;
         boolean falls = margin >= 0;
         String part = under == null ? "" : under.part().name();
@@ -97,13 +96,18 @@ final class CoinFalls implements Question {
                 under == null || (!narrow && value == 0)
                         ? say("no wood in its layer stands under the slot")
                         : narrow
-                                ? say("the wood on either side leaves {} where the largest coin is {} wide", mm(value), mm(limit))
+                                ? say(
+                                        "the wood on either side leaves {} where the largest coin is {} wide",
+                                        mm(value),
+                                        mm(limit))
                                 : say(
                                         "{} stands {} under the {} end of the slot",
                                         part,
                                         mm(value),
                                         under.left() ? "left" : "right"),
-                falls ? Sentence.NOTHING : say("Move slot.at over the gap in which the coin falls, or set the wood beside it aside."),
+                falls
+                        ? Sentence.NOTHING
+                        : say("Move slot.at over the gap in which the coin falls, or set the wood beside it aside."),
                 (narrow ? "room between the wood = " : "wood under the slot, slopes of 45° and steeper taken off = ")
                         + Words.number(value) + " mm; " + (narrow ? "at least " : "at most ") + Words.number(limit)
                         + " mm" + (narrow ? "" : " (common practice, no source)"));

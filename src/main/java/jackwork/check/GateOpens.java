@@ -42,13 +42,21 @@ final class GateOpens implements Question {
                 "mm",
                 new Where("gate", holds ? 0.0 : 1.0, works.lip()),
                 holds
-                        ? say("shut, the gate leaves {} at the floor's end, the smallest coin is {} wide", mm(shut), mm(smallest))
-                        : say("at its stop the gate leaves {} at the floor's end, the largest coin is {} wide", mm(open), mm(largest)),
+                        ? say(
+                                "shut, the gate leaves {} at the floor's end, the smallest coin is {} wide",
+                                mm(shut),
+                                mm(smallest))
+                        : say(
+                                "at its stop the gate leaves {} at the floor's end, the largest coin is {} wide",
+                                mm(open),
+                                mm(largest)),
                 does
                         ? Sentence.NOTHING
                         : holds
-                                ? say("Bring the gate's end nearer to the floor's, so that no coin falls through without a press.")
-                                : say("Let the gate tip farther: make bucket.tip larger, or draw its end away from the floor's."),
+                                ? say(
+                                        "Bring the gate's end nearer to the floor's, so that no coin falls through without a press.")
+                                : say(
+                                        "Let the gate tip farther: make bucket.tip larger, or draw its end away from the floor's."),
                 "distance of the floor's end from the gate's wood in the coin's layer: shut " + Words.number(shut)
                         + " mm, less than the smallest coin, " + Words.number(smallest) + " mm; at its stop "
                         + Words.number(open) + " mm, more than the largest, " + Words.number(largest) + " mm"));

@@ -43,7 +43,9 @@ final class PegsInSlots implements Question {
         // A line that misses its peg mostly leaves the wood as well: the peg is told first.
         Comparator<Miss> byOff = Comparator.comparingDouble(Miss::off);
         Miss peg = pegs.stream().max(byOff).orElseThrow();
-        Miss worst = peg.off() > OFF ? peg : Stream.concat(pegs.stream(), woods.stream()).max(byOff).orElseThrow();
+        Miss worst = peg.off() > OFF
+                ? peg
+                : Stream.concat(pegs.stream(), woods.stream()).max(byOff).orElseThrow();
         boolean lies = worst.off() <= OFF;
         return List.of(new Finding(
                 Topic.PEGS_IN_SLOTS,
@@ -55,7 +57,12 @@ final class PegsInSlots implements Question {
                 OFF - worst.off(),
                 "mm",
                 new Where(worst.slide().name(), 0.0, worst.at()),
-                lies ? say("{} is farthest from where it says, {}", worst.slide().name(), mm(worst.off())) : worst.why(),
+                lies
+                        ? say(
+                                "{} is farthest from where it says, {}",
+                                worst.slide().name(),
+                                mm(worst.off()))
+                        : worst.why(),
                 lies ? Sentence.NOTHING : worst.remedy(),
                 "distance of a peg from its slot's middle line, or of that line's sides from wood, greatest = "
                         + Words.number(worst.off()) + " mm, at most " + Words.number(OFF) + " mm"));
@@ -82,15 +89,14 @@ final class PegsInSlots implements Question {
         double running = subject.assembly().workshop().fits().running().value();
         List<Part> parts = subject.assembly().body(slide.slot()).parts().stream()
                 .filter(part -> subject.rods().stream()
-                        .anyMatch(rod -> rod.name().equals(slide.name())
-                                && rod.parts().contains(part.name())))
+                        .anyMatch(rod ->
+                                rod.name().equals(slide.name()) && rod.parts().contains(part.name())))
                 .toList();
         double worst = 0;
         Point where = slide.from();
         for (Part part : parts) {
-            double beside = slide.radius()
-                    + running / 2
-                    + LeastBar.of(part.thickness().value(), kerf) / 2;
+            double beside =
+                    slide.radius() + running / 2 + LeastBar.of(part.thickness().value(), kerf) / 2;
             List<Point[]> line = line(slide);
             for (int i = 0; i < line.size(); i++) {
                 Point[] piece = line.get(i);
@@ -144,7 +150,8 @@ final class PegsInSlots implements Question {
     private static double fromPiece(Point at, Point[] piece) {
         Point along = piece[1].minus(piece[0]);
         double square = along.dot(along);
-        double share = square == 0 ? 0 : Math.max(0, Math.min(1, at.minus(piece[0]).dot(along) / square));
+        double share =
+                square == 0 ? 0 : Math.max(0, Math.min(1, at.minus(piece[0]).dot(along) / square));
         return at.distance(piece[0].plus(along.times(share)));
     }
 }

@@ -71,7 +71,8 @@ final class PressReached implements Question {
                 worst.why(),
                 reached ? Sentence.NOTHING : worst.remedy(),
                 "room beside lever.press, least over the press = " + Words.number(worst.room()) + " mm; at least "
-                        + Words.number(worst.least()) + " mm; as drawn " + Words.number(TIP) + " mm, half of a child's fingertip (common practice, no source)"));
+                        + Words.number(worst.least()) + " mm; as drawn " + Words.number(TIP)
+                        + " mm, half of a child's fingertip (common practice, no source)"));
     }
 
     /** Beyond a side wall's outer face, or above the lid's. */
@@ -128,13 +129,14 @@ final class PressReached implements Question {
         Point press = lever.press();
         Layers layers = Layers.of(assembly.parts());
         int layer = layer(assembly);
-        Outline finger =
-                Outline.rectangle(press.x() - TIP, press.y(), press.x() + TIP, press.y() + ABOVE);
+        Outline finger = Outline.rectangle(press.x() - TIP, press.y(), press.x() + TIP, press.y() + ABOVE);
         String over = "";
         for (Part part : assembly.parts()) {
             boolean near = layers.front(part.layer()) > layers.back(layer) - BESIDE
                     && layers.back(part.layer()) < layers.front(layer) + BESIDE;
-            if (near && assembly.bodyOf(part.name()) != lever.body() && part.drawn().overlaps(finger)) {
+            if (near
+                    && assembly.bodyOf(part.name()) != lever.body()
+                    && part.drawn().overlaps(finger)) {
                 over = part.name();
             }
         }
@@ -151,9 +153,8 @@ final class PressReached implements Question {
     private static int layer(Assembly assembly) {
         Lever lever = assembly.lever();
         return assembly.body(lever.body()).parts().stream()
-                .min(Comparator.comparingDouble(part -> part.drawn().contains(lever.press())
-                        ? 0
-                        : part.drawn().distanceToEdge(lever.press())))
+                .min(Comparator.comparingDouble(part ->
+                        part.drawn().contains(lever.press()) ? 0 : part.drawn().distanceToEdge(lever.press())))
                 .map(Part::layer)
                 .orElse(0);
     }

@@ -46,7 +46,11 @@ final class RodsApart implements Question {
                 "mm",
                 new Where(b, 0.0, pair.b().at()),
                 apart
-                        ? say("{} and {} stand nearest, {} apart", pair.a().words(), pair.b().words(), mm(pair.gap()))
+                        ? say(
+                                "{} and {} stand nearest, {} apart",
+                                pair.a().words(),
+                                pair.b().words(),
+                                mm(pair.gap()))
                         : say(
                                 "{}, {} thick, and {}, {} thick, would stand in one another: their axes are {} apart",
                                 pair.a().words(),

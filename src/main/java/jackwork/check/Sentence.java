@@ -111,7 +111,8 @@ public record Sentence(List<Said> pieces) implements CharSequence {
         if (decimals == Measure.decimals(a)) {
             return this;
         }
-        return new Sentence(pieces.stream().map(piece -> piece.finer(a, b, decimals)).toList());
+        return new Sentence(
+                pieces.stream().map(piece -> piece.finer(a, b, decimals)).toList());
     }
 
     /** With inches where the files have millimetres. */

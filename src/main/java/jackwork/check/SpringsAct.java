@@ -59,7 +59,11 @@ final class SpringsAct implements Question {
                                 spring.name(),
                                 mm(spring.free()),
                                 mm(longest))
-                        : say("{} bears at most {}, at stroke {}", spring.name(), newtons(most), Measure.stroke(run.stroke(at))),
+                        : say(
+                                "{} bears at most {}, at stroke {}",
+                                spring.name(),
+                                newtons(most),
+                                Measure.stroke(run.stroke(at))),
                 acts
                         ? Sentence.NOTHING
                         : slack

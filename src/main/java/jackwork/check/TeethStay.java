@@ -117,10 +117,7 @@ final class TeethStay implements Question {
                 cut,
                 cut - way,
                 run.stroke(atMost),
-                say(
-                        "its gear rolls {} along the bar, and teeth reach {} from the place of touch",
-                        mm(way),
-                        mm(cut)),
+                say("its gear rolls {} along the bar, and teeth reach {} from the place of touch", mm(way), mm(cut)),
                 say("Cut {} teeth or more on either side: write teeth: {}.", needed, needed)));
         holds.add(wood(subject, rack, e, t, new double[] {least, most}, run.stroke(atMost)));
         return holds;
@@ -150,7 +147,8 @@ final class TeethStay implements Question {
     }
 
     private static Finding finding(String name, Point at, List<Hold> holds) {
-        Hold worst = holds.stream().min(Comparator.comparingDouble(Hold::margin)).orElseThrow();
+        Hold worst =
+                holds.stream().min(Comparator.comparingDouble(Hold::margin)).orElseThrow();
         boolean stay = worst.margin() >= -1e-9;
         return new Finding(
                 Topic.TEETH_STAY,
@@ -162,7 +160,12 @@ final class TeethStay implements Question {
                 worst.margin(),
                 "mm",
                 new Where(name, worst.stroke(), at),
-                stay ? say("nothing takes them apart: {} where {} is the limit", mm(worst.value()), mm(worst.limit())) : worst.why(),
+                stay
+                        ? say(
+                                "nothing takes them apart: {} where {} is the limit",
+                                mm(worst.value()),
+                                mm(worst.limit()))
+                        : worst.why(),
                 stay ? Sentence.NOTHING : worst.remedy(),
                 Words.number(worst.value()) + " mm against " + Words.number(worst.limit())
                         + " mm; drift at most a quarter of the module (a guess)");

@@ -72,13 +72,17 @@ final class WeightsHeavy implements Question {
                 limit - mass,
                 "g",
                 new Where(weight.entry().on(), 0.0, weight.at()),
-                say("{} weighs {}, wood and rods that move with it {}", weight.name(), Measure.of(mass, "g"), Measure.of(moved, "g")),
+                say(
+                        "{} weighs {}, wood and rods that move with it {}",
+                        weight.name(),
+                        Measure.of(mass, "g"),
+                        Measure.of(moved, "g")),
                 fits
                         ? Sentence.NOTHING
                         : say(
                                 "Look at the mass of {} once more; a lighter one set farther from the pivot does the same.",
                                 weight.name()),
-                "mass " + Words.number(mass) + " g; usually at most " + Words.number(MOST)
-                        + " times what it moves, " + Words.number(limit) + " g (a guess)");
+                "mass " + Words.number(mass) + " g; usually at most " + Words.number(MOST) + " times what it moves, "
+                        + Words.number(limit) + " g (a guess)");
     }
 }

@@ -52,7 +52,10 @@ final class WorksOrdered implements Question {
                 "mm",
                 new Where(worst.mark(), 0.0, worst.at()),
                 right
-                        ? say("lip, toe, heel, kicker, tooth and strut follow each other; {} has least room, {}", worst.mark(), mm(worst.margin()))
+                        ? say(
+                                "lip, toe, heel, kicker, tooth and strut follow each other; {} has least room, {}",
+                                worst.mark(),
+                                mm(worst.margin()))
                         : worst.why(),
                 right ? Sentence.NOTHING : worst.remedy(),
                 "room of " + worst.mark() + " on its side of its neighbour = " + Words.number(worst.margin())
@@ -65,12 +68,14 @@ final class WorksOrdered implements Question {
         Point inward = floor > 0 ? toHeel.times(1 / floor) : new Point(1, 0);
         List<Order> orders = new ArrayList<>();
         double nearer = works.lip().distance(works.heel()) - works.lip().distance(works.toe());
-        orders.add(new Order(
-                "bucket.toe",
-                works.toe(),
-                nearer,
-                say("bucket.toe stands {} farther from the lip than bucket.heel", mm(-nearer)),
-                say("Exchange heel and toe: the toe is the floor's end at the lip's foot, the heel lies at the kicker's end.")));
+        orders.add(
+                new Order(
+                        "bucket.toe",
+                        works.toe(),
+                        nearer,
+                        say("bucket.toe stands {} farther from the lip than bucket.heel", mm(-nearer)),
+                        say(
+                                "Exchange heel and toe: the toe is the floor's end at the lip's foot, the heel lies at the kicker's end.")));
         double kicker = works.kicker().minus(works.toe()).dot(inward);
         orders.add(new Order(
                 "kicker",
@@ -121,7 +126,8 @@ final class WorksOrdered implements Question {
                 works.lip(),
                 OFF - highest,
                 say("beyond bucket.lip the {}'s wood stands {} higher", works.bucketWord(), mm(highest)),
-                say("Mark the corner over which the coin leaves, the highest at that end, or cut the wood down to it."));
+                say(
+                        "Mark the corner over which the coin leaves, the highest at that end, or cut the wood down to it."));
     }
 
     /** A gate's lip is its end at the floor: no wood of it is nearer to the toe. */

@@ -1,11 +1,10 @@
 package jackwork.design;
 
+import jackwork.drawing.Drawing;
 import jackwork.geometry.Circle;
 import jackwork.geometry.Point;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
-
-import jackwork.drawing.Drawing;
 
 /**
  * What an entry stands among.

@@ -61,7 +61,8 @@ public record MeshEntry(
         if (a.isPresent() && b.isPresent() && a.get().distance(b.get()) < ONE) {
             around.problem(
                     path + ".between",
-                    "read \"" + between.get(0) + "\" and \"" + between.get(1) + "\", which have one centre, so that no teeth fit between; expected two that stand apart: move one of them, its `at` or its"
+                    "read \"" + between.get(0) + "\" and \"" + between.get(1)
+                            + "\", which have one centre, so that no teeth fit between; expected two that stand apart: move one of them, its `at` or its"
                             + " circle in the drawing");
         }
     }

@@ -18,7 +18,12 @@ final class TeethAgree {
     private static final double SAME = 1e-9;
 
     /** @param pair the two that run in each other, whichever was named first */
-    private record Run(String path, List<String> pair, List<String> gears, double angle, @Nullable Double module) {
+    private record Run(
+            String path,
+            List<String> pair,
+            List<String> gears,
+            double angle,
+            @Nullable Double module) {
 
         static Run of(String path, MeshEntry mesh) {
             List<String> pair = mesh.between().stream().sorted().toList();
@@ -61,8 +66,10 @@ final class TeethAgree {
                                 + "; expected each pair once: take one of the two out");
                 return;
             }
-            String shared =
-                    run.gears().stream().filter(before.gears()::contains).findFirst().orElse(null);
+            String shared = run.gears().stream()
+                    .filter(before.gears()::contains)
+                    .findFirst()
+                    .orElse(null);
             if (shared != null) {
                 agree(run, before, shared, around);
             }
@@ -74,7 +81,8 @@ final class TeethAgree {
             around.problem(
                     run.path() + ".pressure-angle",
                     "its teeth have " + run.angle() + "°, and \"" + gear + "\" has " + before.angle() + "° from "
-                            + before.path() + "; expected one pressure angle for all that run together: write the same");
+                            + before.path()
+                            + "; expected one pressure angle for all that run together: write the same");
         }
         Double mine = run.module();
         Double other = before.module();

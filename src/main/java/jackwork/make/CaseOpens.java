@@ -11,13 +11,13 @@ import jackwork.check.Topic;
 import jackwork.check.Where;
 import jackwork.check.Words;
 import jackwork.design.CaseEntry;
+import jackwork.design.CoinWorksEntry;
 import jackwork.design.Design;
+import jackwork.parts.CoinWorks;
 import jackwork.stock.Coin;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
-import jackwork.design.CoinWorksEntry;
-import jackwork.parts.CoinWorks;
 
 /** Whether the money comes out, and a jammed coin can be reached, without breaking glue. */
 final class CaseOpens {
@@ -109,8 +109,7 @@ final class CaseOpens {
     }
 
     /** The door opens where the coins heap up. */
-    private static Way overCash(
-            Design design, CaseEntry entry, CaseEntry.Door door, Subject subject, double needed) {
+    private static Way overCash(Design design, CaseEntry entry, CaseEntry.Door door, Subject subject, double needed) {
         CoinWorks works = subject.assembly().coinWorks();
         CoinWorksEntry.CashRoom room = works.cashRoom();
         double from = room == null ? entry.left() : works.lip().x() - room.toLeft();

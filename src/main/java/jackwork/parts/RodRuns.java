@@ -49,9 +49,8 @@ final class RodRuns {
         add(name, RodRun.Kind.PIN, pin.parts(), at, rod(pin.rod()), turns && !sleeved);
         if (shoulder != null && sleeved) {
             // The sleeve is as long as what turns on it, and no longer.
-            List<String> runners = pin.parts().stream()
-                    .filter(part -> bodyOf(part) != holder)
-                    .toList();
+            List<String> runners =
+                    pin.parts().stream().filter(part -> bodyOf(part) != holder).toList();
             add(name, RodRun.Kind.SHOULDER, runners, at, shoulder, true);
         }
     }

@@ -97,18 +97,20 @@ class JointsNonsenseTest {
             String pair = random.nextBoolean() ? "[wheel, pinion]" : "[pinion, wheel]";
             double angle = i == 0 ? 25 : between(15, 30);
             assertThatThrownBy(() -> windmill(
-                            "meshes:\n", "meshes:\n  again: {between: " + pair + ", pressure-angle: " + number(angle) + "}\n"))
+                            "meshes:\n",
+                            "meshes:\n  again: {between: " + pair + ", pressure-angle: " + number(angle) + "}\n"))
                     .isInstanceOf(DesignException.class)
                     .hasMessageContaining("joins the same two as meshes.");
         }
         assertThatThrownBy(() -> windmill("gears:\n", "gears:\n  twin: {part: wheel, at: axle, teeth: 20}\n"))
                 .isInstanceOf(DesignException.class)
                 .hasMessageContaining("the outline of \"wheel\" is made from gears.twin already");
-        assertThatThrownBy(() -> replaced(
-                        "cobbler",
-                        "cobbler/figure.yaml",
-                        "racks:\n",
-                        "racks:\n  more: {gear: pinion, part: link, toward: 180, module: 2.5, teeth: 3, pressure-angle: 20}\n"))
+        assertThatThrownBy(
+                        () -> replaced(
+                                "cobbler",
+                                "cobbler/figure.yaml",
+                                "racks:\n",
+                                "racks:\n  more: {gear: pinion, part: link, toward: 180, module: 2.5, teeth: 3, pressure-angle: 20}\n"))
                 .isInstanceOf(DesignException.class)
                 .hasMessageContaining("expected one size for all that run together")
                 .hasMessageContaining("expected one pressure angle for all that run together");
@@ -189,8 +191,12 @@ class JointsNonsenseTest {
         for (int i = 0; i < 8; i++) {
             double free = between(62, 300);
             double taut = between(20, 55);
-            assertThat(band("free: " + number(free) + ", band: true")).as("free %s", free).isEqualTo(Nonsense.Verdict.DOUBTFUL);
-            assertThat(band("free: " + number(taut) + ", band: true")).as("free %s", taut).isEqualTo(Nonsense.Verdict.PASSES);
+            assertThat(band("free: " + number(free) + ", band: true"))
+                    .as("free %s", free)
+                    .isEqualTo(Nonsense.Verdict.DOUBTFUL);
+            assertThat(band("free: " + number(taut) + ", band: true"))
+                    .as("free %s", taut)
+                    .isEqualTo(Nonsense.Verdict.PASSES);
             // A spring pushes as well.
             assertThat(band("free: " + number(free))).as("free %s", free).isEqualTo(Nonsense.Verdict.PASSES);
         }
@@ -218,12 +224,10 @@ class JointsNonsenseTest {
         for (String[] weight : weights) {
             double heavy = between(100, 400);
             double usual = Double.parseDouble(weight[2]) * between(0.3, 1.5);
-            assertThat(Nonsense.ask(
-                            new WeightsHeavy(), () -> changed(weight[0], weight[1] + ": " + number(heavy))))
+            assertThat(Nonsense.ask(new WeightsHeavy(), () -> changed(weight[0], weight[1] + ": " + number(heavy))))
                     .as("%s %s g", weight[1], heavy)
                     .isEqualTo(Nonsense.Verdict.DOUBTFUL);
-            assertThat(Nonsense.ask(
-                            new WeightsHeavy(), () -> changed(weight[0], weight[1] + ": " + number(usual))))
+            assertThat(Nonsense.ask(new WeightsHeavy(), () -> changed(weight[0], weight[1] + ": " + number(usual))))
                     .as("%s %s g", weight[1], usual)
                     .isEqualTo(Nonsense.Verdict.PASSES);
         }

@@ -21,11 +21,7 @@ class TrueSentencesTest {
     private final Random random = new Random(53);
 
     private static Subject shoulder(double diameter) throws IOException {
-        return replaced(
-                "heron",
-                "heron/figure.yaml",
-                HIP,
-                HIP.replace("}", ", shoulder: " + number(diameter) + "}"));
+        return replaced("heron", "heron/figure.yaml", HIP, HIP.replace("}", ", shoulder: " + number(diameter) + "}"));
     }
 
     /** A sleeve is as long as what turns on it: it meets what is beside the body, and not the rods in front of it. */

@@ -36,10 +36,7 @@ class WorksNonsenseTest {
             assertThat(isNo(Nonsense.ask(
                             new PressReached(),
                             () -> replaced(
-                                    "heron",
-                                    "boxes/marsh-box/box.yaml",
-                                    "width: 151.2",
-                                    "width: " + number(wider)))))
+                                    "heron", "boxes/marsh-box/box.yaml", "width: 151.2", "width: " + number(wider)))))
                     .as("a case %s wide", wider)
                     .isTrue();
         }
@@ -73,13 +70,16 @@ class WorksNonsenseTest {
 
     @Test
     void lipToeHeelAndKickerFollowEachOther() throws IOException {
-        assertThat(order("heron", BUCKET + "heel: bucket-toe", BUCKET + "toe: bucket-heel")).isTrue();
-        assertThat(order("cobbler", BUCKET + "heel: floor-left", BUCKET + "toe: floor-right")).isTrue();
+        assertThat(order("heron", BUCKET + "heel: bucket-toe", BUCKET + "toe: bucket-heel"))
+                .isTrue();
+        assertThat(order("cobbler", BUCKET + "heel: floor-left", BUCKET + "toe: floor-right"))
+                .isTrue();
         assertThat(order("heron", BUCKET + "rise: bucket-toe")).isTrue();
         assertThat(order("heron", BUCKET + "lip: bucket-rise")).isTrue();
         assertThat(order("heron", BUCKET + "lip: bucket-toe")).isTrue();
         assertThat(order("cobbler", BUCKET + "lip: face")).isTrue();
-        assertThat(order("heron", "box.coin-works.catch.tooth: strut", "box.coin-works.catch.strut: tooth")).isTrue();
+        assertThat(order("heron", "box.coin-works.catch.tooth: strut", "box.coin-works.catch.strut: tooth"))
+                .isTrue();
         Point toe = new Point(45, 20.5);
         Point heel = new Point(62, 19.013);
         for (int i = 0; i < 8; i++) {
@@ -130,7 +130,8 @@ class WorksNonsenseTest {
             assertThat(gate(enough)).as("tips by %s", enough).isFalse();
         }
         // The heron's bucket is no gate.
-        assertThat(new GateOpens().appliesTo(changed("heron", BUCKET + "tip: 9"))).isFalse();
+        assertThat(new GateOpens().appliesTo(changed("heron", BUCKET + "tip: 9")))
+                .isFalse();
     }
 
     private static boolean gate(double tip) throws IOException {
@@ -142,8 +143,7 @@ class WorksNonsenseTest {
     void aGateAtItsStopFreesNothingMore() throws IOException {
         for (int i = 0; i < 6; i++) {
             double tip = between(0.5, 2);
-            assertThat(isNo(Nonsense.ask(
-                            new CoinBridges(), () -> changed("cobbler", BUCKET + "tip: " + number(tip)))))
+            assertThat(isNo(Nonsense.ask(new CoinBridges(), () -> changed("cobbler", BUCKET + "tip: " + number(tip)))))
                     .as("tips by %s", tip)
                     .isTrue();
         }

@@ -102,8 +102,7 @@ class CaseOpensTest {
     private static List<Finding> ask(UnaryOperator<String> change) throws IOException {
         Path demo = Path.of("demo").toAbsolutePath();
         Path box = demo.resolve("boxes/marsh-box/box.yaml");
-        Design design =
-                DesignReader.read(demo.resolve("heron"), Map.of(box, change.apply(Files.readString(box))));
+        Design design = DesignReader.read(demo.resolve("heron"), Map.of(box, change.apply(Files.readString(box))));
         return CaseOpens.ask(design, Subject.asNumbered(design));
     }
 }
