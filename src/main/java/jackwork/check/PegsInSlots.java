@@ -24,7 +24,7 @@ final class PegsInSlots implements Question {
     /** Places along a slot where wood is looked for on either side. */
     private static final int STEPS = 24;
 
-    /** @param what is wrong when it is more than {@link #OFF} */
+    /** @param off mm; wrong when it is more than {@link #OFF} */
     private record Miss(SlideJoint slide, Point at, double off, Sentence why, Sentence remedy) {}
 
     @Override
