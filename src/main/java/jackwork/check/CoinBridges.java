@@ -164,7 +164,8 @@ final class CoinBridges implements Question {
 
     private static double clear(CoinWorks works, Lever lever, Point face, Point n, double push) {
         double arm = Math.abs(face.minus(works.pivot()).cross(n));
-        return clear(works, lever, push / arm);
+        // At its stop it gives way no farther.
+        return clear(works, lever, Math.min(push / arm, Math.abs(works.tip())));
     }
 
     /** How far the strut stands out of the tooth's circle when the gate has turned, mm; negative in its way. */

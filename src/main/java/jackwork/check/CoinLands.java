@@ -35,8 +35,16 @@ final class CoinLands implements OfWeight {
                 room,
                 "mm",
                 new Where("kicker", 0.0, works.kicker()),
-                say("between {} and the waiting kicker {} are left", coin.code(), mm(room)),
-                room > 0 ? Sentence.NOTHING : say("Set the kicker's tip farther from the bucket's lip."),
+                Double.isNaN(room)
+                        ? say(
+                                "where {} would lie cannot be told: floor and lip of the bucket leave it no seat",
+                                coin.code())
+                        : say("between {} and the waiting kicker {} are left", coin.code(), mm(room)),
+                room > 0
+                        ? Sentence.NOTHING
+                        : Double.isNaN(room)
+                                ? say("Mark heel and toe on the floor, and the lip above the toe.")
+                                : say("Set the kicker's tip farther from the bucket's lip."),
                 "room = distance of kicker and coin's centre " + Words.number(distance) + " − radius "
                         + Words.number(coin.radius()) + " = " + Words.number(room) + " mm, least over the tip");
     }

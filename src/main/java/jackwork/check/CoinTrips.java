@@ -65,14 +65,20 @@ public final class CoinTrips implements OfWeight {
                         assembly.body(assembly.coinWorks().bucket()).name(),
                         0.0,
                         assembly.coinWorks().pivot()),
-                say(
-                        "{} turns the bucket with {} where {} are needed",
-                        coin.code(),
-                        newtonMillimetres(balance.tripMoment()),
-                        newtonMillimetres(balance.needMoment())),
+                Double.isNaN(balance.tripMoment())
+                        ? say(
+                                "where {} would lie cannot be told: floor and lip of the bucket leave it no seat",
+                                coin.code())
+                        : say(
+                                "{} turns the bucket with {} where {} are needed",
+                                coin.code(),
+                                newtonMillimetres(balance.tripMoment()),
+                                newtonMillimetres(balance.needMoment())),
                 spread.status() == Status.PASS
                         ? Sentence.NOTHING
-                        : say("Take weight off the counterweight, or move it nearer the pivot."),
+                        : Double.isNaN(balance.tripMoment())
+                                ? say("Mark heel and toe on the floor, and the lip above the toe.")
+                                : say("Take weight off the counterweight, or move it nearer the pivot."),
                 "m g a = " + Words.number(coin.mass()) + " g · 9.81 m/s² · "
                         + Words.number(balance.tripMoment() / CoinSeat.weight(coin.mass())) + " mm = "
                         + Words.number(balance.tripMoment()) + " N·mm; need = counterweight "

@@ -36,6 +36,21 @@ public record Finding(
         List<Ground> restsOn,
         @Nullable Margins margins) {
 
+    /** Nobody reads that 0.050 is less than 0.050: what fails by little is told with the decimals that show it. */
+    public Finding {
+        if (status != Status.PASS && value != null && limit != null && readAlike(value, limit)) {
+            why = why.tellingApart(value, limit);
+            int decimals = Measure.decimalsApart(value, limit);
+            formula += "; more exactly " + new Measure(value, "1", decimals, false).words() + " against "
+                    + new Measure(limit, "1", decimals, false).words();
+        }
+    }
+
+    private static boolean readAlike(double value, double limit) {
+        return Words.number(value).equals(Words.number(limit))
+                && Measure.decimalsApart(value, limit) > Measure.decimals(value);
+    }
+
     /** A finding that no doubtful number moves. */
     public Finding(
             Topic topic,

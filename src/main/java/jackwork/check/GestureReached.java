@@ -40,7 +40,9 @@ final class GestureReached implements Question {
                 margin,
                 "mm",
                 new Where(gesture.part(), stroke, rest),
-                say("{} moves {}{} by {}", name, mm(moved), direction, stroke(stroke)),
+                Double.isNaN(moved)
+                        ? say("{} is not seen at {}: the lever does not get that far", name, stroke(stroke))
+                        : say("{} moves {}{} by {}", name, mm(moved), direction, stroke(stroke)),
                 reached ? Sentence.NOTHING : say("Lengthen the lever's throw, or the arm that carries {}.", name),
                 "way from rest" + direction + " = " + Words.number(moved) + " mm; wanted "
                         + Words.number(gesture.distance()) + " mm");

@@ -16,6 +16,8 @@ public record Measure(double value, String unit, int decimals, boolean named) {
     private static final double MM_PER_INCH = 25.4;
     /** A thousandth of an inch is what a maker's calliper shows. */
     private static final int INCH_DECIMALS = 3;
+    /** More say nothing of wood. */
+    private static final int MOST_DECIMALS = 9;
 
     /** Three significant figures. */
     public static Measure of(double value, String unit) {
@@ -65,7 +67,18 @@ public record Measure(double value, String unit, int decimals, boolean named) {
 
     /** In the units of the files. */
     public String words() {
-        return named ? number() + after() : number();
+        return named && !Double.isNaN(value) ? number() + after() : number();
+    }
+
+    /** As many decimals as tell two numbers apart; those of the first where no nine do. */
+    static int decimalsApart(double a, double b) {
+        int usual = decimals(a);
+        for (int places = usual; places <= MOST_DECIMALS; places++) {
+            if (!plain(a, places).equals(plain(b, places))) {
+                return places;
+            }
+        }
+        return usual;
     }
 
     /** With inches where the files have millimetres. */
@@ -80,7 +93,18 @@ public record Measure(double value, String unit, int decimals, boolean named) {
     }
 
     private String number() {
-        return Double.isNaN(value) ? "not computed" : plain(value, decimals);
+        return Double.isNaN(value) ? unknown() : plain(value, decimals);
+    }
+
+    /** In place of a number, so that the sentence still is one. */
+    private String unknown() {
+        return switch (unit) {
+            case "mm" -> "a length that is not computed";
+            case "N" -> "a force that is not computed";
+            case "N·mm" -> "a moment that is not computed";
+            case "stroke" -> "one that is not computed";
+            default -> "a number that is not computed";
+        };
     }
 
     private String after() {

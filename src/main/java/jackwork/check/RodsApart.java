@@ -33,7 +33,6 @@ final class RodsApart implements Question {
     }
 
     private static Finding finding(Pair pair) {
-        String a = pair.a().name();
         String b = pair.b().name();
         boolean apart = pair.gap() > 0;
         return new Finding(
@@ -47,16 +46,22 @@ final class RodsApart implements Question {
                 "mm",
                 new Where(b, 0.0, pair.b().at()),
                 apart
-                        ? say("{} and {} stand nearest, {} apart", a, b, mm(pair.gap()))
+                        ? say(
+                                "{} and {} stand nearest, {} apart",
+                                pair.a().words(),
+                                pair.b().words(),
+                                mm(pair.gap()))
                         : say(
-                                "the rods of {} and {} would stand in one place: their axes are {} apart",
-                                a,
-                                b,
+                                "{}, {} thick, and {}, {} thick, would stand in one another: their axes are {} apart",
+                                pair.a().words(),
+                                mm(pair.a().diameter()),
+                                pair.b().words(),
+                                mm(pair.b().diameter()),
                                 mm(pair.a().at().distance(pair.b().at()))),
                 apart
                         ? Sentence.NOTHING
                         : say(
-                                "Move one of them; where one rod is meant, write one pin with all the parts that it goes through."),
+                                "Move one of them, or make it thinner; where one rod is meant, write one pin with all the parts that it goes through."),
                 "distance of the axes − both radii = "
                         + Words.number(pair.a().at().distance(pair.b().at())) + " − "
                         + Words.number(pair.a().radius()) + " − "

@@ -25,7 +25,8 @@ final class RodsHeld implements Question {
     }
 
     private static java.util.stream.Stream<RodRun> gripped(Subject subject) {
-        return subject.rods().stream().filter(rod -> rod.kind() != RodRun.Kind.SCREW);
+        return subject.rods().stream()
+                .filter(rod -> rod.kind() != RodRun.Kind.SCREW && rod.kind() != RodRun.Kind.SHOULDER);
     }
 
     @Override

@@ -52,7 +52,7 @@ final class RodsPass implements Question {
 
     private static Finding finding(Met met) {
         boolean clear = met.gap() > -TOUCH;
-        String rod = met.rod().name();
+        String rod = met.rod().words();
         String part = met.part().name();
         return new Finding(
                 Topic.RODS_PASS,
@@ -65,11 +65,14 @@ final class RodsPass implements Question {
                 "mm",
                 new Where(part, 0.0, met.rod().at()),
                 clear
-                        ? say("{} is nearest to a rod that passes it, that of {}: {}", part, rod, mm(met.gap()))
-                        : say("{} has wood where the rod of {} goes through its layer", part, rod),
+                        ? say("{} is nearest to what passes it, {}: {}", part, rod, mm(met.gap()))
+                        : say("{} has wood where {} goes through its layer", part, rod),
                 clear
                         ? Sentence.NOTHING
-                        : say("Name {} among the parts of {}, cut it away there, or move one of the two.", part, rod),
+                        : say(
+                                "Name {} among the parts of {}, cut it away there, or move one of the two.",
+                                part,
+                                met.rod().name()),
                 "distance of the wood from the axis − radius of the rod = " + Words.number(met.gap())
                         + " mm, least of all parts in layers that a rod passes, at rest");
     }

@@ -65,8 +65,8 @@ final class RodsTurn implements Question {
 
     private static Sentence why(RodRun rod, double room) {
         return room > 0
-                ? say("the hole that turns on the rod of {} is {} wider than it", rod.name(), mm(room))
-                : say("the hole that should turn on the rod of {} is {} narrower than it", rod.name(), mm(-room));
+                ? say("the hole that turns on {} is {} wider than it", rod.words(), mm(room))
+                : say("the hole that should turn on {} is {} narrower than it", rod.words(), mm(-room));
     }
 
     private static Sentence remedy(double room, boolean tight) {

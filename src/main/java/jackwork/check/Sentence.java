@@ -42,6 +42,16 @@ public record Sentence(List<Said> pieces) implements CharSequence {
             return new Said(String.valueOf(told), null, null, null);
         }
 
+        private Said finer(double a, double b, int decimals) {
+            Double told = value;
+            String of = unit;
+            if (told == null || of == null || (Math.abs(told) != Math.abs(a) && Math.abs(told) != Math.abs(b))) {
+                return this;
+            }
+            boolean named = words.contains(" ") || words.contains("°");
+            return of(new Measure(told, of, decimals, named));
+        }
+
         private boolean isText() {
             return unit == null;
         }
@@ -93,6 +103,16 @@ public record Sentence(List<Said> pieces) implements CharSequence {
         } else if (!next.isText() || !next.words().isEmpty()) {
             pieces.add(next);
         }
+    }
+
+    /** The same; two numbers that differ and would read alike are told with as many decimals as tell them apart. */
+    Sentence tellingApart(double a, double b) {
+        int decimals = Measure.decimalsApart(a, b);
+        if (decimals == Measure.decimals(a)) {
+            return this;
+        }
+        return new Sentence(
+                pieces.stream().map(piece -> piece.finer(a, b, decimals)).toList());
     }
 
     /** With inches where the files have millimetres. */

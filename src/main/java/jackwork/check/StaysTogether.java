@@ -15,6 +15,7 @@ final class StaysTogether implements Question {
     public List<Finding> ask(Subject subject) {
         double error = subject.stroke().closureError();
         double margin = LIMIT - error;
+        boolean slides = !subject.assembly().slides().isEmpty();
         return List.of(new Finding(
                 Topic.STAYS_TOGETHER,
                 "",
@@ -26,9 +27,15 @@ final class StaysTogether implements Question {
                 "mm",
                 Where.nowhere(),
                 margin > 0
-                        ? say("every pin and slide stays where it is drawn")
-                        : say("a peg does not lie on the line of its slot as drawn"),
-                margin > 0 ? Sentence.NOTHING : say("Draw the peg on the middle line of its slot."),
+                        ? say("every joint stays where it is drawn")
+                        : slides
+                                ? say("a peg does not lie on the line of its slot as drawn")
+                                : say("two parts that a joint joins are drawn where it cannot hold them"),
+                margin > 0
+                        ? Sentence.NOTHING
+                        : slides
+                                ? say("Draw the peg on the middle line of its slot.")
+                                : say("Look at what else fails here, and at joints that drive the same part."),
                 String.format(
                         Locale.ROOT,
                         "greatest miss of any joint over the stroke = %.1e mm; allowed %.0e mm",

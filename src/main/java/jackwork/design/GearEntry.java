@@ -26,7 +26,9 @@ public record GearEntry(
                         .anyMatch(mesh -> mesh.between().contains(name))
                 || works.joints(RackEntry.class).values().stream()
                         .anyMatch(rack -> rack.gear().equals(name));
-        if (!meshed) {
+        // A mesh that names no two gears is said where it stands; this gear may be the one that it should name.
+        boolean meant = works.joints(MeshEntry.class).values().stream().anyMatch(mesh -> !mesh.isPair());
+        if (!meshed && !meant) {
             around.problem(path, "no mesh and no rack names this gear, so its teeth have no size; add it to `meshes`");
         }
     }

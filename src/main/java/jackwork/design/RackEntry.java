@@ -39,4 +39,10 @@ public record RackEntry(
                 why = "teeth are undercut below, pointed above")
         @Nullable
         Double pressureAngle)
-        implements JointEntry {}
+        implements JointEntry {
+
+    @Override
+    public void check(String path, Around around) {
+        TeethAgree.check(this, path, around);
+    }
+}

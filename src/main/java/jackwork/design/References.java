@@ -109,6 +109,7 @@ final class References {
         checkPlaces(file, drawing, yaml);
         checkGlued(works, yaml);
         Around around = new Around(workshop, works, yaml, drawing);
+        ShapedOnce.check(works, around);
         Sections.of(file)
                 .forEach((section, entries) -> entries.forEach((name, entry) -> {
                     checkName(section + "." + name, name, yaml);

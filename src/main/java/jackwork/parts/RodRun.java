@@ -22,6 +22,8 @@ public record RodRun(
     public enum Kind {
         /** A pin or a dowel, through two parts or more. */
         PIN,
+        /** A printed sleeve on a pin's rod, through what turns on it. */
+        SHOULDER,
         /** Holds the figure on its box. */
         MOUNT,
         /** Held by one part, in another's slot, on a cam, against an edge, or under a string. */
@@ -54,8 +56,28 @@ public record RodRun(
         return from <= other.to && other.from <= to;
     }
 
-    /** Whether both are written for one rod: a peg serves several joints, or is the end of a pin through its holder. */
+    /** What it is, for people. */
+    public String words() {
+        return switch (kind) {
+            case SHOULDER -> "the shoulder of " + name;
+            case SCREW -> "the column of " + name;
+            default -> "the rod of " + name;
+        };
+    }
+
+    /**
+     * Whether both are written for one rod: a peg serves several joints, or is the end of a pin through its holder; a
+     * shoulder sits on the rod of its own pin.
+     */
     public boolean isRodOf(RodRun other) {
+        return isShoulderOn(other) || other.isShoulderOn(this) || isPeg(other);
+    }
+
+    private boolean isShoulderOn(RodRun other) {
+        return kind == Kind.SHOULDER && other.kind == Kind.PIN && name.equals(other.name);
+    }
+
+    private boolean isPeg(RodRun other) {
         return at.distance(other.at) < ONE && diameter == other.diameter && (isPegIn(other) || other.isPegIn(this));
     }
 

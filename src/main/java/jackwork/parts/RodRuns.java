@@ -44,8 +44,15 @@ final class RodRuns {
         Double shoulder = pin.shoulder();
         int holder = bodyOf(PartMaker.tight(pin));
         boolean turns = pin.parts().stream().anyMatch(part -> bodyOf(part) != holder);
-        double diameter = shoulder == null || !turns ? rod(pin.rod()) : shoulder;
-        add(name, RodRun.Kind.PIN, pin.parts(), Places.at(design, works, pin.at(), name), diameter, turns);
+        Point at = Places.at(design, works, pin.at(), name);
+        boolean sleeved = shoulder != null && turns;
+        add(name, RodRun.Kind.PIN, pin.parts(), at, rod(pin.rod()), turns && !sleeved);
+        if (shoulder != null && sleeved) {
+            // The sleeve is as long as what turns on it, and no longer.
+            List<String> runners =
+                    pin.parts().stream().filter(part -> bodyOf(part) != holder).toList();
+            add(name, RodRun.Kind.SHOULDER, runners, at, shoulder, true);
+        }
     }
 
     private void pegs(Works works) {

@@ -28,6 +28,9 @@ final class Teeth {
     /** @param turned direction of the middle of the first tooth, rad */
     record Placed(GearEntry entry, Point centre, InvoluteGear gear, double turned, double play) {}
 
+    /** Finest teeth, mm of module: as a rack's. */
+    private static final double FINEST = 0.3;
+
     /** Play between teeth, in modules: common practice, no source. */
     private static final double MOST_PLAY = 0.25;
 
@@ -83,6 +86,7 @@ final class Teeth {
         Double written = mesh.play();
         double pressure = Math.toRadians(angle == null ? USUAL_ANGLE : angle);
         double play = written == null ? USUAL_PLAY : written;
+        requireApart(first, second, centreA.distance(centreB), module);
         requirePlay(first, second, play, module);
         Point line = centreB.minus(centreA);
         double direction = Math.atan2(line.y(), line.x());
@@ -100,6 +104,7 @@ final class Teeth {
                     module,
                     before.gear().module()));
         }
+        requireOne(first, second, before, pressure);
         double ratio = (double) a.teeth() / b.teeth();
         double turned;
         if (isInside(a) || isInside(b)) {
@@ -109,7 +114,39 @@ final class Teeth {
         } else {
             turned = direction + Math.PI + Math.PI / b.teeth() - (before.turned() - direction) * ratio;
         }
-        placed.putIfAbsent(second, made(b, centreB, module, pressure, turned, play));
+        Placed mate = placed.putIfAbsent(second, made(b, centreB, module, pressure, turned, play));
+        if (mate != null) {
+            requireOne(first, second, mate, pressure);
+        }
+    }
+
+    /** Finer teeth than a laser leaves are no teeth: their centres are what is wrong, not the play that is left. */
+    private static void requireApart(String first, String second, double apart, double module) {
+        if (!(module >= FINEST)) {
+            throw new PartException(String.format(
+                    Locale.ROOT,
+                    "gears %s and %s: their centres are %.2f mm apart, which asks for teeth of module %.3f mm; expected"
+                            + " %.1f mm or more, since finer teeth burn away: move one of the centres, or take other"
+                            + " numbers of teeth",
+                    first,
+                    second,
+                    apart,
+                    module,
+                    FINEST));
+        }
+    }
+
+    private static void requireOne(String first, String second, Placed before, double pressure) {
+        if (Math.abs(before.gear().pressureAngle() - pressure) > SAME) {
+            throw new PartException(String.format(
+                    Locale.ROOT,
+                    "%s and %s: teeth of %.1f° do not run in teeth of %.1f°; write one pressure-angle for all that run"
+                            + " together",
+                    first,
+                    second,
+                    Math.toDegrees(pressure),
+                    Math.toDegrees(before.gear().pressureAngle())));
+        }
     }
 
     private static void requirePlay(String first, String second, double play, double module) {
@@ -129,6 +166,20 @@ final class Teeth {
     private void place(RackEntry rack) {
         Double angle = rack.pressureAngle();
         GearEntry gear = Named.in(entries, rack.gear());
+        Placed before = placed.get(rack.gear());
+        if (before != null) {
+            requireOne(rack.part(), rack.gear(), before, Math.toRadians(angle == null ? USUAL_ANGLE : angle));
+            if (Math.abs(before.gear().module() / rack.module() - 1) > SAME) {
+                throw new PartException(String.format(
+                        Locale.ROOT,
+                        "rack %s: read a module of %.3f mm, but %s has teeth of %.3f mm from another mesh; write that"
+                                + " module, or move the mesh's centres",
+                        rack.part(),
+                        rack.module(),
+                        rack.gear(),
+                        before.gear().module()));
+            }
+        }
         placed.putIfAbsent(
                 rack.gear(),
                 made(

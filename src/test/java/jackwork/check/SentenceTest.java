@@ -19,7 +19,7 @@ class SentenceTest {
         assertThat(mm(12.3456).words()).isEqualTo("12.3 mm");
         assertThat(mm(-1.23456).words()).isEqualTo("-1.23 mm");
         assertThat(mm(-0.0001).words()).isEqualTo("0.000 mm");
-        assertThat(newtons(Double.NaN).words()).isEqualTo("not computed N");
+        assertThat(newtons(Double.NaN).words()).isEqualTo("a force that is not computed");
         assertThat(degrees(30).words()).isEqualTo("30.0°");
         assertThat(Measure.of(0.25, "1").words()).isEqualTo("0.250");
         assertThat(mm(7.125).to(1).words()).isEqualTo("7.1 mm");
@@ -33,7 +33,7 @@ class SentenceTest {
         assertThat(mm(12.749).inches()).isEqualTo("0.502 in"); // 12.7 mm, as it is said, would be 0.5 in
         assertThat(mm(254).inches()).isEqualTo("10 in");
         assertThat(mm(0.012).inches()).isEqualTo("0.0005 in"); // not nothing
-        assertThat(mm(Double.NaN).inches()).isEqualTo("not computed mm");
+        assertThat(mm(Double.NaN).inches()).isEqualTo("a length that is not computed");
         assertThat(newtons(2).inches()).isEqualTo("2.00 N");
         assertThat(mm(25.4).bare().inches()).isEqualTo("1");
     }

@@ -12,6 +12,11 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Random;
+import java.util.function.UnaryOperator;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -56,5 +61,48 @@ class CaseOpensTest {
         assertThat(findings)
                 .allSatisfy(
                         finding -> assertThat(finding.remedy().isEmpty()).isEqualTo(finding.status() == Status.PASS));
+    }
+
+    /** The floor is at −14 mm; a finger draws a coin up by 20. The cash room goes from 9.6 to 149.6 mm. */
+    @Test
+    void theDoorOpensOnTheMoney() throws IOException {
+        Random random = new Random(54);
+        for (int i = 0; i < 12; i++) {
+            double x = 12 + 60 * random.nextDouble();
+            double y = (i % 2 == 0 ? 6.5 : -7.5) + 13 * random.nextDouble();
+            Finding money = money(text -> text, x, y);
+            assertThat(money.status()).as("door at %s, %s", x, y).isEqualTo(y > 6 ? Status.DOUBTFUL : Status.PASS);
+            if (y > 6) {
+                assertThat(money.why().toString()).contains("above the floor");
+            }
+            double right = 10 + 20 * random.nextDouble();
+            Finding beside = money(
+                    text -> text.replace("to-left: 35, to-right: 105", "to-left: 35, to-right: " + right), 75, -3);
+            assertThat(beside.status()).as("room to %s", right).isEqualTo(Status.DOUBTFUL);
+            assertThat(beside.why().toString()).contains("cash room");
+        }
+    }
+
+    @Test
+    void whatHoldsTheWorksIsCounted() throws IOException {
+        assertThat(jam("  screws: [[5, 84]]\n")).startsWith("one screw holds the works");
+        assertThat(jam("")).startsWith("no screw holds the works");
+    }
+
+    private static Finding money(UnaryOperator<String> change, double x, double y) throws IOException {
+        return ask(text -> change.apply(text)
+                        .replace("at: [40, -3]", String.format(Locale.ROOT, "at: [%.3f, %.3f]", x, y)))
+                .get(0);
+    }
+
+    private static String jam(String screws) throws IOException {
+        return ask(text -> text.replace(SCREWS, screws)).get(1).why().toString();
+    }
+
+    private static List<Finding> ask(UnaryOperator<String> change) throws IOException {
+        Path demo = Path.of("demo").toAbsolutePath();
+        Path box = demo.resolve("boxes/marsh-box/box.yaml");
+        Design design = DesignReader.read(demo.resolve("heron"), Map.of(box, change.apply(Files.readString(box))));
+        return CaseOpens.ask(design, Subject.asNumbered(design));
     }
 }
