@@ -60,7 +60,7 @@ final class SpringsAct implements Question {
                                 mm(spring.free()),
                                 mm(longest))
                         : say(
-                                "{} bears at most {}, at stroke {}",
+                                "{} bears at most {}, at {}",
                                 spring.name(),
                                 newtons(most),
                                 Measure.stroke(run.stroke(at))),
