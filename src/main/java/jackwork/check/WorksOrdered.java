@@ -162,7 +162,7 @@ final class WorksOrdered implements Question {
                 early
                         ? say("catch.tooth lies {} past catch.strut: pressed, it moves away from it", mm(-meets * way))
                         : say(
-                                "catch.tooth meets catch.strut only at stroke {}: until then the figure plays without a"
+                                "catch.tooth meets catch.strut only at {}: until then the figure plays without a"
                                         + " coin",
                                 Measure.stroke(meets)),
                 early
