@@ -100,8 +100,9 @@ class EveryNumberTest {
         for (Trial trial : trials) {
             String base = json(shown.get(0).show()).path("version").asString();
             HttpResponse<String> answer = changing.change(base, trial);
-            assertThat(answer.statusCode()).as(trial + ": " + answer.body()).isIn(200, 422);
-            if (answer.statusCode() == 422) {
+            // 503: it took longer than anybody waits, as a ratchet of 200 teeth may.
+            assertThat(answer.statusCode()).as(trial + ": " + answer.body()).isIn(200, 422, 503);
+            if (answer.statusCode() != 200) {
                 refused++;
                 assertThat(files(hut)).as(trial.toString()).isEqualTo(before);
                 if (trial.beyond()) {
