@@ -10,6 +10,8 @@ public final class Questions {
 
     private static final List<Question> ALL = List.of(
             new UnusualNumbers(),
+            new FrictionUsed(),
+            new CoinMoney(),
             new StaysTogether(),
             new FullStroke(),
             new LocksByFriction(),

@@ -48,6 +48,7 @@ public enum Topic {
     WHEELS_CENTRED,
     WORKS_MARKED,
     // The coin works.
+    COIN_MONEY,
     COIN_FITS_SLOT,
     COIN_LEANS,
     COIN_LANDS,

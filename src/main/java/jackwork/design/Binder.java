@@ -326,6 +326,11 @@ final class Binder {
             fault(node, "value " + value + " must lie between low " + low + " and high " + high);
             return null;
         }
+        Spread spread = Spread.of(word, (Double) value);
+        if (!spread.holds((Double) low, (Double) high)) {
+            fault(node, spread.refusal((Double) value, (Double) low, (Double) high, word.unit()));
+            return null;
+        }
         String source = entries.get("source") instanceof ScalarNode text ? text.getValue() : "";
         return new Uncertain((Double) value, (Double) low, (Double) high, word.unit(), basis, source);
     }
