@@ -31,6 +31,7 @@ public final class Questions {
             new RodsPass(),
             new HolesInWood(),
             new PartsShare(),
+            new HangsTogether(),
             new LayersFilled(),
             new JointsAct(),
             new WheelsCentred(),

@@ -32,6 +32,7 @@ public enum Topic {
     // Rods, holes and weights in the wood.
     ENDS_HELD,
     GESTURE_MARKED,
+    HANGS_TOGETHER,
     HOLES_IN_WOOD,
     JOINTS_ACT,
     KICKER_IN_GAP,
