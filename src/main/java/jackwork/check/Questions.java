@@ -22,6 +22,7 @@ public final class Questions {
             new ArmPlay(),
             new StringsPull(),
             new ClothSpans(),
+            new ClothCut(),
             new RiderStays(),
             new PartsClash(),
             new PinsBear(),

@@ -22,6 +22,7 @@ public enum Topic {
     STRING_OVERPULLED,
     STRING_PULLS,
     CLOTH_SPANS,
+    CLOTH_CUT,
     RIDER_STAYS,
     PARTS_CLASH,
     PINS_BEAR,
