@@ -218,7 +218,10 @@ final class Binder {
         if (word.isMap()) {
             return Map.of();
         }
-        if (!word.optional()) {
+        if (!word.optional() && child != null) {
+            // Told where the nothing stands: a design's change may have put it into another file.
+            fault(child, "read nothing for \"" + word.key() + "\", which cannot be left out; write what it is to be");
+        } else if (!word.optional()) {
             fault(node, "the key \"" + word.key() + "\" is missing here");
         }
         return null;
