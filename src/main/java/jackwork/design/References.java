@@ -46,6 +46,16 @@ final class References {
         this.figureDrawing = figureDrawing;
     }
 
+    /** Names and points alone: what can be told of files that are wrong in something else. */
+    void checkNames(DesignFile design, YamlFile designYaml) {
+        KnownNames.ofBox(workshop, box, boxDrawing).check(box, boxYaml);
+        checkPlaces(box, boxDrawing, boxYaml);
+        KnownNames ofFigure = KnownNames.ofFigure(workshop, box, figure, figureDrawing);
+        ofFigure.check(figure, figureYaml);
+        checkPlaces(figure, figureDrawing, figureYaml);
+        ofFigure.check(design, designYaml);
+    }
+
     void check() {
         checkShared("part", figure.works().parts(), box.works().parts());
         checkShared("pin", figure.works().pins(), box.works().pins());

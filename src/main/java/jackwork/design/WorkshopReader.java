@@ -37,10 +37,17 @@ public final class WorkshopReader {
     }
 
     private static WorkshopFile bound(YamlFile file, List<Problem> problems) {
-        WorkshopFile workshop = new Binder(file).bind(WorkshopFile.class);
-        YamlFile.requireNone(problems);
+        Binder binder = new Binder(file);
+        WorkshopFile workshop = binder.bind(WorkshopFile.class);
         if (workshop == null) {
+            YamlFile.requireNone(problems);
             throw DesignException.of(FILE, "could not be read");
+        }
+        if (!problems.isEmpty()) {
+            if (binder.namesAreWhole()) {
+                checkNames(workshop, file);
+            }
+            throw new DesignException(problems);
         }
         check(workshop, file);
         YamlFile.requireNone(problems);
@@ -59,7 +66,7 @@ public final class WorkshopReader {
 
     private static void check(WorkshopFile workshop, YamlFile file) {
         DesignReader.checkFormat(workshop.format(), file);
-        KnownNames.ofWorkshop().check(workshop, file);
+        checkNames(workshop, file);
         WorkshopAcross.check(workshop, file);
         PayReferences.check(workshop, file);
         if (!workshop.currency().matches("[A-Z]{3}")) {
@@ -90,6 +97,10 @@ public final class WorkshopReader {
             positive("cords." + name + ".holds", cord.holds().low() > 0, file);
         });
         checkNumbers("printer.bed", workshop.printerOrGuess().bed(), 3, "[width, depth, height]", file);
+    }
+
+    private static void checkNames(WorkshopFile workshop, YamlFile file) {
+        KnownNames.ofWorkshop().check(workshop, file);
         Surfaces.check(workshop, file);
         Goods.check(workshop, file);
     }

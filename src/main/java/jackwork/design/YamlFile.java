@@ -100,6 +100,11 @@ final class YamlFile {
         return name;
     }
 
+    /** How many complaints there are by now, about this and the other files of the design. */
+    int problems() {
+        return problems.size();
+    }
+
     Node root() {
         return root;
     }
