@@ -121,8 +121,8 @@ final class ClothSpans implements Question {
                         span.toPart(),
                         mm(farthest.distance())),
                 say("Give it less, so that it is not caught by what moves: cloths.{}.length.", name),
-                "cloth " + Words.number(span.length()) + " mm; at most " + Words.number(FOLDS) + " times the greatest distance, "
-                        + Words.number(limit) + " mm (common practice, no source)");
+                "cloth " + Words.number(span.length()) + " mm; at most " + Words.number(FOLDS)
+                        + " times the greatest distance, " + Words.number(limit) + " mm (common practice, no source)");
     }
 
     private static Farthest farthest(Subject subject, Artwork.Span span) {

@@ -26,7 +26,11 @@ final class CoinMoney implements Question {
                 findings.add(finding(
                         coin.code(),
                         say("Are coins of two currencies meant?"),
-                        say("coins.{} of design.yaml is {}, and coins.0 is {}", i, coin.code(), coins.get(0).code()),
+                        say(
+                                "coins.{} of design.yaml is {}, and coins.0 is {}",
+                                i,
+                                coin.code(),
+                                coins.get(0).code()),
                         say("Keep the coins of one currency, or look at each finding about both.")));
             }
         }

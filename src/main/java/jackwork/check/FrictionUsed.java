@@ -33,7 +33,9 @@ final class FrictionUsed implements Question {
                 "",
                 Where.nowhere(),
                 say("{} is {}, and nothing in workshop.yaml is of it", path, unused.surface()),
-                say("Name the stock that was measured, one of {}; or take the pair out.", String.join(", ", unused.there())),
+                say(
+                        "Name the stock that was measured, one of {}; or take the pair out.",
+                        String.join(", ", unused.there())),
                 "");
     }
 }

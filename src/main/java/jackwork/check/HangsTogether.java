@@ -161,8 +161,7 @@ final class HangsTogether implements Question {
     }
 
     private static boolean edgesMeet(Outline a, Outline b) {
-        return a.overlaps(b)
-                || (a.distance(b) <= MEETS && a.offset(2 * MEETS).sharedArea(b) >= MEETS * LEAST_EDGE);
+        return a.overlaps(b) || (a.distance(b) <= MEETS && a.offset(2 * MEETS).sharedArea(b) >= MEETS * LEAST_EDGE);
     }
 
     private static boolean grips(RodRun rod, Part part) {

@@ -39,10 +39,14 @@ public final class Surfaces {
         Set<String> there = new LinkedHashSet<>(List.of(COIN, PRINTED, STEEL));
         workshop.sheets()
                 .values()
-                .forEach(sheet -> Sheets.catalogue().find(sheet.kind()).map(SheetKind::surface).ifPresent(there::add));
+                .forEach(sheet -> Sheets.catalogue()
+                        .find(sheet.kind())
+                        .map(SheetKind::surface)
+                        .ifPresent(there::add));
         workshop.rods()
                 .values()
-                .forEach(rod -> Rods.catalogue().find(rod.kind()).map(RodKind::surface).ifPresent(there::add));
+                .forEach(rod ->
+                        Rods.catalogue().find(rod.kind()).map(RodKind::surface).ifPresent(there::add));
         if (!workshop.cords().isEmpty()) {
             there.add(CORD);
         }
@@ -85,11 +89,7 @@ public final class Surfaces {
             }
             for (int j = 0; j < 2; j++) {
                 References.known(
-                        path + "." + j,
-                        between.get(j),
-                        known(),
-                        "a surface that stock, coins or cords have",
-                        file);
+                        path + "." + j, between.get(j), known(), "a surface that stock, coins or cords have", file);
             }
             // In either order it is the same pair.
             Set<String> pair = new LinkedHashSet<>(between);

@@ -12,7 +12,8 @@ import org.jspecify.annotations.Nullable;
  * @param field what it usually is, and what it may be
  * @param wide its interval, when it is that which is unusual; else null
  */
-public record Unusual(String path, double value, Field field, @Nullable Wide wide) {
+public record Unusual(
+        String path, double value, Field field, @Nullable Wide wide) {
 
     /**
      * An interval wider than usual, all in the number's unit.

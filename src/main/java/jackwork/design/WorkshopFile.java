@@ -48,7 +48,14 @@ public record WorkshopFile(
 
         @About("Minutes for one of an operation; guessed where left out.")
         @Names(NameKind.OPERATION)
-        @Quantity(unit = "min", least = 0, most = 10000, usualTo = 1000, usualSpread = 4, mostSpread = 12, why = "a working week has some 2,400")
+        @Quantity(
+                unit = "min",
+                least = 0,
+                most = 10000,
+                usualTo = 1000,
+                usualSpread = 4,
+                mostSpread = 12,
+                why = "a working week has some 2,400")
         Map<String, Uncertain> times,
 
         @About("What it costs and what it brings.") @Nullable

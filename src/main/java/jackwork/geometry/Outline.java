@@ -217,7 +217,9 @@ public final class Outline {
     /** This region less a round hole, its rim flattened within {@code tolerance} mm. */
     public Outline without(Circle hole, double tolerance) {
         Geometry rest = Overlay.less(polygon, FACTORY.createPolygon(ring(circlePoints(hole, tolerance))));
-        return only(rest, String.format(
+        return only(
+                rest,
+                String.format(
                         java.util.Locale.ROOT,
                         "a hole of %.2f mm at (%.2f, %.2f) mm",
                         2 * hole.radius(),

@@ -88,11 +88,7 @@ final class CaseBars {
                 null,
                 "mm",
                 new Where(fault.panel(), null, null),
-                say(
-                        "{}: {}: {}",
-                        CaseMaker.file(design),
-                        String.join(", ", fault.keys()),
-                        fault.reason()),
+                say("{}: {}: {}", CaseMaker.file(design), String.join(", ", fault.keys()), fault.reason()),
                 REMEDY,
                 "");
     }

@@ -267,18 +267,31 @@ final class CaseMaker {
         Layers layers = Layers.of(assembly.parts());
         double middle = (layers.back(works.layer()) + layers.front(works.layer())) / 2;
         String through = "openings for what goes through it when the lever is pressed";
-        cutting(through, List.of("floor", "height", "depth"), () -> cutAll(lid, around(Sweep.through(
-                subject, false, y1, y1 + t, CLEAR, x0 - t - OVERHANG, x1 + t + OVERHANG), false)));
+        cutting(
+                through,
+                List.of("floor", "height", "depth"),
+                () -> cutAll(
+                        lid,
+                        around(
+                                Sweep.through(subject, false, y1, y1 + t, CLEAR, x0 - t - OVERHANG, x1 + t + OVERHANG),
+                                false)));
         // Never one with its neighbours: a coin must find no other way in.
-        cutting("the coin's slot", List.of("left", "width", "depth"), () -> lid.cut(Outline.rectangle(
-                works.slotAt().x() - works.slotLength() / 2,
-                middle - works.slotWidth() / 2,
-                works.slotAt().x() + works.slotLength() / 2,
-                middle + works.slotWidth() / 2)));
-        cutting(through, List.of("left"), () -> cutAll(
-                left, around(Sweep.through(subject, true, x0 - t, x0, CLEAR, y0, y1), true)));
-        cutting(through, List.of("left", "width"), () -> cutAll(
-                right, around(Sweep.through(subject, true, x1, x1 + t, CLEAR, y0, y1), true)));
+        cutting(
+                "the coin's slot",
+                List.of("left", "width", "depth"),
+                () -> lid.cut(Outline.rectangle(
+                        works.slotAt().x() - works.slotLength() / 2,
+                        middle - works.slotWidth() / 2,
+                        works.slotAt().x() + works.slotLength() / 2,
+                        middle + works.slotWidth() / 2)));
+        cutting(
+                through,
+                List.of("left"),
+                () -> cutAll(left, around(Sweep.through(subject, true, x0 - t, x0, CLEAR, y0, y1), true)));
+        cutting(
+                through,
+                List.of("left", "width"),
+                () -> cutAll(right, around(Sweep.through(subject, true, x1, x1 + t, CLEAR, y0, y1), true)));
     }
 
     private static List<Outline> around(List<Sweep.Crossing> crossings, boolean upright) {
@@ -310,11 +323,12 @@ final class CaseMaker {
         double above = at.y() + door.height();
         double running = design.workshop().fits().running().value();
         far.cut(Outline.rectangle(at.x(), at.y(), right, above));
-        PanelShape plate =
-                new PanelShape(DOOR, at.x() + running / 2, right - running / 2, at.y() + running / 2, above - running / 2);
+        PanelShape plate = new PanelShape(
+                DOOR, at.x() + running / 2, right - running / 2, at.y() + running / 2, above - running / 2);
         double middle = (at.x() + right) / 2;
         plate.cut(Outline.disc(new Circle(new Point(middle, at.y() + 2 * FINGER_HOLE), FINGER_HOLE), 0.002));
-        PanelShape frame = new PanelShape("case-door-frame", at.x() - FRAME_OUT, right + FRAME_OUT, at.y() - FRAME_OUT, above + FRAME_OUT);
+        PanelShape frame = new PanelShape(
+                "case-door-frame", at.x() - FRAME_OUT, right + FRAME_OUT, at.y() - FRAME_OUT, above + FRAME_OUT);
         frame.cut(Outline.rectangle(at.x() + FRAME_IN, at.y() + FRAME_IN, right - FRAME_IN, above - FRAME_IN));
         if (entry.screwed()) {
             for (double x : new double[] {at.x() - FRAME_OUT / 2, right + FRAME_OUT / 2}) {

@@ -234,8 +234,8 @@ public final class Assembler {
             throw new PartException(
                     design.fileOf(design.box().works()) + ": lever.part",
                     "lever " + bodies.get(lever).name() + " and bucket "
-                    + bodies.get(bucket).name()
-                    + " must each move by itself; take them out of `fixed`, and of one another's glue");
+                            + bodies.get(bucket).name()
+                            + " must each move by itself; take them out of `fixed`, and of one another's glue");
         }
     }
 

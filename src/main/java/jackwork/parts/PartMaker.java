@@ -90,8 +90,8 @@ final class PartMaker {
     private void make(Works works) {
         works.gears().forEach((name, gear) -> {
             String place = place(works, "gears", name);
-            Outline teethOf =
-                    PartException.unless(place, gear.part(), "its teeth", () -> Teeth.outline(place, Named.in(teeth, name)));
+            Outline teethOf = PartException.unless(
+                    place, gear.part(), "its teeth", () -> Teeth.outline(place, Named.in(teeth, name)));
             if (Teeth.isInside(gear)) {
                 slots.computeIfAbsent(gear.part(), k -> new ArrayList<>()).add(new Cut(teethOf, place));
             } else {
@@ -144,7 +144,14 @@ final class PartMaker {
         }
         for (Map.Entry<String, SlideEntry> entry : works.slides().entrySet()) {
             SlideEntry slide = entry.getValue();
-            hole(works, "slides", slide.part(), at(works, slide.peg(), entry.getKey()), slide.rod(), entry.getKey(), true);
+            hole(
+                    works,
+                    "slides",
+                    slide.part(),
+                    at(works, slide.peg(), entry.getKey()),
+                    slide.rod(),
+                    entry.getKey(),
+                    true);
             double width = Named.in(workshop.rods(), slide.rod()).diameter().value()
                     + workshop.fits().running().value();
             Point from = at(works, slide.from(), "");
@@ -188,8 +195,14 @@ final class PartMaker {
     /** Pegs of cams and touches, posts of strings, and the small holes that strings are tied in. */
     private void boreLinks(Works works) {
         works.joints(CamEntry.class)
-                .forEach((name, cam) ->
-                        hole(works, "cams", cam.follower().part(), at(works, cam.follower().at(), ""), cam.rod(), name, true));
+                .forEach((name, cam) -> hole(
+                        works,
+                        "cams",
+                        cam.follower().part(),
+                        at(works, cam.follower().at(), ""),
+                        cam.rod(),
+                        name,
+                        true));
         works.joints(TouchEntry.class).forEach((name, touch) -> {
             String rod = touch.rod();
             if (rod != null) {
@@ -209,7 +222,13 @@ final class PartMaker {
                     double diameter = eyelet == null
                             ? eye
                             : eyelet + workshop.fits().press().value();
-                    bored(works, "strings", guide.part(), new Circle(at(works, guide.at(), ""), diameter / 2), name, eyelet != null);
+                    bored(
+                            works,
+                            "strings",
+                            guide.part(),
+                            new Circle(at(works, guide.at(), ""), diameter / 2),
+                            name,
+                            eyelet != null);
                 } else {
                     hole(works, "strings", guide.part(), at(works, guide.at(), ""), rod, name, true);
                 }
@@ -319,8 +338,7 @@ final class PartMaker {
             outline = PartException.unless(
                     slot.place(), part, "what it cuts out of it", () -> before.without(slot.outline()));
         }
-        for (Map.Entry<String, RackEntry> rack :
-                works.joints(RackEntry.class).entrySet()) {
+        for (Map.Entry<String, RackEntry> rack : works.joints(RackEntry.class).entrySet()) {
             if (rack.getValue().part().equals(part)) {
                 outline = Teeth.rack(
                         place(works, "racks", rack.getKey()),

@@ -83,7 +83,7 @@ final class Teeth {
             throw new PartException(
                     place + ".between",
                     "gears " + first + " and " + second
-                    + ": a ring needs more teeth than the gear that runs inside it");
+                            + ": a ring needs more teeth than the gear that runs inside it");
         }
         double module = 2 * centreA.distance(centreB) / sum;
         Double angle = mesh.pressureAngle();
@@ -93,7 +93,8 @@ final class Teeth {
         if (!(module > 0)) {
             throw new PartException(
                     place + ".between",
-                    "gears " + first + " and " + second + " have one centre; draw them as far apart as their teeth ask");
+                    "gears " + first + " and " + second
+                            + " have one centre; draw them as far apart as their teeth ask");
         }
         requirePlay(place, first, second, play, module);
         Point line = centreB.minus(centreA);
@@ -103,14 +104,16 @@ final class Teeth {
         }
         Placed before = Named.in(placed, first);
         if (Math.abs(before.gear().module() / module - 1) > SAME) {
-            throw new PartException(place + ".between", String.format(
-                    Locale.ROOT,
-                    "gears %s and %s: their distance asks for teeth of module %.3f mm, another mesh for %.3f mm;"
-                            + " move a centre or change a number of teeth",
-                    first,
-                    second,
-                    module,
-                    before.gear().module()));
+            throw new PartException(
+                    place + ".between",
+                    String.format(
+                            Locale.ROOT,
+                            "gears %s and %s: their distance asks for teeth of module %.3f mm, another mesh for %.3f mm;"
+                                    + " move a centre or change a number of teeth",
+                            first,
+                            second,
+                            module,
+                            before.gear().module()));
         }
         double ratio = (double) a.teeth() / b.teeth();
         double turned;
@@ -126,15 +129,17 @@ final class Teeth {
 
     private static void requirePlay(String place, String first, String second, double play, double module) {
         if (!(play >= 0 && play <= MOST_PLAY * module)) {
-            throw new PartException(place + ".play", String.format(
-                    java.util.Locale.ROOT,
-                    "gears %s and %s: a play of %.2f mm between teeth of module %.2f mm; expected 0 to a quarter of the"
-                            + " module, %.2f mm: less than none jams, more leaves no teeth",
-                    first,
-                    second,
-                    play,
-                    module,
-                    MOST_PLAY * module));
+            throw new PartException(
+                    place + ".play",
+                    String.format(
+                            java.util.Locale.ROOT,
+                            "gears %s and %s: a play of %.2f mm between teeth of module %.2f mm; expected 0 to a quarter of the"
+                                    + " module, %.2f mm: less than none jams, more leaves no teeth",
+                            first,
+                            second,
+                            play,
+                            module,
+                            MOST_PLAY * module));
         }
     }
 

@@ -63,8 +63,14 @@ class HangsTogetherTest {
     /** Fills the piece from its first cube on, and looks whether all of it is filled. */
     private static boolean isOne(List<Part> parts) {
         List<boolean[][]> cubes = new ArrayList<>();
-        double minX = parts.stream().mapToDouble(part -> part.drawn().bounds().minX()).min().orElseThrow();
-        double minY = parts.stream().mapToDouble(part -> part.drawn().bounds().minY()).min().orElseThrow();
+        double minX = parts.stream()
+                .mapToDouble(part -> part.drawn().bounds().minX())
+                .min()
+                .orElseThrow();
+        double minY = parts.stream()
+                .mapToDouble(part -> part.drawn().bounds().minY())
+                .min()
+                .orElseThrow();
         for (Part part : parts) {
             Outline outline = part.outline();
             boolean[][] of = new boolean[400][400];
@@ -112,7 +118,9 @@ class HangsTogetherTest {
             for (int y = 1; y < 399; y++) {
                 if (cubes.get(a)[x][y]) {
                     boolean on = cubes.get(b)[x][y];
-                    boolean beside = cubes.get(b)[x - 1][y] || cubes.get(b)[x + 1][y] || cubes.get(b)[x][y - 1]
+                    boolean beside = cubes.get(b)[x - 1][y]
+                            || cubes.get(b)[x + 1][y]
+                            || cubes.get(b)[x][y - 1]
                             || cubes.get(b)[x][y + 1];
                     shared += on || (apart == 0 && beside) ? 1 : 0;
                 }

@@ -47,7 +47,14 @@ class MoneyNonsenseTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"acrylic, DOUBTFUL", "brass, DOUBTFUL", "card, DOUBTFUL", "bamboo, PASSES", "steel, PASSES", "coin, PASSES"})
+    @CsvSource({
+        "acrylic, DOUBTFUL",
+        "brass, DOUBTFUL",
+        "card, DOUBTFUL",
+        "bamboo, PASSES",
+        "steel, PASSES",
+        "coin, PASSES"
+    })
     void frictionIsOfWhatTheWorkshopHas(String surface, Verdict verdict) throws IOException {
         assertThat(Nonsense.ask(
                         new FrictionUsed(),

@@ -71,9 +71,13 @@ class PlacedRefusalsTest {
                 String path;
                 String value;
                 if (random.nextBoolean()) {
-                    var spot = adjustable.points().get(random.nextInt(adjustable.points().size()));
+                    var spot = adjustable
+                            .points()
+                            .get(random.nextInt(adjustable.points().size()));
                     path = spot.paths().get(random.nextInt(spot.paths().size()));
-                    var other = adjustable.points().get(random.nextInt(adjustable.points().size()));
+                    var other = adjustable
+                            .points()
+                            .get(random.nextInt(adjustable.points().size()));
                     value = random.nextBoolean()
                             ? Adjustable.words(design, path, other.at())
                             : String.format(
@@ -82,12 +86,16 @@ class PlacedRefusalsTest {
                                     300 * random.nextGaussian(),
                                     300 * random.nextGaussian());
                 } else {
-                    var number = adjustable.numbers().get(random.nextInt(adjustable.numbers().size()));
+                    var number = adjustable
+                            .numbers()
+                            .get(random.nextInt(adjustable.numbers().size()));
                     path = number.path();
                     double least = Math.max(-500, number.field().least());
                     double most = Math.min(500, number.field().most());
                     double drawn = random.nextInt(4) == 0 ? most : least + (most - least) * random.nextDouble();
-                    value = number.whole() ? String.valueOf(Math.round(drawn)) : String.format(Locale.ROOT, "%.3f", drawn);
+                    value = number.whole()
+                            ? String.valueOf(Math.round(drawn))
+                            : String.format(Locale.ROOT, "%.3f", drawn);
                 }
                 texts.computeIfPresent(files.design(), (file, text) -> DesignEdit.with(text, path, value));
                 changes.add(path + ": " + value);
@@ -161,9 +169,13 @@ class PlacedRefusalsTest {
     @Test
     void whatIsNoYamlSaysWhatToDo() {
         Path figure = DEMO.resolve("heron/figure.yaml");
-        for (String broken : List.of("parts: {a: [1, 2}\n", "a: b: c\n", "\tparts: 1\n", "name: \"open\nparts: {}\n", "a: @x\n")) {
+        for (String broken :
+                List.of("parts: {a: [1, 2}\n", "a: b: c\n", "\tparts: 1\n", "name: \"open\nparts: {}\n", "a: @x\n")) {
             String told = refusal(DEMO.resolve("heron"), Map.of(figure, broken)).orElse("");
-            assertThat(told).as(broken).containsPattern("^figure\\.yaml:\\d+:\\d+: not YAML: ").contains("expected `key: value`");
+            assertThat(told)
+                    .as(broken)
+                    .containsPattern("^figure\\.yaml:\\d+:\\d+: not YAML: ")
+                    .contains("expected `key: value`");
         }
     }
 }

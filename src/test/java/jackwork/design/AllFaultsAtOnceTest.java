@@ -56,8 +56,7 @@ class AllFaultsAtOnceTest {
         }
     }
 
-    private static String spoil(
-            String text, Pattern what, int times, Random random, List<String> lost, String ending) {
+    private static String spoil(String text, Pattern what, int times, Random random, List<String> lost, String ending) {
         String spoiled = text;
         for (int i = 0; i < times; i++) {
             List<Integer> places = new ArrayList<>();
@@ -97,7 +96,8 @@ class AllFaultsAtOnceTest {
     @Test
     void nothingIsSaidToBeUnknownThatOnlyCouldNotBeRead() throws IOException {
         Path path = DEMO.resolve("lamplighter/figure.yaml");
-        String text = Files.readString(path).replace("hinge:    {parts: [stand, door], rod: bamboo-3}", "hinge: {rod: bamboo-3, parts: 3}");
+        String text = Files.readString(path)
+                .replace("hinge:    {parts: [stand, door], rod: bamboo-3}", "hinge: {rod: bamboo-3, parts: 3}");
         assertThat(problems("lamplighter", Map.of(path, text)).stream().map(Problem::message))
                 .noneMatch(message -> message.contains("expected a pin"));
     }

@@ -88,12 +88,15 @@ class WorkshopNonsenseTest {
                     text = WorkshopSplice.value(TEXT, path, written);
                 } catch (DesignException e) {
                     assertThat(width).as(path + " " + written).isGreaterThan(0.99 * spread.most());
-                    assertThat(e.getMessage()).containsPattern("workshop\\.yaml:\\d+:\\d+: ").contains("interval from");
+                    assertThat(e.getMessage())
+                            .containsPattern("workshop\\.yaml:\\d+:\\d+: ")
+                            .contains("interval from");
                     refused++;
                     continue;
                 }
                 assertThat(width).as(path + " " + written).isLessThan(1.01 * spread.most());
-                boolean unusual = unusual(text).stream().anyMatch(one -> one.path().endsWith(path));
+                boolean unusual =
+                        unusual(text).stream().anyMatch(one -> one.path().endsWith(path));
                 assertThat(unusual).as(path + " " + written).isEqualTo(width > spread.usual());
                 told += unusual ? 1 : 0;
                 fine += unusual ? 0 : 1;
@@ -142,8 +145,8 @@ class WorkshopNonsenseTest {
     @ValueSource(strings = {"gold", "birch3", "screw-m3", "screw-m7x12", "weight of gold", "sheet", "nut-m7"})
     void onlyWhatIsBoughtIsOnTheShelf(String name) {
         assertThat(complaint(with("finger:", "have: {" + name + ": 3}\nfinger:")))
-                .hasValueSatisfying(told -> assertThat(told)
-                        .containsPattern("workshop\\.yaml:\\d+:\\d+: read \"" + name + "\""));
+                .hasValueSatisfying(
+                        told -> assertThat(told).containsPattern("workshop\\.yaml:\\d+:\\d+: read \"" + name + "\""));
     }
 
     @ParameterizedTest
@@ -157,14 +160,30 @@ class WorkshopNonsenseTest {
     @Test
     void whatAShoppingListNamesIsOnTheShelf() {
         String[] names = {
-            "birch-3", "bamboo-3", "thread", "nut-m6", "screw-m3x12", "screw-m3x36", "washer-m3", "filament", "wood glue",
-            "weight of 28.0 g", "paper", "paint", "cloth", "carton"
+            "birch-3",
+            "bamboo-3",
+            "thread",
+            "nut-m6",
+            "screw-m3x12",
+            "screw-m3x36",
+            "washer-m3",
+            "filament",
+            "wood glue",
+            "weight of 28.0 g",
+            "paper",
+            "paint",
+            "cloth",
+            "carton"
         };
         for (String name : names) {
-            assertThat(complaint(with("finger:", "have: {" + name + ": 3}\nfinger:"))).as(name).isEmpty();
+            assertThat(complaint(with("finger:", "have: {" + name + ": 3}\nfinger:")))
+                    .as(name)
+                    .isEmpty();
         }
         for (String kind : List.of("sheet", "rod", "glue", "weight", "fastener", "cord")) {
-            assertThat(complaint(with("bamboo-3: {price: 2.90", kind + ": {price: 2.90"))).as(kind).isEmpty();
+            assertThat(complaint(with("bamboo-3: {price: 2.90", kind + ": {price: 2.90")))
+                    .as(kind)
+                    .isEmpty();
         }
     }
 

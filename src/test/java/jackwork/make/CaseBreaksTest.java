@@ -47,7 +47,10 @@ class CaseBreaksTest {
         Subject subject = Subject.of(design);
         Finding broken = bars(MakeQuestions.ask(design, subject));
         assertThat(broken.status()).isEqualTo(Status.FAIL);
-        assertThat(broken.why().toString()).contains("box.yaml: ").contains("case." + key).contains(panel);
+        assertThat(broken.why().toString())
+                .contains("box.yaml: ")
+                .contains("case." + key)
+                .contains(panel);
         // What else there is to say does not wait for it.
         assertThat(Questions.ask(subject)).hasSizeGreaterThan(40);
         Assertions.assertThatThrownBy(() -> Makings.of(design))
@@ -61,7 +64,9 @@ class CaseBreaksTest {
     @CsvSource({"depth, 30", "depth, 20", "width, 30"})
     void aNarrowWallHasItsFeetAllAlong(String key, String value) throws IOException {
         Design design = heron("box.case." + key + ": " + value);
-        assertThat(bars(MakeQuestions.ask(design, Subject.asNumbered(design))).why().toString())
+        assertThat(bars(MakeQuestions.ask(design, Subject.asNumbered(design)))
+                        .why()
+                        .toString())
                 .doesNotContain("feet");
     }
 
