@@ -29,7 +29,11 @@ public final class Goods {
         return String.format(Locale.ROOT, "screw-m3x%.0f", length);
     }
 
-    /** A weight that is no fastener. @param mass g */
+    /**
+     * A weight that is no fastener.
+     *
+     * @param mass g
+     */
     public static String weight(double mass) {
         return String.format(Locale.ROOT, "weight of %.1f g", mass);
     }
