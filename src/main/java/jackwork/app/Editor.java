@@ -161,7 +161,7 @@ public final class Editor {
             return viewJson(id);
         }
         Shown next = trials.of(id, changed);
-        Trials.Tried others = trials.others(id, changed);
+        Trials.Tried others = trials.othersAsGood(id, changed);
         write(id, files, base, others, history -> {
             requireUnchanged(old);
             history.see(before);

@@ -4,6 +4,7 @@ import jackwork.design.Design;
 import jackwork.design.DesignException;
 import jackwork.design.DesignFiles;
 import jackwork.design.DesignReader;
+import jackwork.design.WorkshopReader;
 import jackwork.make.MakeException;
 import jackwork.motion.MechanismException;
 import jackwork.parts.PartException;
@@ -11,13 +12,21 @@ import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.concurrent.CancellationException;
-import java.util.function.BiConsumer;
 import java.util.stream.Collectors;
 
 /** Tries whole what would become of designs, before anything is saved: what is saved can be shown. */
 final class Trials {
 
+    /** How it is told that a change was not made for the sake of another design. */
+    private static final String LEFT = "left as it was: ";
+
     private final Workbench workbench;
+
+    /** Whether another design, as it is now, stands other texts. */
+    private interface Trial {
+
+        void of(String id, Design now, Map<Path, String> changed);
+    }
 
     Trials(Workbench workbench) {
         this.workbench = workbench;
@@ -42,16 +51,41 @@ final class Trials {
      * @throws DesignException when one could not be shown any more
      */
     Tried others(String but, Map<Path, String> changed) {
-        return others(but, changed, this::of);
+        return others(but, changed, (id, now, texts) -> of(id, texts));
+    }
+
+    /**
+     * The same where somebody decided on the change for one design alone: none of the others may fail from then on that
+     * did not before.
+     *
+     * @throws DesignException when one could not be shown any more, or would fail
+     */
+    Tried othersAsGood(String but, Map<Path, String> changed) {
+        return others(but, changed, (id, now, texts) -> {
+            Shown next = of(id, texts);
+            if (next.check().fails()
+                    && !workbench
+                            .shown(id, now, DesignFiles.of(now).version())
+                            .check()
+                            .fails()) {
+                throw DesignException.of(
+                        names(changed),
+                        LEFT + workbench.name(id) + " does not fail now and would then, since \""
+                                + next.check().findings().get(0).question() + "\" is answered: "
+                                + next.check().findings().get(0).why() + ". " + remedy(id, changed));
+            }
+        });
     }
 
     /** The same where nothing changes that designs are worked out with: they need only be read. */
     Tried othersRead(Map<Path, String> changed) {
         return others(
-                "", changed, (id, texts) -> DesignReader.read(workbench.folder().resolve(id), texts));
+                "",
+                changed,
+                (id, now, texts) -> DesignReader.read(workbench.folder().resolve(id), texts));
     }
 
-    private Tried others(String but, Map<Path, String> changed, BiConsumer<String, Map<Path, String>> trial) {
+    private Tried others(String but, Map<Path, String> changed, Trial trial) {
         Map<String, String> versions = new LinkedHashMap<>();
         for (String id : workbench.ids()) {
             if (id.equals(but)) {
@@ -72,10 +106,9 @@ final class Trials {
         return new Tried(workbench, versions);
     }
 
-    private void requireShown(
-            String id, Design now, Map<Path, String> changed, BiConsumer<String, Map<Path, String>> trial) {
+    private void requireShown(String id, Design now, Map<Path, String> changed, Trial trial) {
         try {
-            trial.accept(id, changed);
+            trial.of(id, now, changed);
         } catch (TooLongException | CancellationException e) {
             throw e;
         } catch (RuntimeException e) {
@@ -84,12 +117,30 @@ final class Trials {
             } else if (!isMakers(e)) {
                 throw e;
             }
-            String about = changed.keySet().stream()
-                    .map(path -> String.valueOf(path.getFileName()))
-                    .collect(Collectors.joining(", "));
+            if (e instanceof DesignException told
+                    && String.valueOf(told.getMessage()).contains(LEFT)) {
+                throw e;
+            }
             throw DesignException.of(
-                    about, "left as it was: " + workbench.name(id) + " could not be shown any more. " + e.getMessage());
+                    names(changed),
+                    LEFT + workbench.name(id) + " could not be shown any more. " + e.getMessage() + ". "
+                            + remedy(id, changed));
         }
+    }
+
+    private static String names(Map<Path, String> changed) {
+        return changed.keySet().stream()
+                .map(path -> String.valueOf(path.getFileName()))
+                .collect(Collectors.joining(", "));
+    }
+
+    /** What is written into a file that others stand on holds for them as well; the workshop is always everybody's. */
+    private String remedy(String id, Map<Path, String> changed) {
+        if (changed.keySet().stream().anyMatch(path -> path.endsWith(WorkshopReader.FILE))) {
+            return "The workshop's numbers hold for every design";
+        }
+        return workbench.name(id) + " stands on the same file. Give this design a copy of " + names(changed)
+                + " and name the copy in its design.yaml, or write the change by hand into each design that stands on it";
     }
 
     private boolean isShown(String id, Design now) {

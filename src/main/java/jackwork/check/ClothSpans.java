@@ -17,6 +17,14 @@ final class ClothSpans implements Question {
     /** Shorter by this is as long, mm: cloth gives more. */
     private static final double GIVES = 0.01;
 
+    /** Two places that never come further apart are one, mm: a stitch. */
+    private static final double STITCH = 1;
+    /** Cloth hangs in folds when it is longer than its way by more, as a share of that: common practice, no source. */
+    private static final double FOLDS = 3;
+
+    /** Longer by more it lies in a heap, caught by whatever moves. */
+    private static final double HEAP = 6;
+
     /** The greatest distance and when. */
     private record Farthest(double distance, double stroke) {}
 
@@ -39,6 +47,12 @@ final class ClothSpans implements Question {
 
     private static Finding find(Subject subject, String name, Artwork.Span span) {
         Farthest farthest = farthest(subject, span);
+        if (farthest.distance() < STITCH) {
+            return inOnePlace(name, span, farthest);
+        }
+        if (span.length() > FOLDS * farthest.distance()) {
+            return tooLong(name, span, farthest);
+        }
         double margin = span.length() - farthest.distance();
         boolean reaches = margin >= -GIVES;
         return new Finding(
@@ -64,6 +78,51 @@ final class ClothSpans implements Question {
                         : say("Give {} at least {} more, or fix it nearer the joint between them.", name, mm(-margin)),
                 "greatest distance between the two places = " + Words.number(farthest.distance()) + " mm at "
                         + Words.stroke(farthest.stroke()) + "; cloth " + Words.number(span.length()) + " mm");
+    }
+
+    private static Finding inOnePlace(String name, Artwork.Span span, Farthest farthest) {
+        return new Finding(
+                Topic.CLOTH_SPANS,
+                name,
+                say("Does {} reach from one place to another?", name),
+                Status.FAIL,
+                farthest.distance(),
+                STITCH,
+                farthest.distance() - STITCH,
+                "mm",
+                new Where(span.fromPart(), farthest.stroke(), span.from()),
+                say(
+                        "both its ends are fixed in one place, on {} and on {}, never further apart than {}",
+                        span.fromPart(),
+                        span.toPart(),
+                        mm(farthest.distance())),
+                say("Move cloths.{}.from or .to, or leave both out when it hangs from one place.", name),
+                "greatest distance between the two places = " + Words.number(farthest.distance()) + " mm");
+    }
+
+    private static Finding tooLong(String name, Artwork.Span span, Farthest farthest) {
+        boolean heap = span.length() > HEAP * farthest.distance();
+        double limit = FOLDS * farthest.distance();
+        return new Finding(
+                Topic.CLOTH_SPANS,
+                name,
+                say("Is {} as long as its way asks?", name),
+                heap ? Status.FAIL : Status.DOUBTFUL,
+                span.length(),
+                limit,
+                limit - span.length(),
+                "mm",
+                new Where(span.fromPart(), farthest.stroke(), span.from()),
+                say(
+                        "{} is {} long between {} and {}, which are never further apart than {}",
+                        name,
+                        mm(span.length()),
+                        span.fromPart(),
+                        span.toPart(),
+                        mm(farthest.distance())),
+                say("Give it less, so that it is not caught by what moves: cloths.{}.length.", name),
+                "cloth " + Words.number(span.length()) + " mm; at most " + Words.number(FOLDS)
+                        + " times the greatest distance, " + Words.number(limit) + " mm (common practice, no source)");
     }
 
     private static Farthest farthest(Subject subject, Artwork.Span span) {

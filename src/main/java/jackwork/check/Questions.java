@@ -10,6 +10,8 @@ public final class Questions {
 
     private static final List<Question> ALL = List.of(
             new UnusualNumbers(),
+            new FrictionUsed(),
+            new CoinMoney(),
             new StaysTogether(),
             new FullStroke(),
             new LocksByFriction(),
@@ -21,6 +23,7 @@ public final class Questions {
             new StringsPull(),
             new ClothSpans(),
             new SpringsAct(),
+            new ClothCut(),
             new RiderStays(),
             new PartsClash(),
             new PinsBear(),
@@ -30,6 +33,7 @@ public final class Questions {
             new RodsPass(),
             new HolesInWood(),
             new PartsShare(),
+            new HangsTogether(),
             new LayersFilled(),
             new JointsAct(),
             new WheelsCentred(),

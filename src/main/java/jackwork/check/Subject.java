@@ -6,6 +6,7 @@ import jackwork.design.Named;
 import jackwork.geometry.Point;
 import jackwork.motion.Mechanism;
 import jackwork.motion.MechanismCompiler;
+import jackwork.motion.MechanismException;
 import jackwork.motion.StrokeResult;
 import jackwork.motion.StrokeSolver;
 import jackwork.parts.Assembler;
@@ -42,7 +43,7 @@ public final class Subject {
         this.design = design;
         this.assembly = Assembler.assemble(design);
         this.rods = RodRun.of(design, assembly);
-        this.stroke = StrokeSolver.solve(MechanismCompiler.compile(assembly), samples);
+        this.stroke = StrokeSolver.solve(compiled(design, assembly), samples);
         this.variations = varied ? Variation.of(assembly) : List.of();
     }
 
@@ -58,6 +59,15 @@ public final class Subject {
      */
     public static Subject asNumbered(Design design) {
         return new Subject(design, COARSE, false);
+    }
+
+    /** What cannot be moved is told with its place in the files, which the engine knows nothing of. */
+    private static Mechanism compiled(Design design, Assembly assembly) {
+        try {
+            return MechanismCompiler.compile(assembly);
+        } catch (MechanismException e) {
+            throw design.placeOf(e.about()).map(e::at).orElse(e);
+        }
     }
 
     Design design() {

@@ -23,6 +23,7 @@ public enum Topic {
     STRING_PULLS,
     CLOTH_SPANS,
     SPRING_ACTS,
+    CLOTH_CUT,
     RIDER_STAYS,
     PARTS_CLASH,
     PINS_BEAR,
@@ -35,6 +36,7 @@ public enum Topic {
     // Rods, holes and weights in the wood.
     ENDS_HELD,
     GESTURE_MARKED,
+    HANGS_TOGETHER,
     HOLES_IN_WOOD,
     JOINTS_ACT,
     KICKER_IN_GAP,
@@ -54,6 +56,7 @@ public enum Topic {
     WORKS_MARKED,
     WORKS_ORDERED,
     // The coin works.
+    COIN_MONEY,
     COIN_FITS_SLOT,
     COIN_LEANS,
     COIN_LANDS,

@@ -23,7 +23,9 @@ import org.snakeyaml.engine.v2.nodes.Tag;
 
 /**
  * Turns a YAML tree into the records of this room. What cannot be bound is noted with its place and
- * comes back as null or empty, so that one reading names every fault of a file.
+ * comes back as null or empty, so that one reading names every fault of a file. For a number beyond its bounds the bound stands
+ * in, and for a word that is none the first that there is: nothing is made of a file with a complaint, and its names can be held
+ * against each other all the same.
  */
 final class Binder {
 
@@ -39,6 +41,8 @@ final class Binder {
 
     private final YamlFile file;
     private int values;
+    /** Whether something was left out that others may name. */
+    private boolean dropped;
 
     Binder(YamlFile file) {
         this.file = file;
@@ -47,6 +51,11 @@ final class Binder {
     /** @return null when anything at all in this record could not be bound */
     <T extends Record> @Nullable T bind(Class<T> type) {
         return type.cast(record(file.root(), type, "", 0));
+    }
+
+    /** Whether all that may be named was bound: else what names it would be told to be wrong. */
+    boolean namesAreWhole() {
+        return !dropped;
     }
 
     private @Nullable Object value(Node node, Type type, Word word, String path, int depth) {
@@ -89,8 +98,7 @@ final class Binder {
         }
         if (type == int.class || type == Integer.class) {
             try {
-                Integer number = Integer.valueOf(text.strip());
-                return within(node, number, word) ? number : null;
+                return (int) within(node, Integer.valueOf(text.strip()), word);
             } catch (NumberFormatException e) {
                 return fault(node, "read \"" + text + "\", expected a whole number");
             }
@@ -108,9 +116,11 @@ final class Binder {
         if (text.isBlank() && !word.mayBeBlank()) {
             return fault(node, "read nothing, expected a word");
         }
-        return choices.isEmpty() || choices.contains(text)
-                ? text
-                : fault(node, "read \"" + text + "\", expected " + either(choices) + NearestWord.hint(text, choices));
+        if (choices.isEmpty() || choices.contains(text)) {
+            return text;
+        }
+        fault(node, "read \"" + text + "\", expected " + either(choices) + NearestWord.hint(text, choices));
+        return choices.get(0);
     }
 
     /** {@code A4, A3 or Letter}. */
@@ -122,19 +132,20 @@ final class Binder {
     private @Nullable Object number(Node node, String text, Word word) {
         Optional<Double> number = Numbers.read(text, word.unit());
         if (number.isEmpty()) {
-            return fault(node, "read \"" + text + "\", expected " + Numbers.expected(word.unit()));
+            fault(node, "read \"" + text + "\", expected " + Numbers.expected(word.unit()));
+            return Range.of(word).map(Range::least).orElse(0.0);
         }
-        return within(node, number.get(), word) ? number.get() : null;
+        return within(node, number.get(), word);
     }
 
-    /** Whether the number is one that can be; else that is noted. */
-    private boolean within(Node node, double number, Word word) {
+    /** The number, if it is one that can be; else that is noted, and the bound stands for it. */
+    private double within(Node node, double number, Word word) {
         Optional<Range> range = Range.of(word);
         if (range.isPresent() && !range.get().holds(number)) {
             fault(node, range.get().refusal(number));
-            return false;
+            return Math.min(range.get().most(), Math.max(range.get().least(), number));
         }
-        return true;
+        return number;
     }
 
     private List<Object> list(Node node, Type element, Word word, String path, int depth) {
@@ -147,6 +158,8 @@ final class Binder {
             Object value = value(sequence.getValue().get(i), element, word, path + "." + i, depth + 1);
             if (value != null) {
                 list.add(value);
+            } else {
+                dropped = true;
             }
         }
         return Collections.unmodifiableList(list);
@@ -158,6 +171,8 @@ final class Binder {
             Object value = value(child, element, word, path.isEmpty() ? key : path + "." + key, depth + 1);
             if (value != null) {
                 map.put(key, value);
+            } else {
+                dropped = true;
             }
         });
         return Collections.unmodifiableMap(map);
@@ -205,6 +220,7 @@ final class Binder {
             boolean absent = child == null || isNull(child);
             whole &= arguments[i] != null || (absent && word.optional());
         }
+        dropped |= !whole;
         return whole ? create(type, arguments) : null;
     }
 
@@ -218,7 +234,10 @@ final class Binder {
         if (word.isMap()) {
             return Map.of();
         }
-        if (!word.optional()) {
+        if (!word.optional() && child != null) {
+            // Told where the nothing stands: a design's change may have put it into another file.
+            fault(child, "read nothing for \"" + word.key() + "\", which cannot be left out; write what it is to be");
+        } else if (!word.optional()) {
             fault(node, "the key \"" + word.key() + "\" is missing here");
         }
         return null;
@@ -292,6 +311,7 @@ final class Binder {
             fault(node, "read " + kind(node) + ", expected " + Numbers.expected("mm"));
         } else if (!Range.OF_PLACES.holds(number.get())) {
             fault(node, Range.OF_PLACES.refusal(number.get()));
+            return 0.0;
         } else {
             return number.get();
         }
@@ -315,22 +335,31 @@ final class Binder {
             fault(node, "the key \"value\" is missing here");
             return null;
         }
+        int before = file.problems();
         Object value = scalar(valueNode, double.class, word);
         Object low = scalar(entries.getOrDefault("low", valueNode), double.class, word);
         Object high = scalar(entries.getOrDefault("high", valueNode), double.class, word);
         Basis basis = basis(entries.get("basis"));
-        if (value == null || low == null || high == null || basis == null) {
+        if (value == null || low == null || high == null) {
             return null;
+        }
+        if (file.problems() > before) {
+            return Uncertain.exact((Double) value, word.unit(), "");
         }
         if ((Double) low > (Double) value || (Double) value > (Double) high) {
             fault(node, "value " + value + " must lie between low " + low + " and high " + high);
-            return null;
+            return Uncertain.exact((Double) value, word.unit(), "");
+        }
+        Spread spread = Spread.of(word, (Double) value);
+        if (!spread.holds((Double) low, (Double) high)) {
+            fault(node, spread.refusal((Double) value, (Double) low, (Double) high, word.unit()));
+            return Uncertain.exact((Double) value, word.unit(), "");
         }
         String source = entries.get("source") instanceof ScalarNode text ? text.getValue() : "";
         return new Uncertain((Double) value, (Double) low, (Double) high, word.unit(), basis, source);
     }
 
-    private @Nullable Basis basis(@Nullable Node node) {
+    private Basis basis(@Nullable Node node) {
         if (node == null) {
             return Basis.GUESS;
         }
@@ -338,6 +367,7 @@ final class Binder {
         Basis basis = BASES.get(read);
         if (basis == null) {
             fault(node, "expected measured, published or guess; read " + kind(node));
+            return Basis.GUESS;
         }
         return basis;
     }

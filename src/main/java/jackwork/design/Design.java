@@ -5,8 +5,10 @@ import jackwork.geometry.Point;
 import jackwork.stock.Coins;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -97,6 +99,41 @@ public record Design(
     @SuppressWarnings("ReferenceEquality") // one and the same, not one that says the same
     public boolean isOfBox(Works works) {
         return works == box.works();
+    }
+
+    /** The box's or the figure's file by its own name, as complaints begin with it. */
+    public String fileOf(Works works) {
+        String path = isOfBox(works) ? file.box() : file.figure();
+        return path.substring(path.lastIndexOf('/') + 1);
+    }
+
+    /**
+     * Where an entry of that name stands, as {@code figure.yaml: pins.hip}; empty when neither file has one.
+     *
+     * @param name of a joint or a part; what is added to it after a slash is left out
+     */
+    public Optional<String> placeOf(String name) {
+        String own = name.contains("/") ? name.substring(0, name.indexOf('/')) : name;
+        for (Works works : List.of(figure.works(), box.works())) {
+            for (Map.Entry<String, Map<String, ?>> section : sections(works).entrySet()) {
+                if (section.getValue().containsKey(own)) {
+                    return Optional.of(fileOf(works) + ": " + section.getKey() + "." + own);
+                }
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** Joints before parts: a joint is asked for by its name more often. */
+    private static Map<String, Map<String, ?>> sections(Works works) {
+        Map<String, Map<String, ?>> sections = new LinkedHashMap<>();
+        Sections.of(works).forEach((section, entries) -> {
+            if (!section.equals("parts")) {
+                sections.put(section, entries);
+            }
+        });
+        sections.put("parts", works.parts());
+        return sections;
     }
 
     /** A place of the box, in the common frame. {@code fallback} names the circle when no place is written. */

@@ -141,36 +141,44 @@ public final class DesignReader {
             throw new DesignException(problems);
         }
         checkFormat(design.format(), designYaml);
+        int before = problems.size();
         Path boxPath = inside(folder, design.box(), "box", designYaml);
         Path figurePath = inside(folder, design.figure(), "figure", designYaml);
-        YamlFile.requireNone(problems);
+        requireNoMore(before);
         YamlFile boxYaml = yaml(boxPath);
         YamlFile figureYaml = yaml(figurePath);
         Changes.apply(designYaml, Map.of("box", boxYaml, "figure", figureYaml));
-        BoxFile box = new Binder(boxYaml).bind(BoxFile.class);
-        FigureFile figure = new Binder(figureYaml).bind(FigureFile.class);
-        YamlFile.requireNone(problems);
-        if (box == null || figure == null) {
+        Binder boxBinder = new Binder(boxYaml);
+        BoxFile box = boxBinder.bind(BoxFile.class);
+        Binder figureBinder = new Binder(figureYaml);
+        FigureFile figure = figureBinder.bind(FigureFile.class);
+        if (box == null || figure == null || !boxBinder.namesAreWhole() || !figureBinder.namesAreWhole()) {
+            YamlFile.requireNone(problems);
             throw DesignException.of(FILE, "its box or figure could not be read");
         }
         checkFormat(box.format(), boxYaml);
         checkFormat(figure.format(), figureYaml);
-        Design before = known;
-        Drawing boxDrawing = before != null
-                        && before.box().works().drawing().equals(box.works().drawing())
-                ? before.boxDrawing()
+        Design known = this.known;
+        Drawing boxDrawing = known != null
+                        && known.box().works().drawing().equals(box.works().drawing())
+                ? known.boxDrawing()
                 : drawing(boxPath, box.works().drawing(), boxYaml);
-        Drawing figureDrawing = before != null
-                        && before.figure()
+        Drawing figureDrawing = known != null
+                        && known.figure()
                                 .works()
                                 .drawing()
                                 .equals(figure.works().drawing())
-                ? before.figureDrawing()
+                ? known.figureDrawing()
                 : drawing(figurePath, figure.works().drawing(), figureYaml);
         References references = new References(workshop, box, boxYaml, boxDrawing, figure, figureYaml, figureDrawing);
+        if (!problems.isEmpty()) {
+            // What numbers do to each other is nothing to tell of those that stand in for others; names are.
+            references.checkNames(design, designYaml);
+            throw new DesignException(problems);
+        }
         references.check();
         references.checkDesign(design, designYaml);
-        if (before == null) {
+        if (known == null) {
             pictures(box.works(), boxPath, boxYaml);
             pictures(figure.works(), figurePath, figureYaml);
         }
@@ -178,6 +186,20 @@ public final class DesignReader {
         Point shift = shift(box, boxDrawing, figure, figureDrawing, figureYaml);
         YamlFile.requireNone(problems);
         return new Design(folder, design, workshop, box, boxDrawing, figure, figureDrawing, shift);
+    }
+
+    /** Stops where something came up since then that nothing more can be read without. */
+    private void requireNoMore(int before) {
+        if (problems.size() > before) {
+            throw new DesignException(new ArrayList<>(problems));
+        }
+    }
+
+    /** Everything that was wrong so far, and what cannot be read at all. */
+    private DesignException with(Problem last) {
+        List<Problem> all = new ArrayList<>(problems);
+        all.add(last);
+        return new DesignException(all);
     }
 
     static void checkFormat(int format, YamlFile file) {
@@ -225,8 +247,9 @@ public final class DesignReader {
 
     private Drawing drawing(Path beside, String name, YamlFile file) {
         Path folder = parent(beside);
+        int before = problems.size();
         Path path = inside(folder, name, "drawing", file);
-        YamlFile.requireNone(problems);
+        requireNoMore(before);
         String text = texts.get(path.toAbsolutePath().normalize());
         try {
             if (text != null) {
@@ -237,7 +260,7 @@ public final class DesignReader {
             }
             return SvgReader.read(name, Files.readAllBytes(path));
         } catch (DrawingException e) {
-            throw new DesignException(List.of(new Problem(name, e.line(), e.column(), afterPlace(e))));
+            throw with(new Problem(name, e.line(), e.column(), afterPlace(e)));
         } catch (IOException e) {
             throw DesignException.of(name, "cannot be read: " + e.getMessage());
         }

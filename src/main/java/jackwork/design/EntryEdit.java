@@ -85,7 +85,21 @@ public final class EntryEdit {
             throw DesignException.of(path, "there is no such entry to take out");
         }
         new Removal(all, outlines(design)).entry(words.get(0), words.get(1), words.get(2));
+        requireLeft(all, DesignTexts.FIGURE, "mounts", "no mount would hold the figure", path, words.get(2));
+        requireLeft(all, DesignTexts.BOX, "fixed", "nothing of the box would stay where it is", path, words.get(2));
         all.into(texts);
+    }
+
+    private static void requireLeft(
+            DesignTexts texts, String file, String section, String otherwise, String path, String name) {
+        Object left = texts.values(file).get(section);
+        boolean any = left instanceof Map<?, ?> map ? !map.isEmpty() : left instanceof List<?> list && !list.isEmpty();
+        if (!any) {
+            throw DesignException.of(
+                    path,
+                    "without \"" + name + "\" " + otherwise + ": it is the last that " + section + " of " + file
+                            + ".yaml rests on; name another part there first, then take this one out");
+        }
     }
 
     /**

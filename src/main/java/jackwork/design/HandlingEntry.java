@@ -33,7 +33,14 @@ public record HandlingEntry(
         Uncertain rebound,
 
         @About("Of coins in circulation, as a share of a new one's.")
-        @Quantity(least = 0.5, most = 1.5, usualFrom = 0.9, usualTo = 1.05, why = "coins wear by some percent")
+        @Quantity(
+                least = 0.5,
+                most = 1.5,
+                usualFrom = 0.9,
+                usualTo = 1.05,
+                usualSpread = 0.3,
+                mostSpread = 0.8,
+                why = "coins wear by some percent")
         @Nullable
         Uncertain coinMass,
 

@@ -18,6 +18,8 @@ public record PrinterEntry(
                 most = 12,
                 usualFrom = 0.8,
                 usualTo = 4.5,
+                usualSpread = 0.5,
+                mostSpread = 1.2,
                 why = "from foam to filled with metal")
         @Nullable
         Uncertain density,

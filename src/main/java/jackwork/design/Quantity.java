@@ -26,6 +26,15 @@ import java.lang.annotation.Target;
     /** Up to which it is usual; {@link #most} when not said. */
     double usualTo() default Double.NaN;
 
+    /**
+     * How wide an interval about it usually is at most, from end to end, as a share of {@link Spread}'s scale. The catalogue's
+     * widest, a friction's, is 1.3: common practice, no source.
+     */
+    double usualSpread() default 1.6;
+
+    /** An interval wider than this share is refused: it says nothing of the number. Common practice, no source. */
+    double mostSpread() default 3.2;
+
     /** What these bounds rest on, in one clause, as it is told to the maker. */
     String why();
 }

@@ -2,10 +2,14 @@ package jackwork.design;
 
 import jackwork.drawing.Drawing;
 import jackwork.geometry.Point;
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** Holds the files of a design against each other: every name used must exist, every point be known. */
@@ -42,6 +46,16 @@ final class References {
         this.figureDrawing = figureDrawing;
     }
 
+    /** Names and points alone: what can be told of files that are wrong in something else. */
+    void checkNames(DesignFile design, YamlFile designYaml) {
+        KnownNames.ofBox(workshop, box, boxDrawing).check(box, boxYaml);
+        checkPlaces(box, boxDrawing, boxYaml);
+        KnownNames ofFigure = KnownNames.ofFigure(workshop, box, figure, figureDrawing);
+        ofFigure.check(figure, figureYaml);
+        checkPlaces(figure, figureDrawing, figureYaml);
+        ofFigure.check(design, designYaml);
+    }
+
     void check() {
         checkShared("part", figure.works().parts(), box.works().parts());
         checkShared("pin", figure.works().pins(), box.works().pins());
@@ -64,12 +78,57 @@ final class References {
                 .keySet()
                 .forEach(name ->
                         known("mounts." + name, name, box.works().mounts().keySet(), "a mount of the box", figureYaml));
+        checkPrinted();
         checkPivot("lever", box.lever().part(), box.lever().pin());
         checkPivot(
                 "coin-works.bucket",
                 box.coinWorks().bucket().part(),
                 box.coinWorks().bucket().pin());
         box.coinWorks().check(new Around(workshop, box.works(), boxYaml, boxDrawing));
+    }
+
+    /** What is printed in one never moves against itself; those that are fewest are told to be astray. */
+    private void checkPrinted() {
+        Map<String, Map<List<String>, List<String>>> pieces = new LinkedHashMap<>();
+        for (Works works : List.of(box.works(), figure.works())) {
+            works.parts().forEach((name, part) -> {
+                String piece = part.printed();
+                if (piece != null) {
+                    pieces.computeIfAbsent(piece, key -> new LinkedHashMap<>())
+                            .computeIfAbsent(body(name), key -> new ArrayList<>())
+                            .add(name);
+                }
+            });
+        }
+        pieces.forEach((piece, bodies) -> {
+            List<String> most = bodies.values().stream()
+                    .max(Comparator.comparingInt(List::size))
+                    .orElseThrow();
+            bodies.values().stream()
+                    .filter(parts -> !parts.equals(most))
+                    .flatMap(List::stream)
+                    .forEach(name -> astray(piece, name, most.get(0)));
+        });
+    }
+
+    private void astray(String piece, String name, String other) {
+        YamlFile yaml = box.works().parts().containsKey(name) ? boxYaml : figureYaml;
+        yaml.problem(
+                "parts." + name + ".printed",
+                "read \"" + piece + "\", as of " + other + ", but " + name + " and " + other
+                        + " are not one body; fix or glue them together, or give the piece another name");
+    }
+
+    /** The parts that one never moves against, itself among them. */
+    private List<String> body(String part) {
+        if (box.works().fixed().contains(part) || figure.works().fixed().contains(part)) {
+            return List.of(GROUND);
+        }
+        return Stream.of(box.works(), figure.works())
+                .flatMap(works -> works.glued().stream())
+                .filter(group -> group.contains(part))
+                .findFirst()
+                .orElse(List.of(part));
     }
 
     /** What turns about a pin of the box must be on it, and so must something that never moves. */

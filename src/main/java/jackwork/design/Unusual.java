@@ -10,8 +10,17 @@ import org.jspecify.annotations.Nullable;
  *
  * @param path by file: {@code workshop.fits.press}
  * @param field what it usually is, and what it may be
+ * @param wide its interval, when it is that which is unusual; else null
  */
-public record Unusual(String path, double value, Field field) {
+public record Unusual(
+        String path, double value, Field field, @Nullable Wide wide) {
+
+    /**
+     * An interval wider than usual, all in the number's unit.
+     *
+     * @param usual how wide it usually is at most
+     */
+    public record Wide(double low, double high, double usual) {}
 
     /** All of them, in the files' order. */
     public static List<Unusual> of(Design design) {
@@ -31,6 +40,7 @@ public record Unusual(String path, double value, Field field) {
             Range.of(word).ifPresent(range -> {
                 if (value instanceof Uncertain number) {
                     addIf(range, path, word, number.value(), found);
+                    addIfWide(range, path, word, number, found);
                 } else if (value instanceof Number number) {
                     addIf(range, path, word, number.doubleValue(), found);
                 }
@@ -40,7 +50,18 @@ public record Unusual(String path, double value, Field field) {
 
     private static void addIf(Range range, String path, Word word, double number, List<Unusual> found) {
         if (!range.isUsual(number)) {
-            found.add(new Unusual(path, number, Field.of(word, range)));
+            found.add(new Unusual(path, number, Field.of(word, range), null));
+        }
+    }
+
+    private static void addIfWide(Range range, String path, Word word, Uncertain number, List<Unusual> found) {
+        Spread spread = Spread.of(word, number.value());
+        if (!spread.isUsual(number)) {
+            found.add(new Unusual(
+                    path,
+                    number.value(),
+                    Field.of(word, range),
+                    new Wide(number.low(), number.high(), spread.usual())));
         }
     }
 }

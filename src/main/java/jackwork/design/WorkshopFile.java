@@ -48,7 +48,14 @@ public record WorkshopFile(
 
         @About("Minutes for one of an operation; guessed where left out.")
         @Names(NameKind.OPERATION)
-        @Quantity(unit = "min", least = 0, most = 10000, usualTo = 1000, why = "a working week has some 2,400")
+        @Quantity(
+                unit = "min",
+                least = 0,
+                most = 10000,
+                usualTo = 1000,
+                usualSpread = 4,
+                mostSpread = 12,
+                why = "a working week has some 2,400")
         Map<String, Uncertain> times,
 
         @About("What it costs and what it brings.") @Nullable
@@ -148,6 +155,8 @@ public record WorkshopFile(
                     most = 50,
                     usualFrom = 0.8,
                     usualTo = 12,
+                    usualSpread = 0.7,
+                    mostSpread = 1.2,
                     why = "a laser cuts it, and a hand feels it")
             Uncertain thickness,
 
@@ -173,6 +182,8 @@ public record WorkshopFile(
                     most = 30,
                     usualFrom = 1,
                     usualTo = 12,
+                    usualSpread = 0.4,
+                    mostSpread = 1,
                     why = "it holds, and leaves wood around it")
             Uncertain diameter) {}
 
@@ -185,6 +196,8 @@ public record WorkshopFile(
                     most = 10,
                     usualFrom = 0.1,
                     usualTo = 3,
+                    usualSpread = 0.8,
+                    mostSpread = 1.6,
                     why = "thinner is no thread, thicker a rope")
             Uncertain diameter,
 

@@ -3,6 +3,7 @@ package jackwork.design;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Currency;
 import java.util.List;
 import java.util.Optional;
 
@@ -36,10 +37,17 @@ public final class WorkshopReader {
     }
 
     private static WorkshopFile bound(YamlFile file, List<Problem> problems) {
-        WorkshopFile workshop = new Binder(file).bind(WorkshopFile.class);
-        YamlFile.requireNone(problems);
+        Binder binder = new Binder(file);
+        WorkshopFile workshop = binder.bind(WorkshopFile.class);
         if (workshop == null) {
+            YamlFile.requireNone(problems);
             throw DesignException.of(FILE, "could not be read");
+        }
+        if (!problems.isEmpty()) {
+            if (binder.namesAreWhole()) {
+                checkNames(workshop, file);
+            }
+            throw new DesignException(problems);
         }
         check(workshop, file);
         YamlFile.requireNone(problems);
@@ -58,11 +66,16 @@ public final class WorkshopReader {
 
     private static void check(WorkshopFile workshop, YamlFile file) {
         DesignReader.checkFormat(workshop.format(), file);
-        KnownNames.ofWorkshop().check(workshop, file);
+        checkNames(workshop, file);
         WorkshopAcross.check(workshop, file);
         PayReferences.check(workshop, file);
         if (!workshop.currency().matches("[A-Z]{3}")) {
             file.problem("currency", "read \"" + workshop.currency() + "\", expected three capital letters: EUR");
+        } else if (!isCurrency(workshop.currency())) {
+            file.problem(
+                    "currency",
+                    "read \"" + workshop.currency() + "\", expected the three letters of a currency (ISO 4217), as EUR,"
+                            + " GBP, USD or CHF");
         }
         checkNumbers("laser.bed", workshop.laser().bed(), 2, "[width, height]", file);
         workshop.laser().lines().forEach((name, pen) -> {
@@ -84,11 +97,18 @@ public final class WorkshopReader {
             positive("cords." + name + ".holds", cord.holds().low() > 0, file);
         });
         checkNumbers("printer.bed", workshop.printerOrGuess().bed(), 3, "[width, depth, height]", file);
-        for (int i = 0; i < workshop.friction().size(); i++) {
-            if (workshop.friction().get(i).between().size() != 2) {
-                file.problem("friction." + i + ".between", "expected two materials, as in [bamboo, wood]");
-            }
-        }
+    }
+
+    private static void checkNames(WorkshopFile workshop, YamlFile file) {
+        KnownNames.ofWorkshop().check(workshop, file);
+        Surfaces.check(workshop, file);
+        Goods.check(workshop, file);
+    }
+
+    private static boolean isCurrency(String code) {
+        return Currency.getAvailableCurrencies().stream()
+                .map(Currency::getCurrencyCode)
+                .anyMatch(code::equals);
     }
 
     private static void positive(String path, boolean fine, YamlFile file) {

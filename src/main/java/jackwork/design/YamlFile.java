@@ -63,9 +63,20 @@ final class YamlFile {
             Mark mark = e.getProblemMark().orElse(null);
             int line = mark == null ? 0 : mark.getLine() + 1;
             int column = mark == null ? 0 : mark.getColumn() + 1;
-            throw new DesignException(List.of(new Problem(name, line, column, "not YAML: " + e.getProblem())));
+            throw new DesignException(
+                    List.of(
+                            new Problem(
+                                    name,
+                                    line,
+                                    column,
+                                    "not YAML: " + e.getProblem()
+                                            + "; expected `key: value`, lists in [ ] and entries in { }, each closed, with spaces and no tabs"
+                                            + " before a key; put words that hold : or # in quotes, and look at the line before as well")));
         } catch (YamlEngineException e) {
-            throw DesignException.of(name, "not YAML that can be read: " + e.getMessage());
+            throw DesignException.of(
+                    name,
+                    "not YAML that can be read: " + e.getMessage()
+                            + "; save it as plain UTF-8 text, without control characters");
         } catch (StackOverflowError e) {
             throw DesignException.of(name, "is nested far too deeply");
         }
@@ -92,6 +103,11 @@ final class YamlFile {
 
     String name() {
         return name;
+    }
+
+    /** How many complaints there are by now, about this and the other files of the design. */
+    int problems() {
+        return problems.size();
     }
 
     Node root() {

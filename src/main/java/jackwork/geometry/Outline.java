@@ -228,12 +228,19 @@ public final class Outline {
     /** This region less a round hole, its rim flattened within {@code tolerance} mm. */
     public Outline without(Circle hole, double tolerance) {
         Geometry rest = Overlay.less(polygon, FACTORY.createPolygon(ring(circlePoints(hole, tolerance))));
-        return only(rest, "hole of radius " + hole.radius() + " mm at " + hole.centre());
+        return only(
+                rest,
+                String.format(
+                        java.util.Locale.ROOT,
+                        "a hole of %.2f mm at (%.2f, %.2f) mm",
+                        2 * hole.radius(),
+                        hole.centre().x(),
+                        hole.centre().y()));
     }
 
     /** This region less another. */
     public Outline without(Outline other) {
-        return only(Overlay.less(polygon, other.polygon), "cut-out");
+        return only(Overlay.less(polygon, other.polygon), "what is cut out");
     }
 
     /**
@@ -286,8 +293,12 @@ public final class Outline {
         Geometry one = geometry.getNumGeometries() == 1 ? geometry.getGeometryN(0) : geometry;
         if (!(one instanceof Polygon polygon) || polygon.isEmpty()) {
             Coordinate at = geometry.isEmpty() ? new Coordinate(0, 0) : geometry.getCoordinate();
+            int pieces = 0;
+            for (int i = 0; i < geometry.getNumGeometries(); i++) {
+                pieces += geometry.getGeometryN(i) instanceof Polygon piece && !piece.isEmpty() ? 1 : 0;
+            }
             throw new InvalidOutlineException(
-                    what + " leaves " + geometry.getNumGeometries() + " pieces where one is needed",
+                    what + " leaves " + (pieces == 0 ? "nothing" : pieces + " pieces where one is needed"),
                     new Point(at.x, at.y));
         }
         return new Outline(polygon);
@@ -303,7 +314,9 @@ public final class Outline {
         for (int i = 0; i < points.size(); i++) {
             Point p = points.get(i);
             if (!p.isFinite()) {
-                throw new InvalidOutlineException("point " + i + " is not a finite number", Point.ORIGIN);
+                throw new InvalidOutlineException(
+                        "a point of it lies nowhere: two points that it goes by are one, or three stand in line",
+                        Point.ORIGIN);
             }
             coordinates[i] = new Coordinate(p.x(), p.y());
         }

@@ -1,6 +1,7 @@
 package jackwork.make;
 
 import jackwork.design.Design;
+import jackwork.design.Goods;
 import jackwork.drawing.CutSheet;
 import jackwork.parts.Artwork;
 import jackwork.parts.Assembly;
@@ -31,7 +32,7 @@ public record BillItem(String item, String kind, double amount, double testing, 
             double testing = sheet ? testing(need.item(), design, sheets) : 0;
             items.add(new BillItem(need.item(), kind(need, design), need.amount(), testing, need.unit()));
         }
-        items.add(new BillItem("paper", "paper", (double) quantity * pages, 0, "pages"));
+        items.add(new BillItem(Goods.PAPER, "paper", (double) quantity * pages, 0, "pages"));
         double paint = 2
                 * Quantities.painted(assembly).stream()
                         .mapToDouble(part -> part.section().area())
@@ -42,12 +43,12 @@ public record BillItem(String item, String kind, double amount, double testing, 
             cloth += bounds.width() * bounds.height();
         }
         if (paint > 0) {
-            items.add(new BillItem("paint", "paint", quantity * paint / 100, 0, "cm²"));
+            items.add(new BillItem(Goods.PAINT, "paint", quantity * paint / 100, 0, "cm²"));
         }
         if (cloth > 0) {
-            items.add(new BillItem("cloth", "cloth", quantity * cloth / 100, 0, "cm²"));
+            items.add(new BillItem(Goods.CLOTH, "cloth", quantity * cloth / 100, 0, "cm²"));
         }
-        items.add(new BillItem("carton", "carton", quantity, 0, "pieces"));
+        items.add(new BillItem(Goods.CARTON, "carton", quantity, 0, "pieces"));
         return items;
     }
 
@@ -70,9 +71,9 @@ public record BillItem(String item, String kind, double amount, double testing, 
             return "rod";
         } else if (design.workshop().cords().containsKey(item)) {
             return "cord";
-        } else if (item.equals("filament")) {
+        } else if (item.equals(Goods.FILAMENT)) {
             return "filament";
-        } else if (item.equals("wood glue")) {
+        } else if (item.equals(Goods.GLUE)) {
             return "glue";
         }
         return item.startsWith("weight of ") ? "weight" : "fastener";

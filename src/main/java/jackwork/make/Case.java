@@ -3,9 +3,7 @@ package jackwork.make;
 import jackwork.check.Subject;
 import jackwork.design.CaseEntry;
 import jackwork.design.Design;
-import jackwork.design.Named;
 import jackwork.geometry.Circle;
-import jackwork.geometry.InvalidOutlineException;
 import jackwork.geometry.Outline;
 import jackwork.geometry.Point;
 import jackwork.parts.Assembly;
@@ -54,14 +52,7 @@ record Case(
         if (entry == null) {
             return null;
         }
-        try {
-            return new CaseMaker(design, entry, subject).make();
-        } catch (InvalidOutlineException e) {
-            double thickness = Named.in(design.workshop().sheets(), entry.stock())
-                    .thickness()
-                    .value();
-            throw new CaseException(entry.stock(), thickness, e);
-        }
+        return new CaseMaker(design, entry, subject).make();
     }
 
     /** One column. */

@@ -12,7 +12,6 @@ import jackwork.check.Where;
 import jackwork.check.Words;
 import jackwork.design.Design;
 import jackwork.geometry.Circle;
-import jackwork.geometry.InvalidOutlineException;
 import java.util.List;
 
 /**
@@ -34,8 +33,8 @@ final class CaseBars {
         Case housing;
         try {
             housing = Case.of(design, subject);
-        } catch (InvalidOutlineException e) {
-            return List.of(broken(e));
+        } catch (CaseException e) {
+            return List.of(broken(design, e));
         }
         if (housing == null) {
             return List.of();
@@ -77,7 +76,8 @@ final class CaseBars {
         return new Bar(panel.name(), width, panel.to() - panel.from());
     }
 
-    private static Finding broken(InvalidOutlineException fault) {
+    /** Nothing else is said of a case that cannot be cut; all that does not need its panels is told beside it. */
+    private static Finding broken(Design design, CaseException fault) {
         return new Finding(
                 Topic.CASE_BARS,
                 "",
@@ -87,8 +87,8 @@ final class CaseBars {
                 null,
                 null,
                 "mm",
-                new Where(null, null, null),
-                say("a panel falls apart: {}", String.valueOf(fault.getMessage())),
+                new Where(fault.panel(), null, null),
+                say("{}: {}: {}", CaseMaker.file(design), String.join(", ", fault.keys()), fault.reason()),
                 REMEDY,
                 "");
     }

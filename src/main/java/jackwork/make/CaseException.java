@@ -1,20 +1,46 @@
 package jackwork.make;
 
-import jackwork.geometry.InvalidOutlineException;
-import java.util.Locale;
+import java.util.List;
 
-/** A case whose panels fall apart: their sheet is too thick, or the case too small for what goes through it. */
+/** A case that cannot be cut: one of its panels falls apart. Says which, by what, and which keys decide it. */
 public final class CaseException extends MakeException {
 
     private static final long serialVersionUID = 1L;
 
-    CaseException(String stock, double thickness, InvalidOutlineException why) {
-        super(String.format(
-                Locale.ROOT,
-                "no case can be cut from %s, %.2f mm thick: one of its panels falls apart (%s); look at the case's left,"
-                        + " floor, width, height and depth against the works in it, or use a thinner sheet for it",
-                stock,
-                thickness,
-                String.valueOf(why.getMessage()).toLowerCase(Locale.ROOT)));
+    private final String panel;
+    private final transient List<String> keys;
+    private final String reason;
+
+    /**
+     * @param file of the box, as the design names it
+     * @param keys that decide it, as the file has them: {@code case.left}
+     * @param panel which falls apart
+     * @param cut what is cut out of it
+     */
+    CaseException(String file, List<String> keys, String panel, String cut) {
+        super(file + ": " + String.join(", ", keys) + ": no case can be cut, since " + reason(panel, cut) + "; "
+                + "make the case larger there, or move what goes through it");
+        this.panel = panel;
+        this.keys = List.copyOf(keys);
+        this.reason = reason(panel, cut);
+    }
+
+    private static String reason(String panel, String cut) {
+        return panel + " does not stay one piece of wood with " + cut;
+    }
+
+    /** The panel that falls apart. */
+    String panel() {
+        return panel;
+    }
+
+    /** What decides it, as the box's file has it. */
+    List<String> keys() {
+        return keys;
+    }
+
+    /** What goes wrong, without its place. */
+    String reason() {
+        return reason;
     }
 }

@@ -86,13 +86,13 @@ final class CaseMaker {
         z0 = z1 - entry.depth();
         wing = entry.screwed() ? OVERHANG : 0;
         double foot = y0 - 2 * t - entry.feetOrUsual();
-        near = new PanelShape(x0 - t - wing, x1 + t + wing, foot, y1);
-        far = new PanelShape(x0 - t - wing, x1 + t + wing, foot, y1);
-        left = new PanelShape(z0, z1, foot, y1);
-        right = new PanelShape(z0, z1, foot, y1);
-        floor = new PanelShape(x0, x1, z0, z1);
+        near = new PanelShape("case-near", x0 - t - wing, x1 + t + wing, foot, y1);
+        far = new PanelShape("case-far", x0 - t - wing, x1 + t + wing, foot, y1);
+        left = new PanelShape("case-left", z0, z1, foot, y1);
+        right = new PanelShape("case-right", z0, z1, foot, y1);
+        floor = new PanelShape("case-floor", x0, x1, z0, z1);
         double over = t + wing + OVERHANG;
-        lid = new PanelShape(x0 - over, x1 + over, z0 - t - OVERHANG, z1 + t + OVERHANG);
+        lid = new PanelShape("case-lid", x0 - over, x1 + over, z0 - t - OVERHANG, z1 + t + OVERHANG);
         entry.screws().forEach(place -> screws.add(design.inBox(place, "")));
     }
 
@@ -107,20 +107,21 @@ final class CaseMaker {
     }
 
     Case make() {
-        corners();
-        ground();
-        top();
-        feet();
+        cutting("the tabs and nuts of its corners", List.of("height", "tab"), this::corners);
+        cutting("the tabs and nuts of the floor", List.of("width", "depth", "tab"), this::ground);
+        cutting("the tabs and nuts of the lid", List.of("width", "depth", "tab"), this::top);
+        cutting("the gap between its feet", List.of("feet", "height"), this::feet);
         openings();
         List<Panel> panels = new ArrayList<>();
         screws.forEach(near::hole);
-        List<Panel> doors = door();
-        panels.add(panel("case-near", 1, Panel.Axis.Z, z1, near, false));
-        panels.add(panel("case-far", 2, Panel.Axis.Z, z0 - t, far, true));
-        panels.add(panel("case-left", 3, Panel.Axis.X, x0 - t, left, false));
-        panels.add(panel("case-right", 4, Panel.Axis.X, x1, right, true));
-        panels.add(panel("case-floor", 5, Panel.Axis.Y, y0 - t, floor, false));
-        panels.add(panel("case-lid", 6, Panel.Axis.Y, y1, lid, true));
+        List<Panel> doors = new ArrayList<>();
+        cutting("its door", List.of("door"), () -> doors.addAll(door()));
+        panels.add(panel(1, Panel.Axis.Z, z1, near, false));
+        panels.add(panel(2, Panel.Axis.Z, z0 - t, far, true));
+        panels.add(panel(3, Panel.Axis.X, x0 - t, left, false));
+        panels.add(panel(4, Panel.Axis.X, x1, right, true));
+        panels.add(panel(5, Panel.Axis.Y, y0 - t, floor, false));
+        panels.add(panel(6, Panel.Axis.Y, y1, lid, true));
         panels.addAll(doors);
         double[] between = Case.betweenPlates(assembly, screws);
         return new Case(
@@ -134,8 +135,24 @@ final class CaseMaker {
                 entry.door() == null ? 0 : entry.screwed() ? 3 : 1);
     }
 
-    private Panel panel(String name, int number, Panel.Axis axis, double from, PanelShape shape, boolean insideUp) {
-        return new Panel(name, number, axis, from, from + t, shape.outline(), shape.holes(), insideUp);
+    /** Cuts, and tells a panel that does not survive it by what the maker can change. */
+    private void cutting(String what, List<String> keys, Runnable cut) {
+        try {
+            cut.run();
+        } catch (PanelShape.BrokenException e) {
+            throw new CaseException(
+                    file(design), keys.stream().map(key -> "case." + key).toList(), e.panel(), what);
+        }
+    }
+
+    /** The box's file, by its own name. */
+    static String file(Design design) {
+        String path = design.file().box();
+        return path.substring(path.lastIndexOf('/') + 1);
+    }
+
+    private Panel panel(int number, Panel.Axis axis, double from, PanelShape shape, boolean insideUp) {
+        return new Panel(shape.name(), number, axis, from, from + t, shape.outline(), shape.holes(), insideUp);
     }
 
     /** Tabs along an edge, so spaced that tab and gap are alike and a gap stands at either end: {from, to} each. */
@@ -229,10 +246,19 @@ final class CaseMaker {
         double height = entry.feetOrUsual();
         if (height > 0) {
             double foot = y0 - 2 * t - height;
-            near.cut(Outline.rectangle(x0 + FOOT, foot - 1, x1 - FOOT, foot + height));
-            far.cut(Outline.rectangle(x0 + FOOT, foot - 1, x1 - FOOT, foot + height));
-            left.cut(Outline.rectangle(z0 + FOOT, foot - 1, z1 - FOOT, foot + height));
-            right.cut(Outline.rectangle(z0 + FOOT, foot - 1, z1 - FOOT, foot + height));
+            for (PanelShape wall : List.of(near, far)) {
+                free(wall, x0 + FOOT, x1 - FOOT, foot, height);
+            }
+            for (PanelShape end : List.of(left, right)) {
+                free(end, z0 + FOOT, z1 - FOOT, foot, height);
+            }
+        }
+    }
+
+    /** A wall so narrow that its two feet meet stands on all of its lower edge. */
+    private void free(PanelShape wall, double from, double to, double foot, double height) {
+        if (to - from > t) {
+            wall.cut(Outline.rectangle(from, foot - 1, to, foot + height));
         }
     }
 
@@ -240,17 +266,32 @@ final class CaseMaker {
         CoinWorks works = assembly.coinWorks();
         Layers layers = Layers.of(assembly.parts());
         double middle = (layers.back(works.layer()) + layers.front(works.layer())) / 2;
-        List<Outline> ofLid =
-                around(Sweep.through(subject, false, y1, y1 + t, CLEAR, x0 - t - OVERHANG, x1 + t + OVERHANG), false);
-        cutAll(lid, ofLid);
+        String through = "openings for what goes through it when the lever is pressed";
+        cutting(
+                through,
+                List.of("floor", "height", "depth"),
+                () -> cutAll(
+                        lid,
+                        around(
+                                Sweep.through(subject, false, y1, y1 + t, CLEAR, x0 - t - OVERHANG, x1 + t + OVERHANG),
+                                false)));
         // Never one with its neighbours: a coin must find no other way in.
-        lid.cut(Outline.rectangle(
-                works.slotAt().x() - works.slotLength() / 2,
-                middle - works.slotWidth() / 2,
-                works.slotAt().x() + works.slotLength() / 2,
-                middle + works.slotWidth() / 2));
-        cutAll(left, around(Sweep.through(subject, true, x0 - t, x0, CLEAR, y0, y1), true));
-        cutAll(right, around(Sweep.through(subject, true, x1, x1 + t, CLEAR, y0, y1), true));
+        cutting(
+                "the coin's slot",
+                List.of("left", "width", "depth"),
+                () -> lid.cut(Outline.rectangle(
+                        works.slotAt().x() - works.slotLength() / 2,
+                        middle - works.slotWidth() / 2,
+                        works.slotAt().x() + works.slotLength() / 2,
+                        middle + works.slotWidth() / 2)));
+        cutting(
+                through,
+                List.of("left"),
+                () -> cutAll(left, around(Sweep.through(subject, true, x0 - t, x0, CLEAR, y0, y1), true)));
+        cutting(
+                through,
+                List.of("left", "width"),
+                () -> cutAll(right, around(Sweep.through(subject, true, x1, x1 + t, CLEAR, y0, y1), true)));
     }
 
     private static List<Outline> around(List<Sweep.Crossing> crossings, boolean upright) {
@@ -282,11 +323,12 @@ final class CaseMaker {
         double above = at.y() + door.height();
         double running = design.workshop().fits().running().value();
         far.cut(Outline.rectangle(at.x(), at.y(), right, above));
-        PanelShape plate =
-                new PanelShape(at.x() + running / 2, right - running / 2, at.y() + running / 2, above - running / 2);
+        PanelShape plate = new PanelShape(
+                DOOR, at.x() + running / 2, right - running / 2, at.y() + running / 2, above - running / 2);
         double middle = (at.x() + right) / 2;
         plate.cut(Outline.disc(new Circle(new Point(middle, at.y() + 2 * FINGER_HOLE), FINGER_HOLE), 0.002));
-        PanelShape frame = new PanelShape(at.x() - FRAME_OUT, right + FRAME_OUT, at.y() - FRAME_OUT, above + FRAME_OUT);
+        PanelShape frame = new PanelShape(
+                "case-door-frame", at.x() - FRAME_OUT, right + FRAME_OUT, at.y() - FRAME_OUT, above + FRAME_OUT);
         frame.cut(Outline.rectangle(at.x() + FRAME_IN, at.y() + FRAME_IN, right - FRAME_IN, above - FRAME_IN));
         if (entry.screwed()) {
             for (double x : new double[] {at.x() - FRAME_OUT / 2, right + FRAME_OUT / 2}) {
@@ -298,14 +340,15 @@ final class CaseMaker {
         far.hole(turns);
         frame.hole(turns);
         PanelShape button = new PanelShape(
+                "case-button",
                 turns.x() - BUTTON_WIDE / 2,
                 turns.x() + BUTTON_WIDE / 2,
                 turns.y() - BUTTON_LONG / 2,
                 turns.y() + BUTTON_LONG / 2);
         button.hole(turns);
         return List.of(
-                panel(DOOR, 7, Panel.Axis.Z, z0 - t, plate, true),
-                panel("case-door-frame", 8, Panel.Axis.Z, z0, frame, true),
-                panel("case-button", 9, Panel.Axis.Z, z0 - 2 * t, button, true));
+                panel(7, Panel.Axis.Z, z0 - t, plate, true),
+                panel(8, Panel.Axis.Z, z0, frame, true),
+                panel(9, Panel.Axis.Z, z0 - 2 * t, button, true));
     }
 }

@@ -2,6 +2,7 @@ package jackwork.make;
 
 import jackwork.design.CsvCell;
 import jackwork.design.Design;
+import jackwork.design.Goods;
 import jackwork.design.WeightEntry;
 import jackwork.design.Works;
 import jackwork.parts.Assembly;
@@ -67,10 +68,10 @@ public final class Needs {
                 * design.workshop().printerOrGuess().density().value()
                 / 1000;
         if (filament > 0) {
-            needs.add(new Need("filament", quantity * filament, "g", "printed parts, supports not counted"));
+            needs.add(new Need(Goods.FILAMENT, quantity * filament, "g", "printed parts, supports not counted"));
         }
         needs.add(new Need(
-                "wood glue",
+                Goods.GLUE,
                 quantity * GLUE * assembly.parts().size(),
                 "g",
                 "0.4 g a part, common practice, no source"));
@@ -88,7 +89,7 @@ public final class Needs {
                 if (what != null) {
                     counts.merge(what, (double) quantity * (count == null ? 1 : count), Double::sum);
                 } else if (mass != null) {
-                    String each = String.format(Locale.ROOT, "weight of %.1f g", mass);
+                    String each = Goods.weight(mass);
                     counts.merge(each, (double) quantity * (count == null ? 1 : count), Double::sum);
                 }
             }
@@ -101,14 +102,14 @@ public final class Needs {
         double longer = Math.ceil(housing.screwLength());
         if (works > 0) {
             needs.add(new Need(
-                    String.format(Locale.ROOT, "screw-m3x%.0f", longer),
+                    Goods.screw(longer),
                     (double) quantity * works,
                     "pieces",
                     "works to the case; the next longer will do"));
             needs.add(new Need("washer-m3", (double) quantity * works, "pieces", "behind the works"));
         }
         needs.add(new Need(
-                "screw-m3x12",
+                Goods.screw(12),
                 (double) quantity * (housing.caughtNuts() + housing.looseScrews()),
                 "pieces",
                 "the case"));

@@ -1,10 +1,12 @@
 package jackwork.make;
 
 import jackwork.geometry.Circle;
+import jackwork.geometry.InvalidOutlineException;
 import jackwork.geometry.Outline;
 import jackwork.geometry.Point;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Supplier;
 
 /** A panel in the making: a rectangle that gains tabs and loses slots. */
 final class PanelShape {
@@ -12,15 +14,23 @@ final class PanelShape {
     /** How far a cut runs past an open edge, mm, so that no sliver stands. */
     private static final double PAST = 1;
 
+    private final String name;
     private Outline outline;
     private final List<Circle> holes = new ArrayList<>();
 
-    PanelShape(double fromU, double toU, double fromV, double toV) {
+    /** @param name of the panel, as it is called where it falls apart */
+    PanelShape(String name, double fromU, double toU, double fromV, double toV) {
+        this.name = name;
         outline = Outline.rectangle(fromU, fromV, toU, toV);
     }
 
+    String name() {
+        return name;
+    }
+
     void tab(double fromU, double toU, double fromV, double toV) {
-        outline = outline.with(Outline.rectangle(fromU, fromV, toU, toV));
+        Outline tab = Outline.rectangle(fromU, fromV, toU, toV);
+        outline = whole(() -> outline.with(tab));
     }
 
     /** An opening wider all round by half a fit. */
@@ -29,7 +39,15 @@ final class PanelShape {
     }
 
     void cut(Outline opening) {
-        outline = outline.without(opening);
+        outline = whole(() -> outline.without(opening));
+    }
+
+    private Outline whole(Supplier<Outline> made) {
+        try {
+            return made.get();
+        } catch (InvalidOutlineException e) {
+            throw new BrokenException(name, e);
+        }
     }
 
     void hole(Point at) {
@@ -45,8 +63,8 @@ final class PanelShape {
     void caught(Point at, Point inward, Nut nut) {
         Point aside = new Point(-inward.y(), inward.x());
         // A hair past the edge: the channel is open there.
-        outline = outline.without(along(at, inward, aside, -PAST, nut.deep(), nut.channel() / 2));
-        outline = outline.without(along(at, inward, aside, nut.nest(), nut.nest() + nut.high(), nut.wide() / 2));
+        cut(along(at, inward, aside, -PAST, nut.deep(), nut.channel() / 2));
+        cut(along(at, inward, aside, nut.nest(), nut.nest() + nut.high(), nut.wide() / 2));
     }
 
     private static Outline along(Point at, Point inward, Point aside, double from, double to, double half) {
@@ -77,4 +95,21 @@ final class PanelShape {
      * @param high the nest across it, mm
      */
     record Nut(double channel, double deep, double nest, double wide, double high) {}
+
+    /** A panel that a cut leaves in pieces, or of which it leaves nothing. */
+    static final class BrokenException extends RuntimeException {
+
+        private static final long serialVersionUID = 1L;
+
+        private final String panel;
+
+        BrokenException(String panel, InvalidOutlineException why) {
+            super(why);
+            this.panel = panel;
+        }
+
+        String panel() {
+            return panel;
+        }
+    }
 }

@@ -6,6 +6,7 @@ import jackwork.design.Named;
 import jackwork.design.StringEntry;
 import jackwork.design.Works;
 import jackwork.geometry.Circle;
+import jackwork.geometry.InvalidOutlineException;
 import jackwork.geometry.Mesh;
 import jackwork.geometry.Outline;
 import jackwork.geometry.Point;
@@ -70,7 +71,11 @@ public record PrintedPiece(String name, int each, String what, Solid solid, Mesh
     }
 
     private static PrintedPiece piece(String name, int each, String what, Solid solid) {
-        return new PrintedPiece(name, each, what, solid, SolidMesh.of(solid).atOrigin());
+        try {
+            return new PrintedPiece(name, each, what, solid, SolidMesh.of(solid).atOrigin());
+        } catch (InvalidOutlineException e) {
+            throw new PrintException(name, what, e);
+        }
     }
 
     /** Parts of one body that name one piece, layer upon layer without a gap, as glue would hold them. */

@@ -149,6 +149,11 @@ public final class Mechanism {
         return joints[joint].what(row - firstRow[joint]);
     }
 
+    /** The name of a row's joint. */
+    String nameOf(int row) {
+        return joints[jointOfRow[row]].name();
+    }
+
     /** Share of the approach speed that comes back after a blow on a row. */
     double restitution(int row) {
         return joints[jointOfRow[row]].restitution();

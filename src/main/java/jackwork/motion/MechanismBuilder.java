@@ -67,7 +67,8 @@ public final class MechanismBuilder {
     public MechanismBuilder arcSlide(
             String name, int a, int b, Point peg, Point from, Point via, Point to, double friction) {
         if (Math.abs(via.minus(from).cross(to.minus(from))) < 1e-9) {
-            throw new MechanismException("slot " + name + ": its three points stand in line; leave out the middle one");
+            throw new MechanismException(
+                    name, "slot " + name + ": its three points stand in line; leave out the middle one");
         }
         Point centre = Arc.centre(from, via, to);
         double start = Arc.angle(from.minus(centre));

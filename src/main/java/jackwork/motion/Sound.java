@@ -27,8 +27,10 @@ final class Sound {
             boolean nothing =
                     !caught && java.util.Arrays.stream(mechanism.joints).noneMatch(j -> j instanceof Touch);
             if (nothing) {
-                throw new MechanismException("nothing holds " + mechanism.bodyName(body)
-                        + "; join it by a pin, a slide or a string, or let it lie on another part");
+                throw new MechanismException(
+                        mechanism.bodyName(body),
+                        "nothing holds " + mechanism.bodyName(body)
+                                + "; join it by a pin, a slide or a string, or let it lie on another part");
             }
         }
     }
@@ -65,8 +67,10 @@ final class Sound {
         double most = Moves.size(motion);
         for (int row : structure.redundant()) {
             if (Math.abs(rows.rate(row, motion)) > GIVES * most) {
-                throw new MechanismException("the joints hold more than there is to hold, and the lever cannot move: "
-                        + mechanism.what(row) + " is one too many; take away a pin or slide that repeats another");
+                throw new MechanismException(
+                        mechanism.nameOf(row),
+                        "the joints hold more than there is to hold, and the lever cannot move: " + mechanism.what(row)
+                                + " is one too many; take away a pin or slide that repeats another");
             }
         }
     }

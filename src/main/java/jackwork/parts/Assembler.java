@@ -231,9 +231,11 @@ public final class Assembler {
         int lever = Named.in(bodyOf, design.box().lever().part());
         int bucket = Named.in(bodyOf, design.box().coinWorks().bucket().part());
         if (lever == 0 || bucket == 0 || lever == bucket) {
-            throw new PartException("lever " + bodies.get(lever).name() + " and bucket "
-                    + bodies.get(bucket).name()
-                    + " must each move by itself; take them out of `fixed`, and of one another's glue");
+            throw new PartException(
+                    design.fileOf(design.box().works()) + ": lever.part",
+                    "lever " + bodies.get(lever).name() + " and bucket "
+                            + bodies.get(bucket).name()
+                            + " must each move by itself; take them out of `fixed`, and of one another's glue");
         }
     }
 

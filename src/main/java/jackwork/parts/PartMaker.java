@@ -45,11 +45,17 @@ final class PartMaker {
     private final Design design;
     private final WorkshopFile workshop;
     private final Map<String, List<Hole>> holes = new LinkedHashMap<>();
-    private final Map<String, List<Outline>> slots = new LinkedHashMap<>();
+    private final Map<String, List<Cut>> slots = new LinkedHashMap<>();
+    /** What asks for each hole, by part and hole, as {@code figure.yaml: pins.hip}. */
+    private final Map<String, String> places = new LinkedHashMap<>();
+
     /** Outlines made from teeth or motion, by part. */
     private final Map<String, Outline> made = new LinkedHashMap<>();
 
     private final Map<String, Teeth.Placed> teeth;
+
+    /** @param place what asks for it, as {@code figure.yaml: slides.track} */
+    private record Cut(Outline outline, String place) {}
 
     private PartMaker(Design design) {
         this.design = design;
@@ -77,12 +83,17 @@ final class PartMaker {
         return Places.at(design, works, place, fallback);
     }
 
+    private String place(Works works, String section, String name) {
+        return design.fileOf(works) + ": " + section + "." + name;
+    }
+
     private void make(Works works) {
         works.gears().forEach((name, gear) -> {
-            Outline teethOf =
-                    PartException.unless(gear.part(), "its teeth", () -> Teeth.outline(Named.in(teeth, name)));
+            String place = place(works, "gears", name);
+            Outline teethOf = PartException.unless(
+                    place, gear.part(), "its teeth", () -> Teeth.outline(place, Named.in(teeth, name)));
             if (Teeth.isInside(gear)) {
-                slots.computeIfAbsent(gear.part(), k -> new ArrayList<>()).add(teethOf);
+                slots.computeIfAbsent(gear.part(), k -> new ArrayList<>()).add(new Cut(teethOf, place));
             } else {
                 made.put(gear.part(), teethOf);
             }
@@ -91,6 +102,7 @@ final class PartMaker {
                 .forEach((name, cam) -> made.put(
                         cam.part(),
                         PartException.unless(
+                                place(works, "cams", name),
                                 cam.part(),
                                 "the numbers of cam " + name,
                                 () -> Cams.profile(design, works, name, cam)
@@ -99,6 +111,7 @@ final class PartMaker {
                 .forEach((name, pawl) -> made.put(
                         pawl.wheel(),
                         PartException.unless(
+                                place(works, "pawls", name),
                                 pawl.wheel(),
                                 "the numbers of pawl " + name,
                                 () -> RatchetWheel.of(pawl)
@@ -117,31 +130,40 @@ final class PartMaker {
                 Double shoulder = pin.shoulder();
                 if (shoulder != null && !grips) {
                     double running = workshop.fits().running().value();
-                    bored(part, new Circle(at, (shoulder + running) / 2), entry.getKey(), false);
+                    bored(works, "pins", part, new Circle(at, (shoulder + running) / 2), entry.getKey(), false);
                 } else {
-                    hole(part, at, pin.rod(), entry.getKey(), grips);
+                    hole(works, "pins", part, at, pin.rod(), entry.getKey(), grips);
                 }
             }
         }
         for (Map.Entry<String, MountEntry> entry : works.mounts().entrySet()) {
             MountEntry mount = entry.getValue();
             for (String part : mount.parts()) {
-                hole(part, at(works, mount.at(), entry.getKey()), mount.rod(), entry.getKey(), true);
+                hole(works, "mounts", part, at(works, mount.at(), entry.getKey()), mount.rod(), entry.getKey(), true);
             }
         }
         for (Map.Entry<String, SlideEntry> entry : works.slides().entrySet()) {
             SlideEntry slide = entry.getValue();
-            hole(slide.part(), at(works, slide.peg(), entry.getKey()), slide.rod(), entry.getKey(), true);
+            hole(
+                    works,
+                    "slides",
+                    slide.part(),
+                    at(works, slide.peg(), entry.getKey()),
+                    slide.rod(),
+                    entry.getKey(),
+                    true);
             double width = Named.in(workshop.rods(), slide.rod()).diameter().value()
                     + workshop.fits().running().value();
             Point from = at(works, slide.from(), "");
             Point to = at(works, slide.to(), "");
             Point via = slide.via() == null ? null : at(works, slide.via(), "");
-            slots.computeIfAbsent(slide.in(), k -> new ArrayList<>())
-                    .add(PartException.unless(
-                            slide.in(),
-                            "slot " + entry.getKey(),
-                            () -> via == null ? Slot.along(from, to, width) : Slot.along(from, via, to, width)));
+            String place = place(works, "slides", entry.getKey());
+            Outline slot = PartException.unless(
+                    place,
+                    slide.in(),
+                    "the ends of its slot",
+                    () -> via == null ? Slot.along(from, to, width) : Slot.along(from, via, to, width));
+            slots.computeIfAbsent(slide.in(), k -> new ArrayList<>()).add(new Cut(slot, place));
         }
     }
 
@@ -151,8 +173,9 @@ final class PartMaker {
         if (housing == null) {
             return;
         }
-        for (Place place : housing.screws()) {
-            Point at = design.inBox(place, "");
+        for (int i = 0; i < housing.screws().size(); i++) {
+            int screw = i;
+            Point at = design.inBox(housing.screws().get(i), "");
             for (String name : design.box().works().fixed()) {
                 String drawn = Named.in(design.box().works().parts(), name).drawn();
                 boolean wood = design.boxDrawing()
@@ -161,7 +184,9 @@ final class PartMaker {
                         .orElse(false);
                 if (wood) {
                     slots.computeIfAbsent(name, k -> new ArrayList<>())
-                            .add(Outline.disc(new Circle(at, RodRun.SCREW_HOLE / 2), 0.002));
+                            .add(new Cut(
+                                    Outline.disc(new Circle(at, RodRun.SCREW_HOLE / 2), 0.002),
+                                    design.fileOf(design.box().works()) + ": case.screws." + screw));
                 }
             }
         }
@@ -170,45 +195,58 @@ final class PartMaker {
     /** Pegs of cams and touches, posts of strings, and the small holes that strings are tied in. */
     private void boreLinks(Works works) {
         works.joints(CamEntry.class)
-                .forEach((name, cam) ->
-                        hole(cam.follower().part(), at(works, cam.follower().at(), ""), cam.rod(), name, true));
+                .forEach((name, cam) -> hole(
+                        works,
+                        "cams",
+                        cam.follower().part(),
+                        at(works, cam.follower().at(), ""),
+                        cam.rod(),
+                        name,
+                        true));
         works.joints(TouchEntry.class).forEach((name, touch) -> {
             String rod = touch.rod();
             if (rod != null) {
-                hole(touch.part(), at(works, touch.peg(), ""), rod, name, true);
+                hole(works, "touches", touch.part(), at(works, touch.peg(), ""), rod, name, true);
             }
         });
         works.joints(StringEntry.class).forEach((name, string) -> {
             double eye = eye(workshop, string.cord());
             for (PointOf end : List.of(string.from(), string.to())) {
-                bored(end.part(), new Circle(at(works, end.at(), ""), eye / 2), name, false);
+                bored(works, "strings", end.part(), new Circle(at(works, end.at(), ""), eye / 2), name, false);
             }
             for (StringEntry.GuideEntry guide : string.over()) {
                 String rod = guide.rod();
                 if (rod == null) {
                     Double eyelet = guide.eyelet();
-                    requireWall(name, eyelet, eye);
+                    requireWall(place(works, "strings", name), eyelet, eye);
                     double diameter = eyelet == null
                             ? eye
                             : eyelet + workshop.fits().press().value();
-                    bored(guide.part(), new Circle(at(works, guide.at(), ""), diameter / 2), name, eyelet != null);
+                    bored(
+                            works,
+                            "strings",
+                            guide.part(),
+                            new Circle(at(works, guide.at(), ""), diameter / 2),
+                            name,
+                            eyelet != null);
                 } else {
-                    hole(guide.part(), at(works, guide.at(), ""), rod, name, true);
+                    hole(works, "strings", guide.part(), at(works, guide.at(), ""), rod, name, true);
                 }
             }
         });
     }
 
-    private static void requireWall(String string, @Nullable Double eyelet, double eye) {
+    private static void requireWall(String place, @Nullable Double eyelet, double eye) {
         if (eyelet != null && eyelet < eye + LEAST_WALLS) {
-            throw new PartException(String.format(
-                    Locale.ROOT,
-                    "string %s: an eyelet of %.1f mm around a hole of %.1f mm for its cord leaves less than two printed"
-                            + " lines; make it %.1f mm or wider, or take a thinner cord",
-                    string,
-                    eyelet,
-                    eye,
-                    eye + LEAST_WALLS));
+            throw new PartException(
+                    place,
+                    String.format(
+                            Locale.ROOT,
+                            "an eyelet of %.1f mm around a hole of %.1f mm for its cord leaves less than two printed"
+                                    + " lines; make it %.1f mm or wider, or take a thinner cord",
+                            eyelet,
+                            eye,
+                            eye + LEAST_WALLS));
         }
     }
 
@@ -237,13 +275,13 @@ final class PartMaker {
         return tight == null ? pin.parts().get(0) : tight;
     }
 
-    private void hole(String part, Point at, String rod, String joint, boolean grips) {
+    private void hole(Works works, String section, String part, Point at, String rod, String joint, boolean grips) {
         double diameter = Named.in(workshop.rods(), rod).diameter().value();
         double clearance = (grips ? workshop.fits().press() : workshop.fits().running()).value();
-        bored(part, new Circle(at, (diameter + clearance) / 2), joint, grips);
+        bored(works, section, part, new Circle(at, (diameter + clearance) / 2), joint, grips);
     }
 
-    private void bored(String part, Circle circle, String joint, boolean grips) {
+    private void bored(Works works, String section, String part, Circle circle, String joint, boolean grips) {
         List<Hole> bored = holes.computeIfAbsent(part, k -> new ArrayList<>());
         // Cut files name every hole, so a second one of the same joint needs a name of its own.
         String name = joint;
@@ -251,6 +289,7 @@ final class PartMaker {
             name = joint + "-" + again;
         }
         bored.add(new Hole(circle, name, grips));
+        places.put(part + "/" + name, place(works, section, joint));
     }
 
     private static boolean taken(List<Hole> holes, String name) {
@@ -265,8 +304,7 @@ final class PartMaker {
             Outline whole = made.containsKey(name)
                     ? Named.in(made, name)
                     : Named.in(drawing.outlines(), drawn == null ? name : drawn).moved(shift);
-            Outline outline =
-                    PartException.unless(name, "its slots, screws or teeth", () -> slotted(works, name, whole));
+            Outline outline = slotted(works, name, whole);
             List<Hole> bored = List.copyOf(holes.getOrDefault(name, List.of()));
             WorkshopFile.SheetEntry sheet = Named.in(workshop.sheets(), part.stock());
             for (int ply = 1; ply <= part.pliesOrOne(); ply++) {
@@ -295,38 +333,56 @@ final class PartMaker {
 
     private Outline slotted(Works works, String part, Outline whole) {
         Outline outline = whole;
-        for (Outline slot : slots.getOrDefault(part, List.of())) {
-            outline = outline.without(slot);
+        for (Cut slot : slots.getOrDefault(part, List.of())) {
+            Outline before = outline;
+            outline = PartException.unless(
+                    slot.place(), part, "what it cuts out of it", () -> before.without(slot.outline()));
         }
-        for (RackEntry rack : works.joints(RackEntry.class).values()) {
-            if (rack.part().equals(part)) {
-                outline = Teeth.rack(outline, rack, Named.in(teeth, rack.gear()));
+        for (Map.Entry<String, RackEntry> rack : works.joints(RackEntry.class).entrySet()) {
+            if (rack.getValue().part().equals(part)) {
+                outline = Teeth.rack(
+                        place(works, "racks", rack.getKey()),
+                        outline,
+                        rack.getValue(),
+                        Named.in(teeth, rack.getValue().gear()));
             }
         }
         return outline;
     }
 
     /** What is left of a part once its holes are bored. */
-    private static SectionProperties section(String part, Outline outline, List<Hole> holes) {
+    private SectionProperties section(String part, Outline outline, List<Hole> holes) {
+        Outline rest = outline;
         for (Hole hole : holes) {
             Point at = hole.circle().centre();
+            String place = Named.in(places, part + "/" + hole.joint());
             if (!outline.contains(at)) {
-                throw new PartException(String.format(
-                        Locale.ROOT,
-                        "%s: the rod of %s should go through it at (%.2f, %.2f) mm, but there is no wood of it there;"
-                                + " move the point, or draw the part up to it",
-                        part,
-                        hole.joint(),
-                        at.x(),
-                        at.y()));
+                throw new PartException(
+                        place,
+                        String.format(
+                                Locale.ROOT,
+                                "its hole in %s lies (%.2f, %.2f) mm from the box's origin, but there is no wood of it there; move the point,"
+                                        + " or draw the part up to it",
+                                part,
+                                at.x(),
+                                at.y()));
+            }
+            try {
+                rest = Part.bored(rest, List.of(hole));
+            } catch (InvalidOutlineException e) {
+                throw new PartException(
+                        place,
+                        String.format(
+                                Locale.ROOT,
+                                "its hole, %.2f mm wide at (%.2f, %.2f) mm, breaks %s apart; leave more wood around it, or"
+                                        + " take a thinner rod",
+                                2 * hole.circle().radius(),
+                                at.x(),
+                                at.y(),
+                                part));
             }
         }
-        try {
-            return SectionProperties.of(Part.bored(outline, holes));
-        } catch (InvalidOutlineException e) {
-            throw new PartException(
-                    part + ": its holes break it apart (" + e.getMessage() + "); leave more wood around them");
-        }
+        return SectionProperties.of(rest);
     }
 
     /** Open paths called {@code engrave-PART} or {@code engrave-PART-N}, after the part or the outline that it is drawn as. */

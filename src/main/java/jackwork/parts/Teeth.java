@@ -49,25 +49,31 @@ final class Teeth {
                 teeth.centres.put(name, Places.at(design, works, gear.at(), name));
             });
         }
-        List<MeshEntry> meshes =
-                new ArrayList<>(design.box().works().joints(MeshEntry.class).values());
-        meshes.addAll(design.figure().works().joints(MeshEntry.class).values());
+        List<Asked> meshes = new ArrayList<>();
+        for (Works works : List.of(design.box().works(), design.figure().works())) {
+            works.joints(MeshEntry.class)
+                    .forEach((name, mesh) -> meshes.add(new Asked(design.fileOf(works) + ": meshes." + name, mesh)));
+        }
         // Meshes with a gear that is placed already come first, so that trains turn together.
         while (!meshes.isEmpty()) {
-            MeshEntry next = meshes.stream()
-                    .filter(mesh -> mesh.between().stream().anyMatch(teeth.placed::containsKey))
+            Asked next = meshes.stream()
+                    .filter(asked -> asked.mesh().between().stream().anyMatch(teeth.placed::containsKey))
                     .findFirst()
                     .orElse(meshes.get(0));
             meshes.remove(next);
-            teeth.place(next);
+            teeth.place(next.place(), next.mesh());
         }
         for (Works works : List.of(design.box().works(), design.figure().works())) {
-            works.joints(RackEntry.class).forEach((name, rack) -> teeth.place(rack));
+            works.joints(RackEntry.class)
+                    .forEach((name, rack) -> teeth.place(design.fileOf(works) + ": racks." + name, rack));
         }
         return teeth.placed;
     }
 
-    private void place(MeshEntry mesh) {
+    /** @param place where it stands, as {@code figure.yaml: meshes.drive} */
+    private record Asked(String place, MeshEntry mesh) {}
+
+    private void place(String place, MeshEntry mesh) {
         boolean known = placed.containsKey(mesh.between().get(1))
                 && !placed.containsKey(mesh.between().get(0));
         String first = mesh.between().get(known ? 1 : 0);
@@ -78,16 +84,18 @@ final class Teeth {
         Point centreB = Named.in(centres, second);
         int sum = isInside(a) ? a.teeth() - b.teeth() : isInside(b) ? b.teeth() - a.teeth() : a.teeth() + b.teeth();
         if (sum <= 0) {
-            throw new PartException("gears " + first + " and " + second
-                    + ": a ring needs more teeth than the gear that runs inside it");
+            throw new PartException(
+                    place + ".between",
+                    "gears " + first + " and " + second
+                            + ": a ring needs more teeth than the gear that runs inside it");
         }
         double module = 2 * centreA.distance(centreB) / sum;
         Double angle = mesh.pressureAngle();
         Double written = mesh.play();
         double pressure = Math.toRadians(angle == null ? USUAL_ANGLE : angle);
         double play = written == null ? USUAL_PLAY : written;
-        requireApart(first, second, centreA.distance(centreB), module);
-        requirePlay(first, second, play, module);
+        requireApart(place, first, second, centreA.distance(centreB), module);
+        requirePlay(place, first, second, play, module);
         Point line = centreB.minus(centreA);
         double direction = Math.atan2(line.y(), line.x());
         if (!placed.containsKey(first)) {
@@ -95,16 +103,18 @@ final class Teeth {
         }
         Placed before = Named.in(placed, first);
         if (Math.abs(before.gear().module() / module - 1) > SAME) {
-            throw new PartException(String.format(
-                    Locale.ROOT,
-                    "gears %s and %s: their distance asks for teeth of module %.3f mm, another mesh for %.3f mm;"
-                            + " move a centre or change a number of teeth",
-                    first,
-                    second,
-                    module,
-                    before.gear().module()));
+            throw new PartException(
+                    place + ".between",
+                    String.format(
+                            Locale.ROOT,
+                            "gears %s and %s: their distance asks for teeth of module %.3f mm, another mesh for %.3f mm;"
+                                    + " move a centre or change a number of teeth",
+                            first,
+                            second,
+                            module,
+                            before.gear().module()));
         }
-        requireOne(first, second, before, pressure);
+        requireOne(place, first, second, before, pressure);
         double ratio = (double) a.teeth() / b.teeth();
         double turned;
         if (isInside(a) || isInside(b)) {
@@ -116,14 +126,14 @@ final class Teeth {
         }
         Placed mate = placed.putIfAbsent(second, made(b, centreB, module, pressure, turned, play));
         if (mate != null) {
-            requireOne(first, second, mate, pressure);
+            requireOne(place, first, second, mate, pressure);
         }
     }
 
     /** Finer teeth than a laser leaves are no teeth: their centres are what is wrong, not the play that is left. */
-    private static void requireApart(String first, String second, double apart, double module) {
+    private static void requireApart(String place, String first, String second, double apart, double module) {
         if (!(module >= FINEST)) {
-            throw new PartException(String.format(
+            throw new PartException(place + ".between", String.format(
                     Locale.ROOT,
                     "gears %s and %s: their centres are %.2f mm apart, which asks for teeth of module %.3f mm; expected"
                             + " %.1f mm or more, since finer teeth burn away: move one of the centres, or take other"
@@ -136,9 +146,9 @@ final class Teeth {
         }
     }
 
-    private static void requireOne(String first, String second, Placed before, double pressure) {
+    private static void requireOne(String place, String first, String second, Placed before, double pressure) {
         if (Math.abs(before.gear().pressureAngle() - pressure) > SAME) {
-            throw new PartException(String.format(
+            throw new PartException(place + ".pressure-angle", String.format(
                     Locale.ROOT,
                     "%s and %s: teeth of %.1f° do not run in teeth of %.1f°; write one pressure-angle for all that run"
                             + " together",
@@ -149,28 +159,30 @@ final class Teeth {
         }
     }
 
-    private static void requirePlay(String first, String second, double play, double module) {
+    private static void requirePlay(String place, String first, String second, double play, double module) {
         if (!(play >= 0 && play <= MOST_PLAY * module)) {
-            throw new PartException(String.format(
-                    java.util.Locale.ROOT,
-                    "gears %s and %s: a play of %.2f mm between teeth of module %.2f mm; expected 0 to a quarter of the"
-                            + " module, %.2f mm: less than none jams, more leaves no teeth",
-                    first,
-                    second,
-                    play,
-                    module,
-                    MOST_PLAY * module));
+            throw new PartException(
+                    place + ".play",
+                    String.format(
+                            java.util.Locale.ROOT,
+                            "gears %s and %s: a play of %.2f mm between teeth of module %.2f mm; expected 0 to a quarter of the"
+                                    + " module, %.2f mm: less than none jams, more leaves no teeth",
+                            first,
+                            second,
+                            play,
+                            module,
+                            MOST_PLAY * module));
         }
     }
 
-    private void place(RackEntry rack) {
+    private void place(String place, RackEntry rack) {
         Double angle = rack.pressureAngle();
         GearEntry gear = Named.in(entries, rack.gear());
         Placed before = placed.get(rack.gear());
         if (before != null) {
-            requireOne(rack.part(), rack.gear(), before, Math.toRadians(angle == null ? USUAL_ANGLE : angle));
+            requireOne(place, rack.part(), rack.gear(), before, Math.toRadians(angle == null ? USUAL_ANGLE : angle));
             if (Math.abs(before.gear().module() / rack.module() - 1) > SAME) {
-                throw new PartException(String.format(
+                throw new PartException(place + ".module", String.format(
                         Locale.ROOT,
                         "rack %s: read a module of %.3f mm, but %s has teeth of %.3f mm from another mesh; write that"
                                 + " module, or move the mesh's centres",
@@ -204,11 +216,12 @@ final class Teeth {
     }
 
     /** The teeth to cut: a gear's whole outline, or the hole of a ring. */
-    static Outline outline(Placed gear) {
+    static Outline outline(String place, Placed gear) {
         // A ring's gaps are widened by the play, a gear's teeth thinned.
         InvoluteGear made = gear.gear();
         double thinned = isInside(gear.entry()) ? -gear.play() : gear.play();
         return PartException.unless(
+                place,
                 gear.entry().part(),
                 String.format(
                         Locale.ROOT,
@@ -220,7 +233,7 @@ final class Teeth {
     }
 
     /** A rack's bar with the gaps between its teeth cut away. */
-    static Outline rack(Outline bar, RackEntry rack, Placed gear) {
+    static Outline rack(String place, Outline bar, RackEntry rack, Placed gear) {
         InvoluteGear teeth = gear.gear();
         double toward = Math.toRadians(rack.toward());
         double m = teeth.module();
@@ -242,6 +255,7 @@ final class Teeth {
             }
             Outline bare = cut;
             cut = PartException.unless(
+                    place,
                     rack.part(),
                     String.format(Locale.ROOT, "%d teeth of module %.3f mm", rack.teeth(), m),
                     () -> bare.without(Outline.of(gap)));

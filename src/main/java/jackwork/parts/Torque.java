@@ -15,8 +15,9 @@ public record Torque(String name, int body, double moment) implements Link {
     public static Torque of(String name, TorqueEntry torque, Joining around) {
         int body = around.body(torque.on());
         if (body == 0) {
-            throw new PartException("torque " + name + ": " + torque.on()
-                    + " never moves, so that nothing can turn it; name a part that turns");
+            throw new PartException(
+                    around.design().fileOf(around.works()) + ": torques." + name + ".on",
+                    torque.on() + " never moves, so that nothing can turn it; name a part that turns");
         }
         return new Torque(name, body, torque.moment());
     }

@@ -80,7 +80,7 @@ class ClothSpansTest {
     @Test
     void clothThatHangsFreeIsNotAsked() throws IOException {
         assertThat(Questions.ask(Subject.of(heron("{outline: apron}"))))
-                .noneMatch(finding -> finding.id().startsWith("cloth"));
+                .noneMatch(finding -> finding.id().startsWith("cloth-spans"));
     }
 
     @Test

@@ -1,5 +1,6 @@
 package jackwork.design;
 
+import jackwork.stock.Uncertain;
 import java.io.IOException;
 import java.lang.reflect.ParameterizedType;
 import java.lang.reflect.Type;
@@ -63,7 +64,8 @@ final class VocabularyTable {
                 Every word that the four files may hold, made from the records that read them (`VocabularyTable` among the
                 tests). A number outside its bounds is refused with its place; one that is unusual is read, and a finding
                 says so. NAME stands for a name that the maker chooses, N for a number in a list. What the figure has as the
-                box has is not written twice. The numbers of `pay` and `times` have their bounds in `jackwork stock`.
+                box has is not written twice. An interval's width, from end to end, is a share of its number, or of half of
+                what is usual where that is more and 0 is usual. The numbers of `pay` and `times` have their bounds in `jackwork stock`.
 
                 """);
         Map<String, List<Row>> sections = new LinkedHashMap<>();
@@ -93,9 +95,16 @@ final class VocabularyTable {
         String usual = range == null || (range.usualFrom() == range.least() && range.usualTo() == range.most())
                 ? ""
                 : Range.plain(range.usualFrom()) + " to " + Range.plain(range.usualTo());
+        String spread = word.leaf() == Uncertain.class
+                ? word.quantity()
+                        .map(quantity -> "; interval "
+                                + Range.plain(Math.round(100 * quantity.usualSpread())) + " % wide, at most "
+                                + Range.plain(Math.round(100 * quantity.mostSpread())) + " %")
+                        .orElse("")
+                : "";
         String why = range == null ? "" : (word.about().isEmpty() ? "" : " ") + "(" + range.why() + ")";
         return "| `" + row.path().substring(row.path().indexOf('.') + 1) + "` | " + is(word) + " | " + bounds + " | "
-                + usual + " | " + word.about() + why + " |\n";
+                + usual + spread + " | " + word.about() + why + " |\n";
     }
 
     private static String is(Word word) {
