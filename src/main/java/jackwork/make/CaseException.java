@@ -19,7 +19,7 @@ public final class CaseException extends MakeException {
      */
     CaseException(String file, List<String> keys, String panel, String cut) {
         super(file + ": " + String.join(", ", keys) + ": no case can be cut, since " + reason(panel, cut) + "; "
-                + "make the case larger there, or move what goes through it");
+                + "make the case larger there, move what goes through it, or use a thinner sheet for it");
         this.panel = panel;
         this.keys = List.copyOf(keys);
         this.reason = reason(panel, cut);
