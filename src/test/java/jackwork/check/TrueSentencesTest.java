@@ -62,7 +62,7 @@ class TrueSentencesTest {
                             "workshop.yaml",
                             "running: {value: 0.20, low: 0.10, high: 0.30",
                             "running: {value: " + String.format(java.util.Locale.ROOT, "%.8f", running)
-                                    + ", low: 0.01, high: 0.30"))
+                                    + ", low: 0.01, high: 0.10"))
                     .get(0);
             assertThat(finding.status()).isEqualTo(Status.FAIL);
             assertThat(finding.why().toString()).as("%s", running).doesNotContain(" 0.050 mm");
