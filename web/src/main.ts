@@ -1,11 +1,12 @@
 import { html, LitElement, type PropertyValues, svg, type TemplateResult } from "lit";
-import type { DesignView } from "./api.js";
-import { bring } from "./bring.js";
-import { Desk } from "./desk.js";
-import { placed } from "./motion.js";
-import { type Room, rooms } from "./rooms.js";
-import { sceneDrawing } from "./scene.js";
-import { showIn, shownIn } from "./units.js";
+import type { DesignView } from "./core/api.js";
+import { bring } from "./bring/bring.js";
+import { Desk } from "./core/desk.js";
+import { placed } from "./core/motion.js";
+import type { Room } from "./core/room.js";
+import { sceneDrawing } from "./core/scene.js";
+import { showIn, shownIn } from "./core/units.js";
+import { rooms } from "./rooms.js";
 
 /** A design at rest as it could be shown last: to be looked at, not to be changed. */
 function lastShown({ id, scene, report }: DesignView): TemplateResult {

@@ -1,8 +1,8 @@
 /** The bench on a phone: big buttons for one thumb. No framework: it must come up at once beside the laser. */
-import type { Choices, Design, Logged } from "./phone-model";
-import { button, chosen, element } from "./phone-parts";
-import { stageWords } from "./stages";
-import { now, Queue, uuid } from "./unsent";
+import type { Choices, Design, Logged } from "./phone/model";
+import { button, chosen, element } from "./phone/parts";
+import { stageWords } from "./core/stages";
+import { now, Queue, uuid } from "./core/unsent";
 
 const KEPT = "jackwork-bench-choices";
 const RETRY = 5_000;

@@ -14,7 +14,7 @@ import {
   Scene,
   WebGLRenderer,
 } from "three";
-import type { Surface } from "./api-types.js";
+import type { Surface } from "./core/api-types.js";
 
 /** Field of the camera, degrees: narrow, so that sides stay nearly parallel. */
 const FIELD = 22;

@@ -1,6 +1,7 @@
 package jackwork.app;
 
 import jackwork.Compared;
+import jackwork.app.pay.Pricing;
 import jackwork.price.PriceReport;
 import java.nio.file.Path;
 import java.util.Map;

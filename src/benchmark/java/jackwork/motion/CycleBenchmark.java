@@ -2,6 +2,12 @@ package jackwork.motion;
 
 import jackwork.Compared;
 import jackwork.design.DesignReader;
+import jackwork.motion.coin.CoinCycle;
+import jackwork.motion.coin.CycleResult;
+import jackwork.motion.coin.CycleRig;
+import jackwork.motion.coin.CycleStage;
+import jackwork.motion.model.CoinDrop;
+import jackwork.motion.time.Press;
 import jackwork.parts.Assembler;
 import jackwork.parts.Assembly;
 import java.nio.file.Path;

@@ -1,6 +1,9 @@
 package jackwork.motion;
 
 import jackwork.geometry.Point;
+import jackwork.motion.model.CoinDrop;
+import jackwork.motion.model.Mechanism;
+import jackwork.motion.time.Press;
 import jackwork.parts.Assembly;
 import jackwork.parts.CoinWorks;
 import jackwork.parts.Lever;

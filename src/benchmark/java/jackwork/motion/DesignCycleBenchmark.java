@@ -2,6 +2,11 @@ package jackwork.motion;
 
 import jackwork.Compared;
 import jackwork.design.DesignReader;
+import jackwork.motion.coin.CoinCycle;
+import jackwork.motion.coin.CycleResult;
+import jackwork.motion.coin.CycleRig;
+import jackwork.motion.model.CoinDrop;
+import jackwork.motion.time.Press;
 import jackwork.parts.Assembler;
 import java.nio.file.Path;
 import org.openjdk.jmh.annotations.Benchmark;

@@ -1,6 +1,9 @@
 package jackwork.motion;
 
 import jackwork.geometry.Point;
+import jackwork.motion.model.Mechanism;
+import jackwork.motion.model.MechanismBuilder;
+import jackwork.motion.time.TimeStepper;
 import org.dyn4j.dynamics.Body;
 import org.dyn4j.dynamics.joint.RevoluteJoint;
 import org.dyn4j.geometry.Mass;

@@ -1,6 +1,8 @@
 package jackwork.motion;
 
 import jackwork.design.DesignReader;
+import jackwork.motion.model.Mechanism;
+import jackwork.motion.model.MechanismCompiler;
 import jackwork.parts.Assembler;
 import java.nio.file.Path;
 

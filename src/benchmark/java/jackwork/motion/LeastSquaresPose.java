@@ -1,5 +1,8 @@
 package jackwork.motion;
 
+import jackwork.motion.model.Mechanism;
+import jackwork.motion.model.Rows;
+import jackwork.motion.rest.PoseSolver;
 import java.util.Arrays;
 import org.hipparchus.linear.Array2DRowRealMatrix;
 import org.hipparchus.linear.ArrayRealVector;

@@ -1,6 +1,8 @@
 package jackwork.motion;
 
 import jackwork.Compared;
+import jackwork.motion.model.Mechanism;
+import jackwork.motion.rest.PoseSolver;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.Setup;

@@ -1,6 +1,9 @@
 package jackwork.motion;
 
 import jackwork.Compared;
+import jackwork.motion.model.Mechanism;
+import jackwork.motion.rest.StrokeResult;
+import jackwork.motion.rest.StrokeSolver;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.Setup;

@@ -1,7 +1,7 @@
 package jackwork.builds;
 
-import jackwork.motion.CoinCycle;
-import jackwork.motion.CycleResult;
+import jackwork.motion.coin.CoinCycle;
+import jackwork.motion.coin.CycleResult;
 import jackwork.parts.Assembly;
 import jackwork.stock.Coin;
 import java.util.ArrayList;

@@ -1,12 +1,12 @@
 package jackwork.builds;
 
 import jackwork.geometry.Wanted;
-import jackwork.motion.CoinCycle;
-import jackwork.motion.CoinDrop;
-import jackwork.motion.CycleResult;
-import jackwork.motion.CycleRig;
-import jackwork.motion.CycleStage;
-import jackwork.motion.Press;
+import jackwork.motion.coin.CoinCycle;
+import jackwork.motion.coin.CycleResult;
+import jackwork.motion.coin.CycleRig;
+import jackwork.motion.coin.CycleStage;
+import jackwork.motion.model.CoinDrop;
+import jackwork.motion.time.Press;
 import jackwork.parts.CoinWorks;
 import jackwork.stock.Coin;
 import java.util.ArrayList;

@@ -1,6 +1,6 @@
 package jackwork.builds;
 
-import jackwork.motion.CycleStage;
+import jackwork.motion.coin.CycleStage;
 
 /** Why a build fails with a coin: the first thing that does not happen. */
 public enum Cause {

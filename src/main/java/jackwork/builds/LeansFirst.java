@@ -9,8 +9,8 @@ import jackwork.check.Status;
 import jackwork.check.Topic;
 import jackwork.check.Where;
 import jackwork.check.Words;
-import jackwork.motion.CycleResult;
-import jackwork.motion.CycleStage;
+import jackwork.motion.coin.CycleResult;
+import jackwork.motion.coin.CycleStage;
 import jackwork.stock.Coin;
 import java.util.List;
 

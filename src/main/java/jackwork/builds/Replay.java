@@ -2,7 +2,7 @@ package jackwork.builds;
 
 import jackwork.geometry.Bounds;
 import jackwork.geometry.Point;
-import jackwork.motion.CoinCycle;
+import jackwork.motion.coin.CoinCycle;
 import jackwork.parts.Assembly;
 import jackwork.parts.Body;
 import jackwork.parts.Part;

@@ -9,8 +9,8 @@ import jackwork.check.Status;
 import jackwork.check.Topic;
 import jackwork.check.Where;
 import jackwork.check.Words;
-import jackwork.motion.CycleResult;
-import jackwork.motion.Shake;
+import jackwork.motion.coin.CycleResult;
+import jackwork.motion.time.Shake;
 import java.util.ArrayList;
 import java.util.List;
 

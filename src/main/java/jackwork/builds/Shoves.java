@@ -11,7 +11,7 @@ import jackwork.check.Status;
 import jackwork.check.Topic;
 import jackwork.check.Where;
 import jackwork.check.Words;
-import jackwork.motion.CycleResult;
+import jackwork.motion.coin.CycleResult;
 import jackwork.stock.Uncertain;
 import java.util.List;
 

@@ -1,13 +1,13 @@
 package jackwork.builds;
 
-import jackwork.motion.CoinCycle;
-import jackwork.motion.CoinDrop;
-import jackwork.motion.CycleResult;
-import jackwork.motion.CycleRig;
-import jackwork.motion.CycleStage;
-import jackwork.motion.Press;
-import jackwork.motion.Shake;
-import jackwork.motion.Visit;
+import jackwork.motion.coin.CoinCycle;
+import jackwork.motion.coin.CycleResult;
+import jackwork.motion.coin.CycleRig;
+import jackwork.motion.coin.CycleStage;
+import jackwork.motion.coin.Visit;
+import jackwork.motion.model.CoinDrop;
+import jackwork.motion.time.Press;
+import jackwork.motion.time.Shake;
 import jackwork.parts.Assembly;
 import jackwork.parts.CoinWorks;
 import jackwork.stock.Coin;

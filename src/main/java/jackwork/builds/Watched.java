@@ -1,6 +1,6 @@
 package jackwork.builds;
 
-import jackwork.motion.CycleResult;
+import jackwork.motion.coin.CycleResult;
 import java.util.Optional;
 
 /**

@@ -5,7 +5,7 @@ import static jackwork.check.Measure.stroke;
 import static jackwork.check.Sentence.say;
 
 import jackwork.geometry.Point;
-import jackwork.motion.StrokeResult;
+import jackwork.motion.rest.StrokeResult;
 import jackwork.parts.Artwork;
 import jackwork.parts.Body;
 import java.util.ArrayList;

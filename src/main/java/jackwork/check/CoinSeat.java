@@ -1,7 +1,7 @@
 package jackwork.check;
 
 import jackwork.geometry.Point;
-import jackwork.motion.Mechanism;
+import jackwork.motion.model.Mechanism;
 import jackwork.parts.Assembly;
 import jackwork.parts.Body;
 import jackwork.parts.CoinWorks;

@@ -4,8 +4,8 @@ import static jackwork.check.Measure.newtons;
 import static jackwork.check.Measure.stroke;
 import static jackwork.check.Sentence.say;
 
-import jackwork.motion.MotionEvent;
-import jackwork.motion.StrokeResult;
+import jackwork.motion.rest.MotionEvent;
+import jackwork.motion.rest.StrokeResult;
 import java.util.List;
 
 /** Weight alone brings lever and figure back from anywhere on the stroke. */
@@ -40,10 +40,8 @@ final class ComesBack implements Question {
                                 newtons(force),
                                 stroke(at))
                         : say(
-                                "the return force turns negative at {} and stays so to {} %: it hangs"
-                                        + " there",
-                                stroke(at),
-                                stroke(hangs.get(0).until()).bare()),
+                                "the return force turns negative at {} and stays so to {} %: it hangs" + " there",
+                                stroke(at), stroke(hangs.get(0).until()).bare()),
                 spread.status() == Status.PASS
                         ? Sentence.NOTHING
                         : say("Add weight behind the hinge it bows about, or take weight off what reaches forward."),

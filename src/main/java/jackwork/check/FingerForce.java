@@ -4,7 +4,7 @@ import static jackwork.check.Measure.newtons;
 import static jackwork.check.Measure.stroke;
 import static jackwork.check.Sentence.say;
 
-import jackwork.motion.StrokeResult;
+import jackwork.motion.rest.StrokeResult;
 import jackwork.stock.Uncertain;
 import java.util.List;
 

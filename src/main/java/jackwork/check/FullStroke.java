@@ -3,9 +3,9 @@ package jackwork.check;
 import static jackwork.check.Measure.stroke;
 import static jackwork.check.Sentence.say;
 
-import jackwork.motion.Direction;
-import jackwork.motion.MotionEvent;
-import jackwork.motion.StrokeResult;
+import jackwork.motion.model.Direction;
+import jackwork.motion.rest.MotionEvent;
+import jackwork.motion.rest.StrokeResult;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;

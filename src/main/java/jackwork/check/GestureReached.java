@@ -6,7 +6,7 @@ import static jackwork.check.Sentence.say;
 
 import jackwork.design.GestureEntry;
 import jackwork.geometry.Point;
-import jackwork.motion.StrokeResult;
+import jackwork.motion.rest.StrokeResult;
 import jackwork.parts.Body;
 import java.util.ArrayList;
 import java.util.List;

@@ -8,7 +8,7 @@ import jackwork.geometry.Outline;
 import jackwork.geometry.Point;
 import jackwork.geometry.Pose;
 import jackwork.geometry.Wanted;
-import jackwork.motion.StrokeResult;
+import jackwork.motion.rest.StrokeResult;
 import jackwork.parts.Assembly;
 import jackwork.parts.CamPair;
 import jackwork.parts.GearMesh;
@@ -252,12 +252,7 @@ final class PartsClash implements Question {
                 "mm",
                 new Where(gap.a(), at, null),
                 clear
-                        ? say(
-                                "{} and {} come nearest, {} at {}",
-                                gap.a(),
-                                gap.b(),
-                                mm(gap.distance()),
-                                stroke(at))
+                        ? say("{} and {} come nearest, {} at {}", gap.a(), gap.b(), mm(gap.distance()), stroke(at))
                         : say("{} and {} meet at {}", gap.a(), gap.b(), stroke(at)),
                 clear ? Sentence.NOTHING : say("Move one of them to another layer, or cut away where they meet."),
                 "least distance of any two parts of one layer, swept over the stroke = " + Words.number(gap.distance())

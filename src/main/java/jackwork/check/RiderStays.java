@@ -3,8 +3,8 @@ package jackwork.check;
 import static jackwork.check.Measure.stroke;
 import static jackwork.check.Sentence.say;
 
-import jackwork.motion.MotionEvent;
-import jackwork.motion.StrokeResult;
+import jackwork.motion.rest.MotionEvent;
+import jackwork.motion.rest.StrokeResult;
 import jackwork.parts.Assembly;
 import jackwork.parts.Body;
 import jackwork.parts.Link;

@@ -2,7 +2,7 @@ package jackwork.check;
 
 import jackwork.geometry.Point;
 import jackwork.geometry.Pose;
-import jackwork.motion.StrokeResult;
+import jackwork.motion.rest.StrokeResult;
 import jackwork.parts.Body;
 import java.util.ArrayList;
 import java.util.List;

@@ -4,8 +4,8 @@ import static jackwork.check.Measure.newtons;
 import static jackwork.check.Measure.stroke;
 import static jackwork.check.Sentence.say;
 
-import jackwork.motion.MotionEvent;
-import jackwork.motion.StrokeResult;
+import jackwork.motion.rest.MotionEvent;
+import jackwork.motion.rest.StrokeResult;
 import java.util.List;
 
 /** Pressing, the figure never pulls the lever along by itself. */

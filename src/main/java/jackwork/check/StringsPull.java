@@ -4,9 +4,9 @@ import static jackwork.check.Measure.newtons;
 import static jackwork.check.Measure.stroke;
 import static jackwork.check.Sentence.say;
 
-import jackwork.motion.Direction;
-import jackwork.motion.MotionEvent;
-import jackwork.motion.StrokeResult;
+import jackwork.motion.model.Direction;
+import jackwork.motion.rest.MotionEvent;
+import jackwork.motion.rest.StrokeResult;
 import jackwork.parts.Link;
 import jackwork.parts.StringRun;
 import java.util.ArrayList;
@@ -52,8 +52,8 @@ final class StringsPull implements Question {
                 end.isEmpty()
                         ? Sentence.NOTHING
                         : say("Give {} more slack, tie it nearer the lever's pivot, or open that stop.", string.name()),
-                "the taut string meets a stop at " + Words.stroke(reach) + "; slack now "
-                        + Words.number(string.slack()) + " mm");
+                "the taut string meets a stop at " + Words.stroke(reach) + "; slack now " + Words.number(string.slack())
+                        + " mm");
     }
 
     private static Finding pulls(StrokeResult stroke, StringRun string) {

@@ -4,11 +4,11 @@ import jackwork.design.Design;
 import jackwork.design.GestureEntry;
 import jackwork.design.Named;
 import jackwork.geometry.Point;
-import jackwork.motion.Mechanism;
-import jackwork.motion.MechanismCompiler;
-import jackwork.motion.MechanismException;
-import jackwork.motion.StrokeResult;
-import jackwork.motion.StrokeSolver;
+import jackwork.motion.model.Mechanism;
+import jackwork.motion.model.MechanismCompiler;
+import jackwork.motion.model.MechanismException;
+import jackwork.motion.rest.StrokeResult;
+import jackwork.motion.rest.StrokeSolver;
 import jackwork.parts.Assembler;
 import jackwork.parts.Assembly;
 import jackwork.parts.RodRun;
@@ -47,7 +47,7 @@ public final class Subject {
         this.variations = varied ? Variation.of(assembly) : List.of();
     }
 
-    /** @throws jackwork.motion.MechanismException when the lever does not decide where every part is */
+    /** @throws jackwork.motion.model.MechanismException when the lever does not decide where every part is */
     public static Subject of(Design design) {
         return new Subject(design, SAMPLES, true);
     }
@@ -55,7 +55,7 @@ public final class Subject {
     /**
      * As numbered alone, without spread and with fewer poses: for what is asked many times a second.
      *
-     * @throws jackwork.motion.MechanismException when the lever does not decide where every part is
+     * @throws jackwork.motion.model.MechanismException when the lever does not decide where every part is
      */
     public static Subject asNumbered(Design design) {
         return new Subject(design, COARSE, false);

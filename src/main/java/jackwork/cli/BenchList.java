@@ -1,6 +1,6 @@
 package jackwork.cli;
 
-import jackwork.app.BenchJson;
+import jackwork.app.bench.BenchJson;
 import jackwork.bench.BenchLog;
 import jackwork.bench.Kinds;
 import jackwork.bench.LogKind;

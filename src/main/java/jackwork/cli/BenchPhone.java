@@ -1,8 +1,8 @@
 package jackwork.cli;
 
-import jackwork.app.HouseNetwork;
-import jackwork.app.PhoneHost;
-import jackwork.app.PhoneLog;
+import jackwork.app.bench.HouseNetwork;
+import jackwork.app.bench.PhoneHost;
+import jackwork.app.bench.PhoneLog;
 import jackwork.drawing.QrCode;
 import java.io.IOException;
 import java.net.InetAddress;

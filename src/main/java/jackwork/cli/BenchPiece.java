@@ -1,7 +1,7 @@
 package jackwork.cli;
 
-import jackwork.app.Bench;
-import jackwork.app.BenchJson;
+import jackwork.app.bench.Bench;
+import jackwork.app.bench.BenchJson;
 import jackwork.bench.Happening;
 import jackwork.bench.Kinds;
 import jackwork.bench.Money;

@@ -1,6 +1,6 @@
 package jackwork.cli;
 
-import jackwork.app.Bench;
+import jackwork.app.bench.Bench;
 import jackwork.bench.Prediction;
 import java.io.IOException;
 import java.time.Instant;

@@ -1,8 +1,8 @@
 package jackwork.cli;
 
-import jackwork.app.Bench;
-import jackwork.app.BenchJson;
-import jackwork.app.BenchReport;
+import jackwork.app.bench.Bench;
+import jackwork.app.bench.BenchJson;
+import jackwork.app.bench.BenchReport;
 import jackwork.bench.Prediction;
 import jackwork.bench.Score;
 import java.nio.file.Path;

@@ -1,8 +1,8 @@
 package jackwork.cli;
 
-import jackwork.app.Bench;
-import jackwork.app.BenchJson;
-import jackwork.app.RevisionDifference;
+import jackwork.app.bench.Bench;
+import jackwork.app.bench.BenchJson;
+import jackwork.app.bench.RevisionDifference;
 import jackwork.bench.Revision;
 import java.nio.file.Path;
 import java.util.ArrayList;

@@ -1,6 +1,6 @@
 package jackwork.cli;
 
-import jackwork.app.Bench;
+import jackwork.app.bench.Bench;
 import jackwork.bench.Kinds;
 import jackwork.bench.RevisionName;
 import jackwork.bench.Score;

@@ -1,8 +1,8 @@
 package jackwork.cli;
 
-import jackwork.app.Bench;
-import jackwork.app.BenchJson;
-import jackwork.app.UseMeasured;
+import jackwork.app.bench.Bench;
+import jackwork.app.bench.BenchJson;
+import jackwork.app.bench.UseMeasured;
 import jackwork.check.Finding;
 import jackwork.design.DesignFolders;
 import java.io.IOException;

@@ -1,6 +1,6 @@
 package jackwork.cli;
 
-import jackwork.app.DesignCheck;
+import jackwork.app.core.DesignCheck;
 import jackwork.builds.BuildReport;
 import jackwork.builds.BuildRun;
 import jackwork.check.Finding;

@@ -1,6 +1,6 @@
 package jackwork.cli;
 
-import jackwork.app.MechanismJson;
+import jackwork.app.core.MechanismJson;
 import jackwork.design.DesignReader;
 import jackwork.parts.Assembler;
 import java.nio.file.Path;

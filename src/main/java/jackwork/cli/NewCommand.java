@@ -1,6 +1,6 @@
 package jackwork.cli;
 
-import jackwork.app.Demo;
+import jackwork.app.bring.Demo;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;

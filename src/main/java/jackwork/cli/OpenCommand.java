@@ -1,8 +1,8 @@
 package jackwork.cli;
 
-import jackwork.app.Demo;
-import jackwork.app.PageHost;
-import jackwork.app.Workbench;
+import jackwork.app.bring.Demo;
+import jackwork.app.core.PageHost;
+import jackwork.app.core.Workbench;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;

@@ -1,12 +1,12 @@
 package jackwork.cli;
 
-import jackwork.app.BringException;
-import jackwork.app.UnknownDesignException;
+import jackwork.app.bring.BringException;
+import jackwork.app.wire.UnknownDesignException;
 import jackwork.bench.BenchException;
 import jackwork.design.DesignException;
 import jackwork.drawing.PictureException;
 import jackwork.make.MakeException;
-import jackwork.motion.MechanismException;
+import jackwork.motion.model.MechanismException;
 import jackwork.parts.PartException;
 import java.io.IOException;
 import java.io.UncheckedIOException;

@@ -1,6 +1,6 @@
 package jackwork.cli;
 
-import jackwork.app.Pricing;
+import jackwork.app.pay.Pricing;
 import jackwork.design.WholeFile;
 import jackwork.price.PriceReport;
 import jackwork.price.Timed;

@@ -1,6 +1,6 @@
 package jackwork.cli;
 
-import jackwork.app.Bench;
+import jackwork.app.bench.Bench;
 import jackwork.bench.Revision;
 import java.nio.file.Path;
 import org.jspecify.annotations.Nullable;

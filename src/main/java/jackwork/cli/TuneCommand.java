@@ -1,6 +1,6 @@
 package jackwork.cli;
 
-import jackwork.app.Turn;
+import jackwork.app.history.Turn;
 import jackwork.builds.FreeNumber;
 import jackwork.builds.Tune;
 import jackwork.design.DesignEdit;

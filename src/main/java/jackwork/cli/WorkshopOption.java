@@ -1,6 +1,6 @@
 package jackwork.cli;
 
-import jackwork.app.Bench;
+import jackwork.app.bench.Bench;
 import java.nio.file.Path;
 import picocli.CommandLine.Option;
 

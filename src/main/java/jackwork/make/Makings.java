@@ -27,7 +27,7 @@ public final class Makings {
         this.housing = Case.of(design, subject);
     }
 
-    /** @throws jackwork.motion.MechanismException when the lever does not decide where every part is */
+    /** @throws jackwork.motion.model.MechanismException when the lever does not decide where every part is */
     public static Makings of(Design design) {
         return new Makings(design);
     }

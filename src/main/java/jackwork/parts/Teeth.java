@@ -133,29 +133,33 @@ final class Teeth {
     /** Finer teeth than a laser leaves are no teeth: their centres are what is wrong, not the play that is left. */
     private static void requireApart(String place, String first, String second, double apart, double module) {
         if (!(module >= FINEST)) {
-            throw new PartException(place + ".between", String.format(
-                    Locale.ROOT,
-                    "gears %s and %s: their centres are %.2f mm apart, which asks for teeth of module %.3f mm; expected"
-                            + " %.1f mm or more, since finer teeth burn away: move one of the centres, or take other"
-                            + " numbers of teeth",
-                    first,
-                    second,
-                    apart,
-                    module,
-                    FINEST));
+            throw new PartException(
+                    place + ".between",
+                    String.format(
+                            Locale.ROOT,
+                            "gears %s and %s: their centres are %.2f mm apart, which asks for teeth of module %.3f mm; expected"
+                                    + " %.1f mm or more, since finer teeth burn away: move one of the centres, or take other"
+                                    + " numbers of teeth",
+                            first,
+                            second,
+                            apart,
+                            module,
+                            FINEST));
         }
     }
 
     private static void requireOne(String place, String first, String second, Placed before, double pressure) {
         if (Math.abs(before.gear().pressureAngle() - pressure) > SAME) {
-            throw new PartException(place + ".pressure-angle", String.format(
-                    Locale.ROOT,
-                    "%s and %s: teeth of %.1f° do not run in teeth of %.1f°; write one pressure-angle for all that run"
-                            + " together",
-                    first,
-                    second,
-                    Math.toDegrees(pressure),
-                    Math.toDegrees(before.gear().pressureAngle())));
+            throw new PartException(
+                    place + ".pressure-angle",
+                    String.format(
+                            Locale.ROOT,
+                            "%s and %s: teeth of %.1f° do not run in teeth of %.1f°; write one pressure-angle for all that run"
+                                    + " together",
+                            first,
+                            second,
+                            Math.toDegrees(pressure),
+                            Math.toDegrees(before.gear().pressureAngle())));
         }
     }
 
@@ -182,14 +186,16 @@ final class Teeth {
         if (before != null) {
             requireOne(place, rack.part(), rack.gear(), before, Math.toRadians(angle == null ? USUAL_ANGLE : angle));
             if (Math.abs(before.gear().module() / rack.module() - 1) > SAME) {
-                throw new PartException(place + ".module", String.format(
-                        Locale.ROOT,
-                        "rack %s: read a module of %.3f mm, but %s has teeth of %.3f mm from another mesh; write that"
-                                + " module, or move the mesh's centres",
-                        rack.part(),
-                        rack.module(),
-                        rack.gear(),
-                        before.gear().module()));
+                throw new PartException(
+                        place + ".module",
+                        String.format(
+                                Locale.ROOT,
+                                "rack %s: read a module of %.3f mm, but %s has teeth of %.3f mm from another mesh; write that"
+                                        + " module, or move the mesh's centres",
+                                rack.part(),
+                                rack.module(),
+                                rack.gear(),
+                                before.gear().module()));
             }
         }
         placed.putIfAbsent(

@@ -2,8 +2,8 @@ package jackwork.web;
 
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
-import jackwork.app.BadRequestException;
-import jackwork.app.Refusal;
+import jackwork.app.wire.BadRequestException;
+import jackwork.app.wire.Refusal;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;

@@ -2,8 +2,8 @@ package jackwork.web;
 
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
-import jackwork.app.Faces;
-import jackwork.app.TooLongException;
+import jackwork.app.core.Faces;
+import jackwork.app.wire.TooLongException;
 import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.channels.SocketChannel;

@@ -3,11 +3,11 @@ package jackwork.web;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
-import jackwork.app.BadRequestException;
-import jackwork.app.BringException;
-import jackwork.app.Bringing;
-import jackwork.app.Editor;
-import jackwork.app.Workbench;
+import jackwork.app.bring.BringException;
+import jackwork.app.bring.Bringing;
+import jackwork.app.core.Editor;
+import jackwork.app.core.Workbench;
+import jackwork.app.wire.BadRequestException;
 import java.nio.charset.StandardCharsets;
 
 /** Drawings and pictures brought in, new designs, drawings redrawn. */

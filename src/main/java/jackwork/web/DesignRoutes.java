@@ -2,10 +2,10 @@ package jackwork.web;
 
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.HttpStatus;
-import jackwork.app.BadRequestException;
-import jackwork.app.Editor;
-import jackwork.app.StaleException;
-import jackwork.app.Workbench;
+import jackwork.app.core.Editor;
+import jackwork.app.core.Workbench;
+import jackwork.app.wire.BadRequestException;
+import jackwork.app.wire.StaleException;
 
 /** The workshop's designs: looked at, changed, changes taken back. */
 final class DesignRoutes implements Routes {

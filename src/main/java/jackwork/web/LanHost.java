@@ -1,7 +1,7 @@
 package jackwork.web;
 
-import jackwork.app.PhoneHost;
-import jackwork.app.PhoneLog;
+import jackwork.app.bench.PhoneHost;
+import jackwork.app.bench.PhoneLog;
 import java.net.InetAddress;
 import java.net.URI;
 import java.time.Clock;

@@ -1,7 +1,7 @@
 package jackwork.web;
 
-import jackwork.app.PageHost;
-import jackwork.app.Workbench;
+import jackwork.app.core.PageHost;
+import jackwork.app.core.Workbench;
 import java.net.URI;
 
 /** Offers {@link PageServer} as a service. */

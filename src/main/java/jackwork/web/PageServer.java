@@ -6,17 +6,17 @@ import io.javalin.http.Context;
 import io.javalin.http.HandlerType;
 import io.javalin.http.HttpStatus;
 import io.javalin.util.JavalinBindException;
-import jackwork.app.BenchDesk;
-import jackwork.app.Bringing;
-import jackwork.app.Editor;
-import jackwork.app.HouseNetwork;
-import jackwork.app.Jobs;
-import jackwork.app.Paying;
-import jackwork.app.PhoneDesk;
-import jackwork.app.UnknownDesignException;
-import jackwork.app.Workbench;
+import jackwork.app.bench.BenchDesk;
+import jackwork.app.bench.HouseNetwork;
+import jackwork.app.bench.PhoneDesk;
+import jackwork.app.bring.Bringing;
+import jackwork.app.core.Editor;
+import jackwork.app.core.Jobs;
+import jackwork.app.core.Workbench;
+import jackwork.app.pay.Paying;
+import jackwork.app.wire.UnknownDesignException;
 import jackwork.design.DesignException;
-import jackwork.motion.MechanismException;
+import jackwork.motion.model.MechanismException;
 import jackwork.parts.PartException;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -61,7 +61,7 @@ public final class PageServer {
         Door door = new Door();
         Askers askers = new Askers(workbench.faces(), workbench.longest());
         Editor editor = new Editor(workbench);
-        Jobs jobs = new Jobs(workbench);
+        Jobs jobs = new Jobs(workbench.faces());
         PhoneDesk phone = new PhoneDesk(workbench, new LanHost(), network);
         List<Routes> rooms = List.of(
                 new FileRoutes(door),

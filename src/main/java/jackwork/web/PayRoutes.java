@@ -1,7 +1,7 @@
 package jackwork.web;
 
 import io.javalin.config.RoutesConfig;
-import jackwork.app.Paying;
+import jackwork.app.pay.Paying;
 
 /** Will it pay? asked as often as a slider moves; long work for it begun. */
 final class PayRoutes implements Routes {

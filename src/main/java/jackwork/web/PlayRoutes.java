@@ -2,21 +2,24 @@ package jackwork.web;
 
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
-import jackwork.app.Jobs;
-import jackwork.app.Player;
-import jackwork.app.Remedies;
-import jackwork.app.Workbench;
+import jackwork.app.core.Jobs;
+import jackwork.app.core.Remedies;
+import jackwork.app.core.Workbench;
+import jackwork.app.work.Player;
+import jackwork.app.work.Trying;
 
 /** Coins dropped, pieces watched, long work started, looked at and stopped. */
 final class PlayRoutes implements Routes {
 
     private final Player player;
     private final Jobs jobs;
+    private final Trying trying;
     private final Remedies remedies;
 
     PlayRoutes(Workbench workbench, Jobs jobs) {
         this.player = new Player(workbench);
         this.jobs = jobs;
+        this.trying = new Trying(workbench, jobs);
         this.remedies = new Remedies(workbench);
     }
 
@@ -46,8 +49,9 @@ final class PlayRoutes implements Routes {
         routes.get(
                 "/api/remedy/<id>",
                 context -> Answers.json(context, remedies.remedyJson(id(context), Answers.word(context, "finding"))));
-        routes.post("/api/pieces/<id>", context -> Answers.json(context, jobs.piecesJson(id(context), context.body())));
-        routes.post("/api/tune/<id>", context -> Answers.json(context, jobs.tuneJson(id(context), context.body())));
+        routes.post(
+                "/api/pieces/<id>", context -> Answers.json(context, trying.piecesJson(id(context), context.body())));
+        routes.post("/api/tune/<id>", context -> Answers.json(context, trying.tuneJson(id(context), context.body())));
         routes.get(
                 "/api/jobs/{number}",
                 context -> Answers.json(context, jobs.viewJson(Answers.whole(context.pathParam("number")))));

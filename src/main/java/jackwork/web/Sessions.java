@@ -1,6 +1,6 @@
 package jackwork.web;
 
-import jackwork.app.PhoneHost;
+import jackwork.app.bench.PhoneHost;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.SecureRandom;

@@ -1,8 +1,8 @@
 package jackwork.web;
 
 import io.javalin.config.RoutesConfig;
-import jackwork.app.MyWorkshop;
-import jackwork.app.Workbench;
+import jackwork.app.core.Workbench;
+import jackwork.app.workshop.MyWorkshop;
 
 /** The workshop's own numbers: looked at, changed, changes taken back. */
 final class WorkshopRoutes implements Routes {

@@ -1,5 +1,9 @@
 package jackwork.app;
 
+import jackwork.app.wire.Json;
+import jackwork.app.wire.Payload;
+import jackwork.app.wire.Report;
+import jackwork.app.wire.Tuple;
 import jackwork.check.Finding;
 import jackwork.stock.Basis;
 import java.io.IOException;
@@ -14,6 +18,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.Collection;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -28,7 +33,7 @@ import tools.jackson.databind.JsonNode;
  */
 final class ApiTypes {
 
-    static final Path FILE = Path.of("web", "src", "api-types.ts");
+    static final Path FILE = Path.of("web", "src", "core", "api-types.ts");
     private static final Path CLASSES = Path.of("target", "classes", "jackwork", "app");
 
     private final Map<String, Class<?>> named = new LinkedHashMap<>();
@@ -55,11 +60,14 @@ final class ApiTypes {
     }
 
     private static List<Class<?>> payloads() throws IOException {
-        try (Stream<Path> files = Files.list(CLASSES)) {
-            return files.map(file -> file.getFileName().toString())
-                    .filter(name -> name.endsWith(".class"))
-                    .sorted()
-                    .<Class<?>>map(name -> load("jackwork.app." + name.substring(0, name.length() - 6)))
+        try (Stream<Path> files = Files.walk(CLASSES)) {
+            return files.filter(file -> file.toString().endsWith(".class"))
+                    .sorted(Comparator.comparing(file -> file.getFileName().toString()))
+                    .<Class<?>>map(file -> load("jackwork.app."
+                            + CLASSES.relativize(file)
+                                    .toString()
+                                    .replaceFirst("\\.class$", "")
+                                    .replace(java.io.File.separatorChar, '.')))
                     .filter(type -> type.isRecord() && Payload.class.isAssignableFrom(type))
                     .toList();
         }

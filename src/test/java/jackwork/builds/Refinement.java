@@ -2,10 +2,10 @@ package jackwork.builds;
 
 import jackwork.check.Subject;
 import jackwork.design.DesignReader;
-import jackwork.motion.CoinCycle;
-import jackwork.motion.CycleResult;
-import jackwork.motion.CycleRig;
-import jackwork.motion.CycleStage;
+import jackwork.motion.coin.CoinCycle;
+import jackwork.motion.coin.CycleResult;
+import jackwork.motion.coin.CycleRig;
+import jackwork.motion.coin.CycleStage;
 import jackwork.stock.Coin;
 import java.nio.file.Path;
 import java.util.ArrayList;

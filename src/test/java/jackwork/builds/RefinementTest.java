@@ -2,7 +2,7 @@ package jackwork.builds;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import jackwork.motion.CycleStage;
+import jackwork.motion.coin.CycleStage;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 

@@ -9,7 +9,7 @@ import jackwork.design.Design;
 import jackwork.design.DesignException;
 import jackwork.design.DesignReader;
 import jackwork.geometry.Point;
-import jackwork.motion.StrokeResult;
+import jackwork.motion.rest.StrokeResult;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

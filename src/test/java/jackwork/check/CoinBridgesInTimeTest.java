@@ -4,12 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import jackwork.design.DesignReader;
-import jackwork.motion.CoinCycle;
-import jackwork.motion.CoinDrop;
-import jackwork.motion.CycleResult;
-import jackwork.motion.CycleRig;
-import jackwork.motion.CycleStage;
-import jackwork.motion.Press;
+import jackwork.motion.coin.CoinCycle;
+import jackwork.motion.coin.CycleResult;
+import jackwork.motion.coin.CycleRig;
+import jackwork.motion.coin.CycleStage;
+import jackwork.motion.model.CoinDrop;
+import jackwork.motion.time.Press;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;

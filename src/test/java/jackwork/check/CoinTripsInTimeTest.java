@@ -4,9 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import jackwork.DemoCopy;
 import jackwork.design.DesignReader;
-import jackwork.motion.CoinCycle;
-import jackwork.motion.CoinDrop;
-import jackwork.motion.CycleRig;
+import jackwork.motion.coin.CoinCycle;
+import jackwork.motion.coin.CycleRig;
+import jackwork.motion.model.CoinDrop;
 import jackwork.parts.Assembler;
 import jackwork.parts.Assembly;
 import jackwork.stock.Coin;

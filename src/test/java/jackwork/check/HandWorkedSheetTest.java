@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import jackwork.design.DesignReader;
 import jackwork.geometry.Point;
-import jackwork.motion.StrokeResult;
+import jackwork.motion.rest.StrokeResult;
 import jackwork.parts.Assembly;
 import jackwork.parts.Body;
 import jackwork.stock.Coin;

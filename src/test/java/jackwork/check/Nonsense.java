@@ -2,7 +2,7 @@ package jackwork.check;
 
 import jackwork.design.DesignException;
 import jackwork.design.DesignReader;
-import jackwork.motion.MechanismException;
+import jackwork.motion.model.MechanismException;
 import jackwork.parts.PartException;
 import java.io.IOException;
 import java.nio.file.Files;

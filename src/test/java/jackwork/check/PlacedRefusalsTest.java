@@ -8,7 +8,7 @@ import jackwork.design.DesignEdit;
 import jackwork.design.DesignException;
 import jackwork.design.DesignFiles;
 import jackwork.design.DesignReader;
-import jackwork.motion.MechanismException;
+import jackwork.motion.model.MechanismException;
 import jackwork.parts.PartException;
 import java.io.IOException;
 import java.nio.file.Files;

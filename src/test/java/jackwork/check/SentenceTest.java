@@ -41,10 +41,8 @@ class SentenceTest {
     @Test
     void aSentenceIsItsWordsAndKeepsItsNumbers() {
         Sentence moves = say("{} moves {} by {}", "beak", mm(25.4), stroke(0.5));
-        assertThat(moves)
-                .hasToString("beak moves 25.4 mm by " + stroke(0.5).words());
-        assertThat(moves.inches())
-                .isEqualTo("beak moves 1 in by " + stroke(0.5).words());
+        assertThat(moves).hasToString("beak moves 25.4 mm by " + stroke(0.5).words());
+        assertThat(moves.inches()).isEqualTo("beak moves 1 in by " + stroke(0.5).words());
         assertThat(moves.pieces()).extracting(Sentence.Said::value).containsExactly(null, 25.4, null, 50.0);
         assertThat(moves.pieces()).extracting(Sentence.Said::unit).containsExactly(null, "mm", null, "% of the stroke");
         assertThat(say("{}; {}", moves, "so")).hasToString(moves + "; so");

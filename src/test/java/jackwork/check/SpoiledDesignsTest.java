@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import jackwork.DemoCopy;
 import jackwork.design.DesignReader;
-import jackwork.motion.MechanismException;
+import jackwork.motion.model.MechanismException;
 import jackwork.parts.PartException;
 import java.io.IOException;
 import java.nio.file.Files;

@@ -149,7 +149,9 @@ class MainTest {
     void theSpoiledHeronFailsAndNamesTheStroke() {
         Ran ran = Ran.run("check", "demo/spoiled/heron-hangs-up");
         assertThat(ran.exit()).isEqualTo(1);
-        assertThat(ran.out()).contains("fails").containsPattern("return force turns negative at \\d\\d % of the stroke");
+        assertThat(ran.out())
+                .contains("fails")
+                .containsPattern("return force turns negative at \\d\\d % of the stroke");
     }
 
     @Test

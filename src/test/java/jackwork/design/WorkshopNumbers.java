@@ -23,10 +23,13 @@ public final class WorkshopNumbers {
         String text = WorkshopReader.text(folder);
         WorkshopFile workshop = WorkshopReader.parse(text);
         Map<String, Bounds> bounds = new TreeMap<>();
-        Walk.over(workshop, "", (path, entry, word, value) -> Range.of(word)
-                .filter(range -> !word.isList() && WorkshopSplice.says(text, path))
-                .ifPresent(range -> bounds.put(
-                        asOnThePage(workshop, path), new Bounds(range.least(), range.most(), word.isWhole()))));
+        Walk.over(
+                workshop,
+                "",
+                (path, entry, word, value) -> Range.of(word)
+                        .filter(range -> !word.isList() && WorkshopSplice.says(text, path))
+                        .ifPresent(range -> bounds.put(
+                                asOnThePage(workshop, path), new Bounds(range.least(), range.most(), word.isWhole()))));
         return bounds;
     }
 

@@ -1,9 +1,9 @@
 package jackwork.fuzz;
 
 import jackwork.DemoCopy;
-import jackwork.app.Bringing;
-import jackwork.app.Editor;
-import jackwork.app.Workbench;
+import jackwork.app.bring.Bringing;
+import jackwork.app.core.Editor;
+import jackwork.app.core.Workbench;
 import java.io.IOException;
 import java.nio.file.Path;
 

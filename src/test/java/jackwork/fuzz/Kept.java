@@ -1,6 +1,6 @@
 package jackwork.fuzz;
 
-import jackwork.app.HistoryReading;
+import jackwork.app.core.HistoryReading;
 import jackwork.web.HttpReading;
 import java.io.IOException;
 import java.nio.file.Files;

@@ -1,6 +1,6 @@
 package jackwork.fuzz;
 
-import jackwork.app.BringException;
+import jackwork.app.bring.BringException;
 import jackwork.drawing.ArtworkFigure;
 import jackwork.drawing.ArtworkPdf;
 import jackwork.drawing.Paper;

@@ -1,6 +1,6 @@
 package jackwork.fuzz;
 
-import jackwork.app.BringException;
+import jackwork.app.bring.BringException;
 import jackwork.drawing.DrawingException;
 import jackwork.drawing.SvgReader;
 import java.io.IOException;

@@ -5,7 +5,7 @@ import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.FilePayload;
 import com.microsoft.playwright.options.ReducedMotion;
 import com.microsoft.playwright.options.SelectOption;
-import jackwork.app.Workbench;
+import jackwork.app.core.Workbench;
 import jackwork.web.Browser;
 import jackwork.web.PageServer;
 import java.io.IOException;

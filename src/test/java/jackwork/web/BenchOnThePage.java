@@ -4,8 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.microsoft.playwright.Page;
 import jackwork.DemoCopy;
-import jackwork.app.Bench;
-import jackwork.app.Workbench;
+import jackwork.app.bench.Bench;
+import jackwork.app.core.Workbench;
 import jackwork.bench.Kinds;
 import jackwork.bench.Score;
 import java.io.IOException;

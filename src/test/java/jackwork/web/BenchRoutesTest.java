@@ -3,8 +3,8 @@ package jackwork.web;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import jackwork.DemoCopy;
-import jackwork.app.Bench;
-import jackwork.app.Workbench;
+import jackwork.app.bench.Bench;
+import jackwork.app.core.Workbench;
 import jackwork.bench.Kinds;
 import jackwork.design.WorkshopReader;
 import java.io.ByteArrayInputStream;

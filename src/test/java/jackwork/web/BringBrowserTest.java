@@ -8,7 +8,7 @@ import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.BoundingBox;
 import com.microsoft.playwright.options.FilePayload;
 import jackwork.DemoCopy;
-import jackwork.app.Workbench;
+import jackwork.app.core.Workbench;
 import jackwork.design.Design;
 import jackwork.design.DesignReader;
 import java.awt.Color;

@@ -7,7 +7,7 @@ import com.microsoft.playwright.Mouse;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.BoundingBox;
 import jackwork.DemoCopy;
-import jackwork.app.Workbench;
+import jackwork.app.core.Workbench;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

@@ -3,7 +3,7 @@ package jackwork.web;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import jackwork.DemoCopy;
-import jackwork.app.Workbench;
+import jackwork.app.core.Workbench;
 import jackwork.design.Adjustable;
 import jackwork.design.DesignReader;
 import jackwork.design.Field;
@@ -118,7 +118,9 @@ class EveryNumberTest {
                 version = version.isEmpty() ? json(view).path("version").asString() : version;
             }
             if (!version.equals(base)) {
-                assertThat(back.change(version, trial).statusCode()).as(trial.toString()).isEqualTo(200);
+                assertThat(back.change(version, trial).statusCode())
+                        .as(trial.toString())
+                        .isEqualTo(200);
             }
             assertThat(files(hut)).as(trial.toString()).isEqualTo(before);
         }
@@ -145,10 +147,10 @@ class EveryNumberTest {
                     hut,
                     tried,
                     List.of(() -> asking.send("GET", "api/designs/" + name, "")),
-                    (version, trial) -> asking.send("POST", "api/edit/" + name, """
+                    (version, trial) -> asking.send(
+                            "POST", "api/edit/" + name, """
                             {"base": "%s", "label": "tried", "steps": [{"kind": "set", "path": "%s", "value": "%s"}]}""".formatted(version, trial.path(), trial.value())),
-                    (version, trial) ->
-                            asking.send("POST", "api/undo/" + name, "{\"version\": \"" + version + "\"}"));
+                    (version, trial) -> asking.send("POST", "api/undo/" + name, "{\"version\": \"" + version + "\"}"));
             told(name, trials.size(), tried.size(), refused);
             assertThat(refused).isBetween(1, tried.size() - 1);
         } finally {
@@ -196,10 +198,16 @@ class EveryNumberTest {
                         String ends = interval ? trial.value() : "";
                         return asking.send("POST", "api/values/edit", """
                                 {"base": "%s", "label": "tried", "kind": "SET", "path": "%s", "value": "%s",
-                                 "low": "%s", "high": "%s", "basis": "%s", "source": "%s"}""".formatted(version, trial.path(), trial.value(), ends, ends, interval ? "measured" : "", interval ? "tried" : ""));
+                                 "low": "%s", "high": "%s", "basis": "%s", "source": "%s"}""".formatted(
+                                        version,
+                                        trial.path(),
+                                        trial.value(),
+                                        ends,
+                                        ends,
+                                        interval ? "measured" : "",
+                                        interval ? "tried" : ""));
                     },
-                    (version, trial) ->
-                            asking.send("POST", "api/values/undo", "{\"version\": \"" + version + "\"}"));
+                    (version, trial) -> asking.send("POST", "api/values/undo", "{\"version\": \"" + version + "\"}"));
             told("workshop", trials.size(), tried.size(), refused);
             assertThat(refused).isBetween(1, tried.size() - 1);
         } finally {

@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
-import jackwork.app.Workbench;
+import jackwork.app.core.Workbench;
 import java.net.http.HttpResponse;
 import java.nio.file.Path;
 import java.util.Locale;

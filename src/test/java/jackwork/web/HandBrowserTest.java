@@ -9,7 +9,7 @@ import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.BoundingBox;
 import com.microsoft.playwright.options.FilePayload;
 import jackwork.DemoCopy;
-import jackwork.app.Workbench;
+import jackwork.app.core.Workbench;
 import jackwork.geometry.Point;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;

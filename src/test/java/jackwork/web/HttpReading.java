@@ -1,7 +1,7 @@
 package jackwork.web;
 
 import jackwork.DemoCopy;
-import jackwork.app.Workbench;
+import jackwork.app.core.Workbench;
 import jackwork.fuzz.Reading;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;

@@ -8,7 +8,7 @@ import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.BoundingBox;
 import com.microsoft.playwright.options.ReducedMotion;
-import jackwork.app.Workbench;
+import jackwork.app.core.Workbench;
 import jackwork.design.Design;
 import jackwork.design.DesignReader;
 import jackwork.drawing.Paper;

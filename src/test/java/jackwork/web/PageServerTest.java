@@ -2,7 +2,7 @@ package jackwork.web;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import jackwork.app.Workbench;
+import jackwork.app.core.Workbench;
 import java.io.IOException;
 import java.io.InputStream;
 import java.net.Socket;

@@ -3,9 +3,9 @@ package jackwork.web;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import jackwork.DemoCopy;
-import jackwork.app.Bench;
-import jackwork.app.Pricing;
-import jackwork.app.Workbench;
+import jackwork.app.bench.Bench;
+import jackwork.app.core.Workbench;
+import jackwork.app.pay.Pricing;
 import jackwork.bench.Kinds;
 import jackwork.bench.RevisionName;
 import jackwork.bench.Stamp;

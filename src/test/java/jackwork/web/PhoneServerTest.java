@@ -3,8 +3,8 @@ package jackwork.web;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import jackwork.DemoCopy;
-import jackwork.app.Bench;
-import jackwork.app.PhoneLog;
+import jackwork.app.bench.Bench;
+import jackwork.app.bench.PhoneLog;
 import jackwork.bench.Kinds;
 import jackwork.bench.Logged;
 import jackwork.bench.Trial;

@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.BoundingBox;
-import jackwork.app.Workbench;
+import jackwork.app.core.Workbench;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;

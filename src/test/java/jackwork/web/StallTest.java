@@ -3,7 +3,7 @@ package jackwork.web;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import jackwork.DemoCopy;
-import jackwork.app.Workbench;
+import jackwork.app.core.Workbench;
 import java.io.IOException;
 import java.net.Socket;
 import java.net.http.HttpResponse;
@@ -136,7 +136,7 @@ class StallTest {
     private static boolean isComputing() {
         return Thread.getAllStackTraces().values().stream()
                 .anyMatch(stack -> Arrays.stream(stack)
-                        .anyMatch(frame -> frame.getClassName().equals("jackwork.app.DesignCheck")));
+                        .anyMatch(frame -> frame.getClassName().equals("jackwork.app.core.DesignCheck")));
     }
 
     @Test

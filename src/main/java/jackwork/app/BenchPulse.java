@@ -1,8 +1,0 @@
-package jackwork.app;
-
-/**
- * What the page asks every other second.
- *
- * @param state of the log: another word once anything was written
- */
-record BenchPulse(String state, PhoneView phone) implements Payload {}

@@ -1,4 +1,0 @@
-package jackwork.app;
-
-/** Asks for findings run again for quicker ways of making, of what is laid out so. */
-record ForAgain(String version, int laidOut) implements Payload {}

@@ -1,4 +1,0 @@
-package jackwork.app;
-
-/** Asks for virtual builds. */
-record ForPieces(int builds, long seed) implements Payload {}

@@ -1,4 +1,0 @@
-package jackwork.app;
-
-/** Virtual builds of a frozen design to be run. */
-record ForPrediction(String design, int revision, int builds, long seed) implements Payload {}

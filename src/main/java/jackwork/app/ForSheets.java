@@ -1,8 +1,0 @@
-package jackwork.app;
-
-/**
- * Asks for sheets to be laid out.
- *
- * @param seconds to look for tighter ones; 0 for the usual
- */
-record ForSheets(ForMaking making, double seconds) implements Payload {}

@@ -1,0 +1,111 @@
+package jackwork.app.core;
+
+import static jackwork.check.Sentence.say;
+
+import jackwork.app.wire.Json;
+import jackwork.builds.BuildReport;
+import jackwork.builds.BuildRun;
+import jackwork.builds.Mishaps;
+import jackwork.check.Finding;
+import jackwork.check.Questions;
+import jackwork.check.Sentence;
+import jackwork.check.Status;
+import jackwork.check.Subject;
+import jackwork.check.Topic;
+import jackwork.check.Where;
+import jackwork.design.Design;
+import jackwork.make.MakeQuestions;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.function.Supplier;
+import org.jspecify.annotations.Nullable;
+
+/** A design with the answers to every question asked of it, from all rooms, worst first. */
+public record DesignCheck(
+        Design design,
+        Subject subject,
+        List<Finding> findings,
+        @Nullable BuildReport builds) {
+
+    /** Share of pieces that must work with every coin. */
+    private static final double WANTED = 0.99;
+
+    /** @throws jackwork.motion.model.MechanismException when the lever does not decide where every part is */
+    public static DesignCheck of(Design design) {
+        Subject subject = Subject.of(design);
+        List<Supplier<List<Finding>>> rooms =
+                List.of(() -> Questions.ask(subject), () -> MakeQuestions.ask(design, subject));
+        List<Finding> findings = rooms.parallelStream()
+                .flatMap(room -> room.get().stream())
+                .sorted(Comparator.comparing(Finding::status).reversed())
+                .toList();
+        return new DesignCheck(design, subject, findings, null);
+    }
+
+    /** Virtual builds of the design, ready to run. */
+    public static BuildRun builds(Subject subject, int builds, long seed) {
+        return new BuildRun(subject.assembly(), subject.coins(), builds, seed);
+    }
+
+    /** The same with virtual builds, a finding of what came of them, and what visitors do besides. */
+    public DesignCheck with(BuildReport report) {
+        List<Finding> all = new ArrayList<>(findings);
+        all.add(finding(report));
+        all.addAll(Mishaps.ask(subject.assembly(), subject.coins()));
+        all.sort(Comparator.comparing(Finding::status).reversed());
+        return new DesignCheck(design, subject, List.copyOf(all), report);
+    }
+
+    private static Finding finding(BuildReport report) {
+        // Pieces that could not be computed are neither: where they alone could turn it, nobody knows.
+        boolean fails = report.passes() + report.notComputed() < WANTED * report.builds();
+        Status status = fails && report.interval().high() < WANTED
+                ? Status.FAIL
+                : report.rate() < WANTED ? Status.DOUBTFUL : Status.PASS;
+        String cause = report.causes().keySet().stream()
+                .findFirst()
+                .map(first -> "Most often " + first.words() + ": look at one with `jackwork replay`.")
+                .orElse("");
+        return new Finding(
+                Topic.BUILDS,
+                "",
+                say("Do 99 of 100 pieces work with every coin?"),
+                status,
+                report.rate(),
+                WANTED,
+                report.rate() - WANTED,
+                "1",
+                new Where(null, null, null),
+                Sentence.plain(report.words()),
+                status == Status.PASS ? Sentence.NOTHING : Sentence.plain(cause),
+                "passes / builds = " + report.passes() + " / " + report.builds());
+    }
+
+    /** {@code works}, {@code doubtful} or {@code fails}: the worst of the findings. */
+    public String verdict() {
+        return verdict(findings);
+    }
+
+    /** The same of some of them. */
+    public static String verdict(List<Finding> findings) {
+        Status worst = findings.stream()
+                .map(Finding::status)
+                .max(Comparator.naturalOrder())
+                .orElse(Status.PASS);
+        return switch (worst) {
+            case PASS, OPEN -> "works";
+            case DOUBTFUL -> "doubtful";
+            case FAIL -> "fails";
+        };
+    }
+
+    public boolean fails() {
+        return verdict().equals("fails");
+    }
+
+    /** The report as one JSON object, pretty. */
+    public String json() {
+        return Json.pretty(ReportMaker.of(this));
+    }
+}

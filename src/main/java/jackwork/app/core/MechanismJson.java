@@ -1,0 +1,124 @@
+package jackwork.app.core;
+
+import jackwork.app.wire.Json;
+import jackwork.geometry.Outline;
+import jackwork.geometry.Point;
+import jackwork.parts.Assembly;
+import jackwork.parts.Body;
+import jackwork.parts.PinJoint;
+import jackwork.parts.SlideJoint;
+import jackwork.parts.Stop;
+import tools.jackson.databind.node.ArrayNode;
+import tools.jackson.databind.node.ObjectNode;
+
+/** The compiled mechanism with its numbers and units, for anyone's own tools; described in docs/mechanism.md. */
+public final class MechanismJson {
+
+    private static final int FORMAT_VERSION = 1;
+
+    private MechanismJson() {}
+
+    public static String of(Assembly assembly) {
+        ObjectNode root = Json.object();
+        root.put("formatVersion", FORMAT_VERSION);
+        root.put("design", assembly.name());
+        ObjectNode units = root.putObject("units");
+        units.put("length", "mm")
+                .put("mass", "g")
+                .put("inertia", "g·mm²")
+                .put("angle", "deg")
+                .put("force", "N");
+        root.putObject("gravity").put("x", 0).put("y", -9806.65).put("unit", "mm/s²");
+        ArrayNode bodies = root.putArray("bodies");
+        assembly.bodies().forEach(body -> bodies.add(body(body)));
+        ArrayNode pins = root.putArray("pins");
+        assembly.pins().forEach(pin -> pins.add(pin(assembly, pin)));
+        ArrayNode slides = root.putArray("slides");
+        assembly.slides().forEach(slide -> slides.add(slide(assembly, slide)));
+        ArrayNode stops = root.putArray("stops");
+        assembly.stops().forEach(stop -> stops.add(stop(assembly, stop)));
+        ArrayNode links = root.putArray("links");
+        assembly.links().forEach(link -> links.add(LinkJson.of(assembly, link)));
+        ObjectNode lever = root.putObject("lever");
+        lever.put("body", assembly.body(assembly.lever().body()).name());
+        lever.put("pin", assembly.lever().pin());
+        lever.set("press", Json.point(assembly.lever().press()));
+        lever.putArray("pressDirection").add(0).add(-1);
+        Json.put(lever, "throwDeg", Math.toDegrees(assembly.lever().turn()), 9);
+        root.put("bucket", assembly.body(assembly.coinWorks().bucket()).name());
+        return Json.pretty(root);
+    }
+
+    private static ObjectNode body(Body body) {
+        ObjectNode node = Json.object();
+        node.put("name", body.name());
+        node.put("ground", body.isGround());
+        Json.put(node, "mass", body.mass(), 9);
+        ArrayNode centre = node.putArray("centre");
+        Json.add(centre, body.centre().x(), 9);
+        Json.add(centre, body.centre().y(), 9);
+        Json.put(node, "inertia", body.inertia(), 6);
+        ArrayNode parts = node.putArray("parts");
+        body.parts().forEach(part -> {
+            ObjectNode entry = parts.addObject();
+            entry.put("name", part.name());
+            entry.put("layer", part.layer());
+            Json.put(entry, "thickness", part.thickness().value(), 6);
+            Json.put(entry, "density", part.kind().density().value(), 6);
+            Outline outline = part.outline();
+            entry.set("outline", Json.ring(outline.outer()));
+            ArrayNode holes = entry.putArray("holes");
+            outline.holes().forEach(hole -> holes.add(Json.ring(hole)));
+        });
+        ArrayNode lumps = node.putArray("lumps");
+        body.lumps().forEach(lump -> {
+            ObjectNode entry = lumps.addObject();
+            entry.put("name", lump.name());
+            entry.put("kind", lump.kind());
+            entry.set("at", Json.point(lump.at()));
+            Json.put(entry, "mass", lump.mass(), 9);
+            Json.put(entry, "radius", lump.radius(), 6);
+        });
+        return node;
+    }
+
+    private static ObjectNode pin(Assembly assembly, PinJoint pin) {
+        ObjectNode node = Json.object();
+        node.put("name", pin.name());
+        node.put("holder", assembly.body(pin.holder()).name());
+        node.put("runner", assembly.body(pin.runner()).name());
+        node.set("at", Json.point(pin.at()));
+        Json.put(node, "radius", pin.radius(), 6);
+        Json.put(node, "bearing", pin.bearing(), 6);
+        Json.put(node, "friction", pin.friction().coefficient().value(), 6);
+        return node;
+    }
+
+    private static ObjectNode slide(Assembly assembly, SlideJoint slide) {
+        ObjectNode node = Json.object();
+        node.put("name", slide.name());
+        node.put("peg", assembly.body(slide.peg()).name());
+        node.put("slot", assembly.body(slide.slot()).name());
+        node.set("at", Json.point(slide.at()));
+        node.set("from", Json.point(slide.from()));
+        Point via = slide.via();
+        if (via == null) {
+            node.putNull("via");
+        } else {
+            node.set("via", Json.point(via));
+        }
+        node.set("to", Json.point(slide.to()));
+        Json.put(node, "friction", slide.friction().coefficient().value(), 6);
+        return node;
+    }
+
+    private static ObjectNode stop(Assembly assembly, Stop stop) {
+        ObjectNode node = Json.object();
+        node.put("name", stop.name());
+        node.put("a", assembly.body(stop.a()).name());
+        node.put("b", assembly.body(stop.b()).name());
+        Json.put(node, "fromDeg", Math.toDegrees(stop.from()), 9);
+        Json.put(node, "toDeg", Math.toDegrees(stop.to()), 9);
+        return node;
+    }
+}

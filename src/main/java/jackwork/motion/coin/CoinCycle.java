@@ -1,0 +1,343 @@
+package jackwork.motion.coin;
+
+import jackwork.geometry.Point;
+import jackwork.motion.model.CoinDrop;
+import jackwork.motion.time.Finger;
+import jackwork.motion.time.Press;
+import jackwork.motion.time.TimeStepper;
+import jackwork.parts.CoinWorks;
+import jackwork.parts.Lever;
+import java.util.EnumMap;
+import java.util.Map;
+import java.util.function.DoubleSupplier;
+
+/**
+ * One whole cycle in time: a coin is let go in the slot, falls, tips the bucket; the finger presses, the figure acts,
+ * the kicker throws the coin; let go, all comes back and locks; and a second press without a coin is held.
+ */
+public final class CoinCycle {
+
+    /** Follows a run: called at its beginning and after every step. */
+    public interface Watcher {
+
+        /**
+         * @param time s
+         * @param pose x, y (mm) and angle (rad) of each of the assembly's bodies but the ground, in their order, then
+         *     of the coin; used again for the next step, do not keep
+         */
+        void at(double time, double[] pose);
+    }
+
+    /** Sees nothing. */
+    public static final Watcher NOBODY = (time, pose) -> {};
+
+    /** Longest step, s: between events the error goes with its square. */
+    public static final double STEP = 2e-3;
+    /** How long each stage is waited for, s. */
+    static final double PATIENCE = 1.5;
+    /** The visitor presses so long after the lever came free, and holds it down so long, s. */
+    private static final double REACTION = 0.15;
+
+    private static final double HOLD = 0.1;
+    private static final double SECOND_PRESS = 0.2;
+    /** A coin is down when it is so near the ledge, mm. */
+    private static final double AT_LEDGE = 0.5;
+    /** A box is shaken so long before the press, and during it, s. */
+    private static final double SHAKEN = 1;
+    /** Coins follow each other so long after, s: the first has come to rest, nobody has pressed yet. */
+    private static final double APART = 0.4;
+    /** A coin not yet let go falls where it meets nothing, mm from the box. */
+    private static final double FAR_AWAY = 1e5;
+    /** A cycle takes some thousand steps; one that tries so many gets nowhere. */
+    private static final int MOST_ATTEMPTS = 40_000;
+    /** Times closer together are the same, s. */
+    private static final double INSTANT = 1e-9;
+    /** Stroke at which the lever counts as down, and as back. */
+    private static final double DOWN = 0.98;
+
+    private static final double BACK = 0.02;
+    /** A catch that overlaps by this share of what it does at rest has locked. */
+    private static final double LOCKED = 0.8;
+
+    private final CycleScene scene;
+    private final Visit visit;
+    /** Coins let go so far. */
+    private int let;
+
+    private final TimeStepper stepper;
+    private final double step;
+    private final Watcher watcher;
+    private final double[] shown;
+    /** When the last step began, s. */
+    private double lastTime;
+
+    private final Map<CycleStage, Double> times = new EnumMap<>(CycleStage.class);
+    private final Map<CycleStage, Double> nearest = new EnumMap<>(CycleStage.class);
+    private final double overlapAtRest;
+    /** Height of the bucket's lowest point, mm: a coin below it is in the box. */
+    private final double lowest;
+
+    private CoinCycle(CycleRig rig, Visit visit, double step, Watcher watcher) {
+        this.scene = CycleScene.of(rig, visit.coins());
+        this.visit = visit;
+        this.step = step;
+        this.watcher = watcher;
+        this.shown = new double[3 * (scene.assembly.bodies().size() - 1 + scene.coins.length)];
+        this.stepper = new TimeStepper(scene.mechanism, step);
+        stepper.mostAttempts((int) (MOST_ATTEMPTS * Math.max(1, STEP / step)));
+        double[] pose = scene.restPose();
+        for (int i = 0; i < scene.coins.length; i++) {
+            pose[3 * scene.coins[i]] = (i + 1) * FAR_AWAY;
+        }
+        stepper.begin(pose, new double[pose.length]);
+        stepper.shake(visit.shake());
+        this.overlapAtRest = overlap();
+        this.lowest = scene.assembly.body(scene.assembly.coinWorks().bucket()).parts().stream()
+                .flatMap(part -> part.drawn().outer().stream())
+                .mapToDouble(Point::y)
+                .min()
+                .orElse(0);
+    }
+
+    public static CycleResult run(CycleRig rig, CoinDrop drop, Press press, Watcher watcher) {
+        return run(rig, drop, press, STEP, watcher);
+    }
+
+    /** @param step longest, s */
+    public static CycleResult run(CycleRig rig, CoinDrop drop, Press press, double step, Watcher watcher) {
+        return new CoinCycle(rig, Visit.of(drop, press), step, watcher).run();
+    }
+
+    /** A visit of any kind. */
+    public static CycleResult run(CycleRig rig, Visit visit, Watcher watcher) {
+        return new CoinCycle(rig, visit, STEP, watcher).run();
+    }
+
+    /**
+     * Whether a coin laid in the bucket at rest, lever waiting, tips it out of the lever's way.
+     *
+     * @param seat where its centre is laid
+     */
+    public static boolean tips(CycleRig rig, CoinDrop drop, Point seat) {
+        CoinCycle cycle = new CoinCycle(rig, Visit.of(drop, new Press(0, 0)), STEP, NOBODY);
+        cycle.stepper.put(cycle.scene.coins[0], seat.x(), seat.y(), 0);
+        cycle.let = 1;
+        return cycle.frees();
+    }
+
+    private CycleResult run() {
+        if (visit.leansFirst()) {
+            stepper.finger(finger());
+        }
+        for (int i = 0; i < scene.coins.length; i++) {
+            if (i > 0) {
+                passUntil(stepper.time() + APART);
+            }
+            CoinDrop drop = visit.coins().get(i);
+            Point at = CycleScene.letGo(scene.assembly.coinWorks(), drop);
+            stepper.put(scene.coins[i], at.x(), at.y(), drop.speed());
+            let++;
+            show();
+        }
+        if (visit.shake().acceleration() > 0) {
+            passUntil(stepper.time() + SHAKEN);
+        }
+        if (let == 0 || (frees() && first() && back())) {
+            second();
+        }
+        return new CycleResult(
+                times,
+                nearest,
+                stepper.isComputed(),
+                stepper.closure(),
+                stepper.residual(),
+                stepper.energyFromNowhere(),
+                stepper.attempts());
+    }
+
+    private Finger finger() {
+        return Finger.push(1e6 * visit.press().force(), visit.press().speed());
+    }
+
+    /** The lever is free when it stays so as long as a visitor takes to press: a coin that bounces out does not do. */
+    private boolean frees() {
+        return scene.assembly.coinWorks().bridges() ? bridges() : tips();
+    }
+
+    /** The coin lies still before the visitor presses; pressed against the gate it takes the strut away. */
+    private boolean bridges() {
+        if (!passUntil(stepper.time() + APART + REACTION)) {
+            return false;
+        }
+        near(CycleStage.LANDS, times.containsKey(CycleStage.LANDS) ? 1 : 0);
+        stepper.finger(finger());
+        return waitFor(CycleStage.FREES, () -> 1 - overlap() / overlapAtRest, 1, 1);
+    }
+
+    private boolean tips() {
+        double end = stepper.time() + PATIENCE;
+        double freed = Double.NaN;
+        double before = overlap();
+        while (goesOn(end)) {
+            advance(Double.isNaN(freed) ? end : Math.min(end, freed + REACTION));
+            double overlap = overlap();
+            if (overlap >= 0) {
+                freed = Double.NaN;
+            } else if (Double.isNaN(freed)) {
+                freed = before < 0 ? lastTime : crossing(before, overlap, 0);
+            }
+            if (stepper.time() - freed >= REACTION - INSTANT) {
+                times.put(CycleStage.FREES, freed);
+                return true;
+            }
+            before = overlap;
+        }
+        near(CycleStage.LANDS, times.containsKey(CycleStage.LANDS) ? 1 : 0);
+        near(CycleStage.FREES, Math.min(1, 1 - overlap() / overlapAtRest));
+        return false;
+    }
+
+    private boolean first() {
+        stepper.finger(finger());
+        return waitFor(CycleStage.ACTS, this::stroke, DOWN, 1 / DOWN) && holdAfter(CycleStage.ACTS);
+    }
+
+    private boolean back() {
+        stepper.finger(Finger.OFF);
+        return (times.containsKey(CycleStage.THROWN) || waitFor(CycleStage.THROWN, this::fallen, 1, 1))
+                && waitFor(CycleStage.RETURNS, () -> 1 - stroke(), 1 - BACK, 1 / (1 - BACK))
+                && waitFor(CycleStage.LOCKS, () -> stroke() <= BACK ? overlap() / overlapAtRest : 0, LOCKED, 1 / LOCKED)
+                && holdAfter(CycleStage.LOCKS);
+    }
+
+    private void second() {
+        stepper.finger(finger());
+        double end = stepper.time() + (visit.shake().acceleration() > 0 ? SHAKEN : SECOND_PRESS);
+        double most = 0;
+        while (goesOn(end)) {
+            advance(end);
+            most = Math.max(most, stroke());
+        }
+        boolean held = overlap() > 0 && most < 0.5;
+        near(CycleStage.REFUSES, held ? 1 : 1 - most);
+        if (held) {
+            times.put(CycleStage.REFUSES, stepper.time());
+        }
+    }
+
+    /**
+     * Runs until a measure has grown to a limit, and notes when, between the steps.
+     *
+     * @param share makes it 1 at the limit
+     * @return false when patience ends before
+     */
+    private boolean waitFor(CycleStage stage, DoubleSupplier measure, double limit, double share) {
+        double end = stepper.time() + PATIENCE;
+        double before = measure.getAsDouble();
+        near(stage, before * share);
+        if (before >= limit) {
+            times.putIfAbsent(stage, stepper.time());
+            return true;
+        }
+        while (goesOn(end)) {
+            advance(end);
+            double now = measure.getAsDouble();
+            near(stage, now * share);
+            if (now >= limit) {
+                times.putIfAbsent(stage, crossing(before, now, limit));
+                return stepper.isComputed();
+            }
+            before = now;
+        }
+        return false;
+    }
+
+    private boolean holdAfter(CycleStage stage) {
+        return passUntil(times.getOrDefault(stage, stepper.time()) + HOLD);
+    }
+
+    private boolean passUntil(double end) {
+        while (goesOn(end)) {
+            advance(end);
+        }
+        return stepper.isComputed();
+    }
+
+    private boolean goesOn(double end) {
+        return stepper.isComputed() && stepper.time() < end - INSTANT;
+    }
+
+    /** When, within the last step, a measure went through a limit, as if evenly. */
+    private double crossing(double before, double now, double limit) {
+        return lastTime + (limit - before) / (now - before) * (stepper.time() - lastTime);
+    }
+
+    /** One step, none beyond {@code until}. */
+    private void advance(double until) {
+        double before = fallen();
+        lastTime = stepper.time();
+        stepper.step(Math.min(step, until - lastTime));
+        show();
+        if (scene.assembly.coinWorks().bridges() ? liesOnLedge() : touchesBucket()) {
+            times.putIfAbsent(CycleStage.LANDS, stepper.time());
+        }
+        if (times.containsKey(CycleStage.FREES)) {
+            double fallen = fallen();
+            near(CycleStage.THROWN, fallen);
+            if (fallen > 1) {
+                times.putIfAbsent(CycleStage.THROWN, before < 1 ? crossing(before, fallen, 1) : stepper.time());
+            }
+        }
+    }
+
+    /** How far the coin that is highest has come down into the box: 1 when it is below the bucket. */
+    private double fallen() {
+        double least = Double.POSITIVE_INFINITY;
+        for (int i = 0; i < let; i++) {
+            double start = scene.mechanism.bodies[scene.coins[i]].centreY();
+            least = Math.min(least, (start - stepper.pose()[3 * scene.coins[i] + 1]) / (start - lowest));
+        }
+        return least;
+    }
+
+    private void show() {
+        if (watcher != NOBODY) {
+            scene.spread(stepper.pose(), shown);
+            watcher.at(stepper.time(), shown);
+        }
+    }
+
+    private void near(CycleStage stage, double share) {
+        nearest.merge(stage, share, Math::max);
+    }
+
+    private boolean liesOnLedge() {
+        CoinWorks works = scene.assembly.coinWorks();
+        double floor = Math.max(works.heel().y(), works.toe().y()) + AT_LEDGE;
+        return let > 0
+                && stepper.pose()[3 * scene.coins[0] + 1] - visit.coins().get(0).radius() < floor;
+    }
+
+    private boolean touchesBucket() {
+        for (int r = 0; r < scene.onBucket.length; r++) {
+            if (scene.onBucket[r] && stepper.bears(r)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private double stroke() {
+        return stepper.pose()[3 * scene.lever + 2] / scene.assembly.lever().turn();
+    }
+
+    /** By how much the strut stands beneath the tooth, mm; negative when it is out of its way. */
+    private double overlap() {
+        CoinWorks works = scene.assembly.coinWorks();
+        Lever lever = scene.assembly.lever();
+        Point strut = works.strut().turnedAbout(works.pivot(), stepper.pose()[3 * scene.bucket + 2]);
+        double side = Math.signum(
+                works.strut().distance(lever.pivot()) - works.tooth().distance(lever.pivot()));
+        return side * (strut.distance(lever.pivot()) - works.tooth().distance(lever.pivot()));
+    }
+}

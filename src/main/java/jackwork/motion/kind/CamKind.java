@@ -1,0 +1,76 @@
+package jackwork.motion.kind;
+
+import jackwork.design.CamEntry;
+import jackwork.geometry.Point;
+import jackwork.motion.model.CamTouch;
+import jackwork.motion.model.MechanismBuilder;
+import jackwork.motion.model.MechanismKind;
+import jackwork.parts.CamPair;
+import jackwork.parts.Description;
+import jackwork.parts.Joining;
+import java.util.List;
+import java.util.stream.IntStream;
+
+/** A cam and its follower: {@link CamTouch}. */
+public final class CamKind implements MechanismKind<CamEntry, CamPair> {
+
+    /** Corners that are told of its curve. */
+    private static final int CAM_POINTS = 360;
+
+    @Override
+    public String section() {
+        return "cams";
+    }
+
+    @Override
+    public String label() {
+        return "cam";
+    }
+
+    @Override
+    public Class<CamEntry> entry() {
+        return CamEntry.class;
+    }
+
+    @Override
+    public Class<CamPair> link() {
+        return CamPair.class;
+    }
+
+    @Override
+    public CamPair make(String name, CamEntry entry, Joining around) {
+        return CamPair.of(name, entry, around);
+    }
+
+    @Override
+    public void compile(CamPair link, MechanismBuilder builder, int[] number) {
+        builder.cam(
+                link.name(),
+                number[link.follower()],
+                link.peg(),
+                link.radius(),
+                number[link.cam()],
+                link.centre(),
+                link.profile(),
+                link.friction().coefficient().value());
+    }
+
+    @Override
+    public void describe(CamPair link, Description out) {
+        out.put("kind", "cam");
+        out.put("peg", link.peg());
+        out.put("radius", link.radius(), 6);
+        out.put("centre", link.centre());
+        out.put("pitchCurve", pitchCurve(link));
+    }
+
+    private static List<Point> pitchCurve(CamPair cam) {
+        double[] at = new double[6];
+        return IntStream.range(0, CAM_POINTS)
+                .mapToObj(i -> {
+                    cam.profile().evaluate(2 * Math.PI * i / CAM_POINTS, at);
+                    return cam.centre().plus(new Point(at[0], at[1]));
+                })
+                .toList();
+    }
+}

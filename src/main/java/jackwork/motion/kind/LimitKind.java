@@ -1,0 +1,53 @@
+package jackwork.motion.kind;
+
+import jackwork.design.LimitEntry;
+import jackwork.motion.model.DistanceStop;
+import jackwork.motion.model.MechanismBuilder;
+import jackwork.motion.model.MechanismKind;
+import jackwork.parts.Description;
+import jackwork.parts.DistanceLimit;
+import jackwork.parts.Joining;
+
+/** A limit of the distance of two points: {@link DistanceStop}. */
+public final class LimitKind implements MechanismKind<LimitEntry, DistanceLimit> {
+
+    @Override
+    public String section() {
+        return "limits";
+    }
+
+    @Override
+    public String label() {
+        return "limit";
+    }
+
+    @Override
+    public Class<LimitEntry> entry() {
+        return LimitEntry.class;
+    }
+
+    @Override
+    public Class<DistanceLimit> link() {
+        return DistanceLimit.class;
+    }
+
+    @Override
+    public DistanceLimit make(String name, LimitEntry entry, Joining around) {
+        return DistanceLimit.of(name, entry, around);
+    }
+
+    @Override
+    public void compile(DistanceLimit link, MechanismBuilder builder, int[] number) {
+        builder.distanceStop(
+                link.name(), number[link.a()], link.onA(), number[link.b()], link.onB(), link.least(), link.most());
+    }
+
+    @Override
+    public void describe(DistanceLimit link, Description out) {
+        out.put("kind", "limit");
+        out.put("from", link.onA());
+        out.put("to", link.onB());
+        out.put("least", link.least(), 6);
+        out.put("most", link.most(), 6);
+    }
+}

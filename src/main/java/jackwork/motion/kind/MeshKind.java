@@ -1,0 +1,64 @@
+package jackwork.motion.kind;
+
+import jackwork.design.MeshEntry;
+import jackwork.motion.model.MechanismBuilder;
+import jackwork.motion.model.MechanismKind;
+import jackwork.motion.model.Mesh;
+import jackwork.parts.Description;
+import jackwork.parts.GearMesh;
+import jackwork.parts.Joining;
+
+/** Two gears: {@link Mesh}. */
+public final class MeshKind implements MechanismKind<MeshEntry, GearMesh> {
+
+    @Override
+    public String section() {
+        return "meshes";
+    }
+
+    @Override
+    public String label() {
+        return "mesh";
+    }
+
+    @Override
+    public Class<MeshEntry> entry() {
+        return MeshEntry.class;
+    }
+
+    @Override
+    public Class<GearMesh> link() {
+        return GearMesh.class;
+    }
+
+    @Override
+    public GearMesh make(String name, MeshEntry entry, Joining around) {
+        return GearMesh.of(name, entry, around);
+    }
+
+    @Override
+    public void compile(GearMesh link, MechanismBuilder builder, int[] number) {
+        builder.mesh(
+                link.name(),
+                number[link.a()],
+                link.centreA(),
+                link.gearA().teeth(),
+                number[link.b()],
+                link.centreB(),
+                link.inside() ? -link.gearB().teeth() : link.gearB().teeth(),
+                link.gearA().pressureAngle(),
+                link.friction().coefficient().value());
+    }
+
+    @Override
+    public void describe(GearMesh link, Description out) {
+        out.put("kind", "mesh");
+        out.put("inside", link.inside());
+        out.put("centreA", link.centreA());
+        out.put("centreB", link.centreB());
+        out.put("teethA", link.gearA().teeth());
+        out.put("teethB", link.gearB().teeth());
+        out.put("module", link.gearA().module(), 9);
+        out.put("pressureAngleDeg", Math.toDegrees(link.gearA().pressureAngle()), 6);
+    }
+}

@@ -1,0 +1,59 @@
+package jackwork.motion.kind;
+
+import jackwork.design.PawlEntry;
+import jackwork.motion.model.MechanismBuilder;
+import jackwork.motion.model.MechanismKind;
+import jackwork.motion.model.Touch;
+import jackwork.parts.Description;
+import jackwork.parts.Joining;
+import jackwork.parts.RatchetPair;
+
+/** A pawl on a ratchet wheel: {@link Touch}. */
+public final class PawlKind implements MechanismKind<PawlEntry, RatchetPair> {
+
+    @Override
+    public String section() {
+        return "pawls";
+    }
+
+    @Override
+    public String label() {
+        return "pawl";
+    }
+
+    @Override
+    public Class<PawlEntry> entry() {
+        return PawlEntry.class;
+    }
+
+    @Override
+    public Class<RatchetPair> link() {
+        return RatchetPair.class;
+    }
+
+    @Override
+    public RatchetPair make(String name, PawlEntry entry, Joining around) {
+        return RatchetPair.of(name, entry, around);
+    }
+
+    @Override
+    public void compile(RatchetPair link, MechanismBuilder builder, int[] number) {
+        builder.touchDisc(
+                link.name(),
+                number[link.pawl()],
+                link.tip(),
+                link.radius(),
+                number[link.wheel()],
+                link.teeth(),
+                link.friction().coefficient().value(),
+                WOOD_ON_WOOD);
+    }
+
+    @Override
+    public void describe(RatchetPair link, Description out) {
+        out.put("kind", "pawl");
+        out.put("tip", link.tip());
+        out.put("radius", link.radius(), 6);
+        out.put("wheel", link.teeth());
+    }
+}

@@ -1,0 +1,61 @@
+package jackwork.motion.kind;
+
+import jackwork.design.RackEntry;
+import jackwork.motion.model.MechanismBuilder;
+import jackwork.motion.model.MechanismKind;
+import jackwork.motion.model.Rack;
+import jackwork.parts.Description;
+import jackwork.parts.Joining;
+import jackwork.parts.RackMesh;
+
+/** A gear on a bar: {@link Rack}. */
+public final class RackKind implements MechanismKind<RackEntry, RackMesh> {
+
+    @Override
+    public String section() {
+        return "racks";
+    }
+
+    @Override
+    public String label() {
+        return "rack";
+    }
+
+    @Override
+    public Class<RackEntry> entry() {
+        return RackEntry.class;
+    }
+
+    @Override
+    public Class<RackMesh> link() {
+        return RackMesh.class;
+    }
+
+    @Override
+    public RackMesh make(String name, RackEntry entry, Joining around) {
+        return RackMesh.of(name, entry, around);
+    }
+
+    @Override
+    public void compile(RackMesh link, MechanismBuilder builder, int[] number) {
+        builder.rack(
+                link.name(),
+                number[link.a()],
+                link.centre(),
+                link.gear().teeth(),
+                number[link.b()],
+                link.pitchPoint(),
+                link.gear().pressureAngle(),
+                link.friction().coefficient().value());
+    }
+
+    @Override
+    public void describe(RackMesh link, Description out) {
+        out.put("kind", "rack");
+        out.put("centre", link.centre());
+        out.put("pitchPoint", link.pitchPoint());
+        out.put("teeth", link.gear().teeth());
+        out.put("module", link.gear().module(), 9);
+        out.put("pressureAngleDeg", Math.toDegrees(link.gear().pressureAngle()), 6);
+    }
+}

@@ -1,0 +1,72 @@
+package jackwork.motion.kind;
+
+import jackwork.design.StringEntry;
+import jackwork.motion.model.Cord;
+import jackwork.motion.model.MechanismBuilder;
+import jackwork.motion.model.MechanismKind;
+import jackwork.parts.Description;
+import jackwork.parts.Joining;
+import jackwork.parts.StringRun;
+
+/** A string over posts and through eyelets: {@link Cord}. */
+public final class StringKind implements MechanismKind<StringEntry, StringRun> {
+
+    @Override
+    public String section() {
+        return "strings";
+    }
+
+    @Override
+    public String label() {
+        return "string";
+    }
+
+    @Override
+    public Class<StringEntry> entry() {
+        return StringEntry.class;
+    }
+
+    @Override
+    public Class<StringRun> link() {
+        return StringRun.class;
+    }
+
+    @Override
+    public StringRun make(String name, StringEntry entry, Joining around) {
+        return StringRun.of(name, entry, around);
+    }
+
+    @Override
+    public void compile(StringRun link, MechanismBuilder builder, int[] number) {
+        builder.cord(
+                link.name(),
+                number[link.a()],
+                link.from(),
+                link.over().stream()
+                        .map(guide -> new MechanismBuilder.CordGuide(
+                                number[guide.body()],
+                                guide.at(),
+                                guide.radius(),
+                                guide.side(),
+                                guide.friction().coefficient().value()))
+                        .toList(),
+                number[link.b()],
+                link.to(),
+                link.slack());
+    }
+
+    @Override
+    public void describe(StringRun link, Description out) {
+        out.put("kind", "string");
+        out.put("from", link.from());
+        out.put("to", link.to());
+        out.put("slack", link.slack(), 6);
+        out.putList("over", link.over(), (guide, over) -> {
+            over.putBody("body", guide.body());
+            over.put("at", guide.at());
+            over.put("radius", guide.radius(), 6);
+            over.put("turns", guide.radius() == 0 ? "eyelet" : guide.side() > 0 ? "left" : "right");
+            over.put("friction", guide.friction().coefficient().value(), 6);
+        });
+    }
+}

@@ -1,0 +1,50 @@
+package jackwork.motion.model;
+
+/**
+ * Keeps angle(A) − angle(B) within [from, to], rad. Its rows are taken at {@link #ARM} from the turning
+ * point, so that gaps are mm and forces µN there: the moment is ARM times as much.
+ */
+final class AngleStop extends Joint {
+
+    /** mm at which gap and force of a stop are stated. */
+    static final double ARM = 100;
+
+    private final int a;
+    private final int b;
+    private final double from;
+    private final double to;
+
+    AngleStop(String name, int a, int b, double from, double to) {
+        super(name);
+        this.a = a;
+        this.b = b;
+        this.from = from;
+        this.to = to;
+    }
+
+    @Override
+    public int rows() {
+        return 2;
+    }
+
+    @Override
+    public boolean pushesOnly(int row) {
+        return true;
+    }
+
+    @Override
+    String what(int row) {
+        return "stop " + name();
+    }
+
+    @Override
+    public void evaluate(Rows rows, int row, int axis) {
+        double angle = rows.angle(a) - rows.angle(b);
+        rows.row(row, ARM * (angle - from));
+        rows.block(row, a, 0, 0, ARM);
+        rows.block(row, b, 0, 0, -ARM);
+        rows.row(row + 1, ARM * (to - angle));
+        rows.block(row + 1, a, 0, 0, -ARM);
+        rows.block(row + 1, b, 0, 0, ARM);
+    }
+}

@@ -1,0 +1,368 @@
+package jackwork.motion.model;
+
+import jackwork.geometry.Arc;
+import jackwork.geometry.Curve;
+import jackwork.geometry.Point;
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/** Puts a {@link Mechanism} together from points of the common frame, everything in the position drawn. */
+public final class MechanismBuilder {
+
+    private final List<Mechanism.BodyData> bodies = new ArrayList<>();
+    private final List<Pin> pins = new ArrayList<>();
+    private final List<Joint> others = new ArrayList<>();
+    private final List<Spring> springs = new ArrayList<>();
+    private final List<Mechanism.LoadData> loads = new ArrayList<>();
+    private Mechanism.@Nullable DriveData drive;
+    private @Nullable FoldedFigure folded;
+    private double gravityX = 0;
+    private double gravityY = -Mechanism.GRAVITY;
+
+    /**
+     * What a string runs over.
+     *
+     * @param at its centre, common frame
+     * @param radius 0 for an eyelet, mm
+     * @param side +1 where the string passes counter-clockwise about it, −1 clockwise; any for an eyelet
+     * @param friction string on guide
+     */
+    public record CordGuide(int body, Point at, double radius, int side, double friction) {}
+
+    /**
+     * @param mass g
+     * @param inertia about the centre, g·mm²
+     * @return the body's number
+     */
+    public int body(String name, double mass, Point centre, double inertia) {
+        bodies.add(new Mechanism.BodyData(name, mass, centre.x(), centre.y(), inertia));
+        return bodies.size() - 1;
+    }
+
+    /** @param radius of the rod, mm */
+    public MechanismBuilder pin(String name, int a, int b, Point at, double radius, double friction) {
+        Point ofA = local(a, at);
+        Point ofB = local(b, at);
+        pins.add(new Pin(name, a, b, ofA.x(), ofA.y(), ofB.x(), ofB.y(), radius, friction));
+        return this;
+    }
+
+    /** A peg of body a at {@code peg} runs on the line from–to of body b. */
+    public MechanismBuilder slide(String name, int a, int b, Point peg, Point from, Point to, double friction) {
+        Point ofA = local(a, peg);
+        Point start = local(b, from);
+        double length = from.distance(to);
+        Point direction = to.minus(from).times(1 / length);
+        others.add(new Slide(
+                name, a, b, ofA.x(), ofA.y(), start.x(), start.y(), direction.x(), direction.y(), length, friction));
+        return this;
+    }
+
+    /**
+     * A peg of body a at {@code peg} runs on the arc of body b from {@code from} through {@code via} to {@code to}.
+     *
+     * @throws MechanismException when the three points stand in line
+     */
+    public MechanismBuilder arcSlide(
+            String name, int a, int b, Point peg, Point from, Point via, Point to, double friction) {
+        if (Math.abs(via.minus(from).cross(to.minus(from))) < 1e-9) {
+            throw new MechanismException(
+                    name, "slot " + name + ": its three points stand in line; leave out the middle one");
+        }
+        Point centre = Arc.centre(from, via, to);
+        double start = Arc.angle(from.minus(centre));
+        double span = Arc.span(centre, from, via, to);
+        Point ofA = local(a, peg);
+        Point ofB = local(b, centre);
+        others.add(new ArcSlide(
+                name,
+                a,
+                b,
+                ofA.x(),
+                ofA.y(),
+                ofB.x(),
+                ofB.y(),
+                centre.distance(from),
+                start + span / 2,
+                Math.abs(span) / 2,
+                friction));
+        return this;
+    }
+
+    /**
+     * Gears a and b mesh.
+     *
+     * @param teethB negative when a runs inside b
+     * @param pressureAngle operating, rad
+     */
+    public MechanismBuilder mesh(
+            String name,
+            int a,
+            Point centreA,
+            int teethA,
+            int b,
+            Point centreB,
+            int teethB,
+            double pressureAngle,
+            double friction) {
+        double radiusA = centreA.distance(centreB) * teethA / Math.abs(teethA + teethB);
+        double radiusB = radiusA * teethB / teethA;
+        Point ofA = local(a, centreA);
+        Point ofB = local(b, centreB);
+        others.add(new Mesh(
+                name,
+                a,
+                b,
+                ofA.x(),
+                ofA.y(),
+                ofB.x(),
+                ofB.y(),
+                radiusA,
+                radiusB,
+                teethA,
+                pressureAngle,
+                friction,
+                Arc.angle(centreB.minus(centreA))));
+        return this;
+    }
+
+    /** Gear a rolls on rack b; {@code pitchPoint} is where its pitch circle touches the rack's pitch line. */
+    public MechanismBuilder rack(
+            String name,
+            int a,
+            Point centre,
+            int teeth,
+            int b,
+            Point pitchPoint,
+            double pressureAngle,
+            double friction) {
+        double radius = centre.distance(pitchPoint);
+        Point toward = pitchPoint.minus(centre).times(1 / radius);
+        Point ofA = local(a, centre);
+        Point ofB = local(b, pitchPoint);
+        others.add(new Rack(
+                name,
+                a,
+                b,
+                ofA.x(),
+                ofA.y(),
+                ofB.x(),
+                ofB.y(),
+                toward.x(),
+                toward.y(),
+                radius,
+                teeth,
+                pressureAngle,
+                friction));
+        return this;
+    }
+
+    /**
+     * A round follower of body a on a cam of body b.
+     *
+     * @param follower its centre
+     * @param origin where the curve's own origin lies
+     * @param pitch the path of the follower's centre about the cam, in the cam's frame as drawn
+     */
+    public MechanismBuilder cam(
+            String name, int a, Point follower, double radius, int b, Point origin, Curve pitch, double friction) {
+        Point ofA = local(a, follower);
+        Point ofB = local(b, origin);
+        others.add(new CamTouch(name, a, b, ofA.x(), ofA.y(), radius, ofB.x(), ofB.y(), pitch, 0, friction));
+        return this;
+    }
+
+    /**
+     * A string from a point of body a over guides to a point of body b.
+     *
+     * @param slack how much longer it is than its path as drawn, mm
+     */
+    public MechanismBuilder cord(
+            String name, int a, Point from, List<CordGuide> guides, int b, Point to, double slack) {
+        Point ofA = local(a, from);
+        Point ofB = local(b, to);
+        Cord.Guide[] over = guides.stream()
+                .map(guide -> {
+                    Point at = local(guide.body(), guide.at());
+                    return new Cord.Guide(guide.body(), at.x(), at.y(), guide.radius(), guide.side(), guide.friction());
+                })
+                .toArray(Cord.Guide[]::new);
+        Cord measured = new Cord(name, a, ofA.x(), ofA.y(), b, ofB.x(), ofB.y(), over, 0);
+        others.add(new Cord(name, a, ofA.x(), ofA.y(), b, ofB.x(), ofB.y(), over, slack - gapAsDrawn(measured)));
+        return this;
+    }
+
+    private double gapAsDrawn(Joint joint) {
+        Mechanism alone = new Mechanism(
+                bodies,
+                List.of(),
+                List.of(joint),
+                List.of(),
+                List.of(),
+                new Mechanism.DriveData(0, 1, 0, 0, 0, 1),
+                null,
+                gravityX,
+                gravityY);
+        Rows rows = new Rows(alone);
+        rows.at(alone.drawnPose());
+        return rows.gap[0];
+    }
+
+    /** @param from least angle of a against b, rad, 0 as drawn */
+    public MechanismBuilder stop(String name, int a, int b, double from, double to) {
+        others.add(new AngleStop(name, a, b, from, to));
+        return this;
+    }
+
+    /** Keeps two points at least and at most so far apart, mm; {@code most} may be infinite. */
+    public MechanismBuilder distanceStop(String name, int a, Point onA, int b, Point onB, double least, double most) {
+        Point ofA = local(a, onA);
+        Point ofB = local(b, onB);
+        others.add(new DistanceStop(name, a, b, ofA.x(), ofA.y(), ofB.x(), ofB.y(), least, most));
+        return this;
+    }
+
+    /**
+     * A disc of body a and an outline of body b push each other.
+     *
+     * @param restitution share of the approach speed that comes back
+     */
+    public MechanismBuilder touchDisc(
+            String name,
+            int a,
+            Point centre,
+            double radius,
+            int b,
+            List<Point> outline,
+            double friction,
+            double restitution) {
+        TouchShape disc = TouchShape.disc(local(a, centre), radius);
+        others.add(new Touch(name, a, disc, b, shape(b, outline), friction, restitution));
+        return this;
+    }
+
+    /** Two discs push each other. */
+    public MechanismBuilder touchDiscs(
+            String name,
+            int a,
+            Point centreA,
+            double radiusA,
+            int b,
+            Point centreB,
+            double radiusB,
+            double friction,
+            double restitution) {
+        TouchShape ofA = TouchShape.disc(local(a, centreA), radiusA);
+        TouchShape ofB = TouchShape.disc(local(b, centreB), radiusB);
+        others.add(new Touch(name, a, ofA, b, ofB, friction, restitution));
+        return this;
+    }
+
+    /** Two outlines push each other. */
+    public MechanismBuilder touch(
+            String name, int a, List<Point> ofA, int b, List<Point> ofB, double friction, double restitution) {
+        others.add(new Touch(name, a, shape(a, ofA), b, shape(b, ofB), friction, restitution));
+        return this;
+    }
+
+    private TouchShape shape(int body, List<Point> outline) {
+        return TouchShape.outline(
+                outline.stream().map(corner -> local(body, corner)).toList());
+    }
+
+    /**
+     * A spring between points of two bodies.
+     *
+     * @param stiffness µN/mm
+     * @param free length at which it bears nothing, mm
+     * @param pullsOnly an elastic band
+     */
+    public MechanismBuilder spring(
+            String name, int a, Point onA, int b, Point onB, double stiffness, double free, boolean pullsOnly) {
+        Point ofA = local(a, onA);
+        Point ofB = local(b, onB);
+        springs.add(new CoilSpring(name, a, b, ofA.x(), ofA.y(), ofB.x(), ofB.y(), stiffness, free, pullsOnly));
+        return this;
+    }
+
+    /**
+     * A spring that turns a against b.
+     *
+     * @param stiffness µN·mm/rad
+     * @param free angle at which it bears nothing, rad, 0 as drawn
+     */
+    public MechanismBuilder torsionSpring(String name, int a, int b, double stiffness, double free) {
+        springs.add(new TorsionSpring(name, a, b, stiffness, free));
+        return this;
+    }
+
+    /** A steady moment on a body, µN·mm, counter-clockwise positive. */
+    public MechanismBuilder torque(int body, double moment) {
+        loads.add(new Mechanism.LoadData(body, 0, 0, 0, 0, moment));
+        return this;
+    }
+
+    /** Any other joint, its points from the bodies' centres already. */
+    public MechanismBuilder joint(Joint joint) {
+        others.add(joint);
+        return this;
+    }
+
+    /** A constant force (µN) on a body at a point of it, and a constant moment (µN·mm). */
+    public MechanismBuilder load(int body, Point at, Point force, double moment) {
+        Point ofBody = local(body, at);
+        loads.add(new Mechanism.LoadData(body, ofBody.x(), ofBody.y(), force.x(), force.y(), moment));
+        return this;
+    }
+
+    /**
+     * @param turn lever angle at stroke 1, rad, counter-clockwise positive
+     * @param press where the finger pushes
+     * @param finger direction of its force
+     */
+    public MechanismBuilder lever(int body, double turn, Point press, Point finger) {
+        Point ofBody = local(body, press);
+        double length = finger.length();
+        drive = new Mechanism.DriveData(body, turn, ofBody.x(), ofBody.y(), finger.x() / length, finger.y() / length);
+        return this;
+    }
+
+    /** What the lever carries, folded into it. The lever is known by now. */
+    public MechanismBuilder folded(FoldedFigure figure) {
+        if (drive == null) {
+            throw new IllegalStateException("a figure is folded into a lever that is there");
+        }
+        folded = figure;
+        others.add(new FigureDrag(drive.body(), figure));
+        return this;
+    }
+
+    /** mm/s²; straight down at 9806.65 when not called. */
+    public MechanismBuilder gravity(Point acceleration) {
+        gravityX = acceleration.x();
+        gravityY = acceleration.y();
+        return this;
+    }
+
+    /**
+     * @throws MechanismException when there is no lever, when the joints hold it fast, or when nothing
+     *     at all holds a body
+     */
+    public Mechanism build() {
+        if (drive == null) {
+            throw new MechanismException("the mechanism has no lever");
+        }
+        Mechanism mechanism = new Mechanism(bodies, pins, others, springs, loads, drive, folded, gravityX, gravityY);
+        Sound.require(mechanism);
+        return mechanism;
+    }
+
+    private Point local(int body, Point at) {
+        if (body == Mechanism.GROUND) {
+            return at;
+        }
+        Mechanism.BodyData data = bodies.get(body);
+        return new Point(at.x() - data.centreX(), at.y() - data.centreY());
+    }
+}

@@ -1,0 +1,165 @@
+package jackwork.motion.rest;
+
+import jackwork.motion.model.Direction;
+import jackwork.motion.model.Mechanism;
+import jackwork.motion.model.Moves;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * The stroke of a mechanism with parts that the lever does not decide: pressed from rest to the end of its
+ * reach and let back, each pose following from the one before, with what takes hold and lets go.
+ */
+final class FreeStroke {
+
+    /** Changes of what holds between two samples; more means that parts flutter. */
+    private static final int MOST_CHANGES = 12;
+
+    private final Mechanism mechanism;
+    private final PoseSolver poses;
+    private final List<MotionEvent> events;
+    private final double[] before;
+
+    FreeStroke(Mechanism mechanism, PoseSolver poses, List<MotionEvent> events) {
+        this.mechanism = mechanism;
+        this.poses = poses;
+        this.events = events;
+        this.before = new double[mechanism.coordinates()];
+    }
+
+    void run(StrokeTable table) {
+        int samples = table.stroke.length;
+        int last = samples - 1;
+        if (poses.jump() == PoseSolver.Jump.FELL) {
+            System.arraycopy(mechanism.drawnPose(), 0, before, 0, before.length);
+            events.add(new MotionEvent(MotionEvent.Kind.FALLS_OVER, 0, 0, Direction.PRESSING, fallen()));
+        }
+        for (int i = 0; i < samples; i++) {
+            if (table.reach == 1) {
+                table.reach = advance(table.stroke[i], Direction.PRESSING);
+            }
+            if (table.stroke[i] > table.reach) {
+                table.outOfReach(i);
+                last = Math.min(last, i - 1);
+            } else {
+                System.arraycopy(poses.pose(), 0, table.pose[i], 0, table.pose[i].length);
+                table.press[i] = take(table, i);
+                table.free[i] = Double.NaN;
+                table.share[i] = Double.NaN;
+            }
+        }
+        boolean back = true;
+        for (int i = last; i >= 0; i--) {
+            back = back && advance(table.stroke[i], Direction.RETURNING) == table.stroke[i];
+            table.backPose[i] = poses.pose().clone();
+            table.back[i] = back ? take(table, i) : Double.NaN;
+        }
+    }
+
+    private double take(StrokeTable table, int i) {
+        table.closureError = Math.max(table.closureError, poses.closureError());
+        for (int row = 0; row < mechanism.rowCount; row++) {
+            table.takeRow(i, row, poses.balance().forces.of(row));
+        }
+        table.endLoads(i);
+        return poses.balance().forces.finger();
+    }
+
+    /**
+     * Moves on, naming what takes hold, lets go or falls on the way.
+     *
+     * @return for a press 1 or the stroke at which it ends short, for the way back the stroke reached
+     */
+    private double advance(double wanted, Direction direction) {
+        for (int changes = 0; changes < MOST_CHANGES; changes++) {
+            System.arraycopy(poses.pose(), 0, before, 0, before.length);
+            boolean[] held = held();
+            if (!poses.moveTo(wanted, true)) {
+                double at = poses.stroke();
+                String jam = poses.balance().jam();
+                if (poses.balance().isLocked()) {
+                    double end = direction == Direction.PRESSING ? 1 : 0;
+                    events.add(new MotionEvent(
+                            MotionEvent.Kind.LOCK_UP, Math.min(at, end), Math.max(at, end), direction, ""));
+                } else if (!jam.isEmpty()) {
+                    events.add(new MotionEvent(MotionEvent.Kind.STOP_REACHED, at, at, direction, jam));
+                } else if (poses.balance().isUnsettled()) {
+                    String restless = poses.balance().restless();
+                    events.add(new MotionEvent(MotionEvent.Kind.FALLS_OVER, at, at, direction, restless));
+                } else {
+                    events.add(new MotionEvent(MotionEvent.Kind.STOP_REACHED, at, at, direction, jam()));
+                }
+                return direction == Direction.PRESSING ? Math.min(at, Math.nextDown(1.0)) : at;
+            }
+            name(held, direction);
+            if (poses.stroke() == wanted) {
+                return direction == Direction.PRESSING ? 1 : wanted;
+            }
+        }
+        double at = poses.stroke();
+        events.add(
+                new MotionEvent(MotionEvent.Kind.STOP_REACHED, at, at, direction, "parts that find no rest: " + jam()));
+        return direction == Direction.PRESSING ? Math.min(at, Math.nextDown(1.0)) : at;
+    }
+
+    private boolean[] held() {
+        boolean[] held = new boolean[mechanism.rowCount];
+        for (int r = 0; r < held.length; r++) {
+            held[r] = poses.isHeld(r);
+        }
+        return held;
+    }
+
+    private void name(boolean[] held, Direction direction) {
+        double at = poses.jump() == PoseSolver.Jump.FELL ? poses.jumpedAt() : poses.stroke();
+        if (poses.jump() == PoseSolver.Jump.FELL) {
+            events.add(new MotionEvent(MotionEvent.Kind.FALLS_OVER, at, at, direction, fallen()));
+        }
+        for (int r = 0; r < held.length; r++) {
+            if (held[r] != poses.isHeld(r)) {
+                MotionEvent.Kind kind = held[r] ? MotionEvent.Kind.LETS_GO : MotionEvent.Kind.TAKES_HOLD;
+                String what = mechanism.what(r);
+                boolean known = events.stream()
+                        .anyMatch(e -> e.kind() == kind && e.what().equals(what) && Math.abs(e.stroke() - at) < 1e-5);
+                if (!known) {
+                    events.add(new MotionEvent(kind, at, at, direction, what));
+                }
+            }
+        }
+    }
+
+    private String fallen() {
+        double[] pose = poses.pose();
+        double most = Moves.between(before, pose);
+        List<String> names = new ArrayList<>();
+        for (int b = 0; b < mechanism.bodyCount(); b++) {
+            double moved = Math.max(
+                    100 * Math.abs(pose[3 * b + 2] - before[3 * b + 2]),
+                    Math.hypot(pose[3 * b] - before[3 * b], pose[3 * b + 1] - before[3 * b + 1]));
+            if (moved > 0.3 * most) {
+                names.add(mechanism.bodyName(b));
+            }
+        }
+        return String.join(", ", names);
+    }
+
+    /** What holds at the end of the way, the greatest force first. */
+    private String jam() {
+        int most = -1;
+        for (int r = 0; r < mechanism.rowCount; r++) {
+            if (poses.isHeld(r) && (most < 0 || poses.balance().forces.push[r] > poses.balance().forces.push[most])) {
+                most = r;
+            }
+        }
+        return most < 0 ? "the mechanism's reach" : mechanism.what(most);
+    }
+
+    /** Finger force at a stroke, µN, reached afresh from rest: for locating where it turns. */
+    static double forceAt(Mechanism mechanism, double u, Direction direction, double reach) {
+        PoseSolver poses = new PoseSolver(mechanism);
+        if (direction == Direction.RETURNING) {
+            poses.moveTo(reach);
+        }
+        return poses.moveTo(u) ? poses.balance().forces.finger() : Double.NaN;
+    }
+}

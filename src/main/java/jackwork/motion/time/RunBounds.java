@@ -1,0 +1,112 @@
+package jackwork.motion.time;
+
+/**
+ * What a run in time may miss and still count: closure of joints, overlap of what touches, complementarity, friction
+ * that has not settled, and energy that came from nowhere; of each step, and the most so far. One per thread; allocates nothing after construction.
+ */
+final class RunBounds {
+
+    /** Closure of joints, mm. */
+    private static final double MOST_CLOSURE = 1e-3;
+    /** Overlap of what touches before it is set apart, mm: it comes where a touch goes round a corner within a step. */
+    private static final double MOST_OVERLAP = 0.05;
+    /** Miss of the complementarity as a share of its scale. */
+    private static final double MOST_MISS = 1e-3;
+    /** Energy from nowhere as a share of the most that has been exchanged. */
+    private static final double MOST_GAIN = 0.02;
+
+    double stepClosure;
+    double stepOverlap;
+    double stepResidual;
+    boolean stepSettled;
+    private double closure;
+    private double overlap;
+    private double residual;
+    private boolean settled;
+    private double energyAtStart;
+    /** Most energy that was kinetic, went into height and springs, or came from outside so far, µN·mm. */
+    private double exchanged;
+
+    private double fromNowhere;
+
+    /** @param energy at the start, and how much of it kinetic, µN·mm */
+    void begin(double energy, double kinetic) {
+        closure = 0;
+        overlap = 0;
+        residual = 0;
+        settled = true;
+        energyAtStart = energy;
+        exchanged = kinetic;
+        fromNowhere = 0;
+    }
+
+    /** Energy that somebody put in or took out between steps, µN·mm. */
+    void put(double energy) {
+        energyAtStart += energy;
+    }
+
+    /** Whether the last attempt strained the joints so much that a shorter step must do. */
+    boolean isCoarse() {
+        return !stepSettled
+                || stepClosure > MOST_CLOSURE / 2
+                || stepOverlap > MOST_OVERLAP / 2
+                || stepResidual > MOST_MISS / 2;
+    }
+
+    /** Takes the step in. */
+    void takeStep() {
+        closure = Math.max(closure, stepClosure);
+        overlap = Math.max(overlap, stepOverlap);
+        residual = Math.max(residual, stepResidual);
+        settled &= stepSettled;
+    }
+
+    void takeBlow(double miss, boolean blowSettled) {
+        residual = Math.max(residual, miss);
+        settled &= blowSettled;
+    }
+
+    /**
+     * Whether the run counts so far.
+     *
+     * @param energy now, and how much of it kinetic, µN·mm
+     * @param work that came from outside since the start, µN·mm
+     */
+    boolean hold(double energy, double kinetic, double work) {
+        double gained = energy - energyAtStart;
+        exchanged = Math.max(exchanged, Math.max(kinetic, Math.abs(gained - kinetic)));
+        exchanged = Math.max(exchanged, Math.abs(work));
+        if (exchanged > 0) {
+            fromNowhere = Math.max(fromNowhere, (gained - work) / exchanged);
+        }
+        return settled
+                && closure <= MOST_CLOSURE
+                && overlap <= MOST_OVERLAP
+                && residual <= MOST_MISS
+                && fromNowhere <= MOST_GAIN;
+    }
+
+    double gained(double energy) {
+        return energy - energyAtStart;
+    }
+
+    double closure() {
+        return closure;
+    }
+
+    double overlap() {
+        return overlap;
+    }
+
+    double residual() {
+        return residual;
+    }
+
+    boolean isSettled() {
+        return settled;
+    }
+
+    double fromNowhere() {
+        return fromNowhere;
+    }
+}
