@@ -83,7 +83,7 @@ final class DesignTexts {
         for (String in : file.equals(BOX) ? List.of(BOX, FIGURE, DESIGN) : List.of(FIGURE, DESIGN)) {
             List<Mentions.Mention> all = in.equals(DESIGN)
                     ? Mentions.inDesign(values(DESIGN))
-                    : Mentions.in(Objects.requireNonNull(Vocabulary.FILES.get(in)), values(in));
+                    : Mentions.in(Vocabulary.file(in), values(in));
             all.stream()
                     .filter(mention -> mention.kind() == kind && mention.name().equals(name))
                     .forEach(mention -> found.add(new Named(in, mention)));

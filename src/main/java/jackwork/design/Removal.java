@@ -4,7 +4,6 @@ import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Set;
 import java.util.function.Predicate;
 
@@ -116,7 +115,7 @@ final class Removal {
     }
 
     private static boolean isSection(String file, String key) {
-        return Vocabulary.flat(Objects.requireNonNull(Vocabulary.FILES.get(file))).stream()
+        return Vocabulary.flat(Vocabulary.file(file)).stream()
                 .anyMatch(word -> word.key().equals(key) && word.isMap());
     }
 
@@ -153,7 +152,7 @@ final class Removal {
             return Set.of();
         }
         Set<String> names = new LinkedHashSet<>();
-        Mentions.in(Objects.requireNonNull(Vocabulary.FILES.get(file)), texts.values(file)).stream()
+        Mentions.in(Vocabulary.file(file), texts.values(file)).stream()
                 .filter(which)
                 .forEach(mention -> names.add(mention.name()));
         return names;

@@ -26,7 +26,7 @@ final class Renaming {
         if (!texts.has(file, path)) {
             throw DesignException.of(file + "." + section + "." + name, "there is no such entry to rename");
         }
-        Word word = Vocabulary.flat(fileType(file)).stream()
+        Word word = Vocabulary.flat(Vocabulary.file(file)).stream()
                 .filter(one -> one.key().equals(section))
                 .findFirst()
                 .orElseThrow();
@@ -110,9 +110,5 @@ final class Renaming {
                 texts.set(file, at, YamlWords.quoted(name));
             }
         }
-    }
-
-    private static Class<? extends Record> fileType(String file) {
-        return java.util.Objects.requireNonNull(Vocabulary.FILES.get(file));
     }
 }

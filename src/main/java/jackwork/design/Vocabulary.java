@@ -20,6 +20,11 @@ final class Vocabulary {
             "figure", FigureFile.class,
             "design", DesignFile.class);
 
+    /** The record that a file is read into. */
+    static Class<? extends Record> file(String name) {
+        return Named.in(FILES, name);
+    }
+
     private static final ClassValue<List<Word>> WORDS = new ClassValue<>() {
         @Override
         protected List<Word> computeValue(Class<?> type) {
