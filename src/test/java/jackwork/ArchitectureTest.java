@@ -13,9 +13,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** The house: imports point only down, rooms on one floor never import each other, inside rooms as well. No exemptions. */
+@Tag("quick")
 class ArchitectureTest {
 
     private static final Map<String, Integer> FLOOR = Map.ofEntries(

@@ -15,11 +15,13 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Disabled;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 import org.junit.jupiter.params.ParameterizedTest;
 
 /** {@code docs/faults.md} names no test that is not there. */
+@Tag("quick")
 class FaultsTest {
 
     private static final Path TABLE = Path.of("docs/faults.md");

@@ -12,10 +12,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** What goes into the log comes out again; what cannot be true does not go in, and then nothing else does. */
+@Tag("quick")
 class LogTest {
 
     private static final Instant DAY = Instant.parse("2026-03-01T09:30:00Z");

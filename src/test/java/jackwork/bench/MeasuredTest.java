@@ -12,9 +12,11 @@ import jackwork.stock.Basis;
 import jackwork.stock.Uncertain;
 import java.nio.file.Path;
 import java.util.Random;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** Readings made up from known values give those back, with intervals that hold the next one as often as they say. */
+@Tag("quick")
 class MeasuredTest {
 
     @Test

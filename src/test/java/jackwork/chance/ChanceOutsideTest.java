@@ -15,6 +15,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 /** Intervals and proofs against published values; the sources stand in each row of the table. */
 @Tag("outside")
+@Tag("quick")
 class ChanceOutsideTest {
 
     private static final Pattern TRIES = Pattern.compile(".* (\\d+)/(\\d+)");

@@ -13,10 +13,12 @@ import jackwork.motion.rest.StrokeResult;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** An apron from the heron's leg to its tail, which the body's bow carries away from the leg. */
+@Tag("quick")
 class ClothSpansTest {
 
     @TempDir

@@ -12,12 +12,14 @@ import jackwork.motion.model.CoinDrop;
 import jackwork.motion.time.Press;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** The coin as a bridge: what geometry says of it, and what the whole cycle in time does. */
+@Tag("quick")
 class CoinBridgesInTimeTest {
 
     private static final Subject COBBLER = Subject.of(DesignReader.read(Path.of("demo/cobbler")));

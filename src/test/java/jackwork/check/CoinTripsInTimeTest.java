@@ -16,6 +16,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.function.DoublePredicate;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -25,6 +26,7 @@ import org.junit.jupiter.params.provider.CsvSource;
  * tip, and in time. It tips where the moments have done it no harm on balance by any place; the finding is stricter and
  * asks for a surplus at each. Reach: one size of coin, nearly without friction of its own, which the moments leave out.
  */
+@Tag("quick")
 class CoinTripsInTimeTest {
 
     private static final int STEPS = 1000;

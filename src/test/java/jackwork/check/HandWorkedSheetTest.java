@@ -19,6 +19,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -26,6 +27,7 @@ import org.junit.jupiter.api.Test;
  * tables to the last place printed there. Reach: positions, the finger force without friction, the
  * coin's moments; not friction in the pins.
  */
+@Tag("quick")
 class HandWorkedSheetTest {
 
     private static final Pattern NUMBER = Pattern.compile("-?\\d+\\.\\d+|-?\\d+");

@@ -6,9 +6,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import jackwork.stock.Basis;
 import jackwork.stock.Uncertain;
 import java.util.List;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** What a verdict hangs on, on findings with round numbers. */
+@Tag("quick")
 class HangingTest {
 
     private static Ground ground(String name, Basis basis, double drop, double gain) {

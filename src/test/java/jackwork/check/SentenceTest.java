@@ -8,9 +8,11 @@ import static jackwork.check.Sentence.say;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** Sentences that keep their numbers. */
+@Tag("quick")
 class SentenceTest {
 
     @Test

@@ -10,6 +10,7 @@ import org.junit.jupiter.api.Test;
 
 /** The stack of four dimensions in the table of tolerances: a margin of just its root sum of squares is the limit. */
 @Tag("outside")
+@Tag("quick")
 class SpreadOutsideTest {
 
     private static Spread stack(double margin) {

@@ -13,9 +13,11 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** A finding's id is written in one place. */
+@Tag("quick")
 class TopicsTest {
 
     /** On the page a topic is a type: the compiler knows a word that is none. */

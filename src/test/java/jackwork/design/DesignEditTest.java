@@ -3,10 +3,12 @@ package jackwork.design;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.Map;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** A number put into a design's text: that and nothing else changes. */
+@Tag("quick")
 class DesignEditTest {
 
     @ParameterizedTest

@@ -7,9 +7,11 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** Entries taken out and renamed: what else goes, or is called otherwise, is told by what a word is, not by its spelling. */
+@Tag("quick")
 class EntryEditTest {
 
     private final Design heron = DesignReader.read(Path.of("demo", "heron"));

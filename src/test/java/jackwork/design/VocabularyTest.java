@@ -6,9 +6,11 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.util.List;
 import java.util.Set;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** No word of a file is without its meaning: the table says of each what it is, and what it may be. */
+@Tag("quick")
 class VocabularyTest {
 
     /** Words that are about to go, and their bounds with them. */

@@ -8,10 +8,12 @@ import jackwork.stock.Uncertain;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** A measured value put into the workshop's text: that and nothing else changes. */
+@Tag("quick")
 class WorkshopSpliceTest {
 
     private static final Uncertain READ =

@@ -12,6 +12,7 @@ import java.util.Map;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -21,6 +22,7 @@ import org.junit.jupiter.params.provider.MethodSource;
  * ({@code yaml figure.yaml}), and the section that it is of where it shows the inside of one ({@code yaml box.yaml in
  * coin-works}); the sections that it leaves out are the demo's. Names that it uses need not exist: it is an example.
  */
+@Tag("quick")
 class YamlExamplesTest {
 
     private static final Pattern EXAMPLE =

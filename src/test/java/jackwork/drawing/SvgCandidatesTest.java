@@ -9,9 +9,11 @@ import jackwork.geometry.Circle;
 import jackwork.geometry.Point;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** Drawings as makers bring them: no ids, pixels, mirrored copies, everything drawn twice. */
+@Tag("quick")
 class SvgCandidatesTest {
 
     private static final double PX = 25.4 / 96;

@@ -9,10 +9,12 @@ import jackwork.geometry.Outline;
 import jackwork.geometry.Point;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
+@Tag("quick")
 class SvgReaderTest {
 
     /** W3C CSS Values and Units 3, absolute lengths: 1 in = 2.54 cm = 25.4 mm = 96 px = 72 pt = 6 pc, 1 Q = 1/40 cm. */

@@ -10,10 +10,12 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Random;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** What our writer writes our reader reads: two programs of ours that share no code but these numbers. */
+@Tag("quick")
 class SvgRoundTripTest {
 
     @ParameterizedTest

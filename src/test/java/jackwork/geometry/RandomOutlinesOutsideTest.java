@@ -17,6 +17,7 @@ import org.junit.jupiter.api.Test;
  * areas against the JDK's {@link Area}; offsets against the distance to every edge, point by point. All with fixed seeds.
  */
 @Tag("outside")
+@Tag("quick")
 class RandomOutlinesOutsideTest {
 
     private static final int COUNT = 1000;

@@ -15,6 +15,7 @@ import org.junit.jupiter.api.Test;
  * <p>Reach: polygons exactly; the circle to the accuracy of its many sides.
  */
 @Tag("outside")
+@Tag("quick")
 class SectionPropertiesOutsideTest {
 
     @Test

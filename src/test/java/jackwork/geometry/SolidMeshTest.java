@@ -9,11 +9,13 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** Volumes against closed forms; every edge has exactly two triangles, run through in opposite directions. */
+@Tag("quick")
 class SolidMeshTest {
 
     private static Solid.Slab slab(Outline outline, double from, double to) {

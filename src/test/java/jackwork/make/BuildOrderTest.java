@@ -9,11 +9,13 @@ import jackwork.parts.Part;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** Whatever is put on comes from the front: nothing goes on that would have to pass behind what stands. */
+@Tag("quick")
 class BuildOrderTest {
 
     @ParameterizedTest

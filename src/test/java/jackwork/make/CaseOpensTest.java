@@ -16,12 +16,14 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Random;
 import java.util.function.UnaryOperator;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** The marsh box without its door, its screws, or with a door too low. */
+@Tag("quick")
 class CaseOpensTest {
 
     private static final String DOOR = "  door: {at: [40, -3], width: 70, height: 32}\n";

@@ -16,9 +16,11 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** The order of cutting: nothing lost, kinds in their order, and a head that goes no farther than it must. */
+@Tag("quick")
 class CutPlanTest {
 
     private static final WorkshopFile WORKSHOP =

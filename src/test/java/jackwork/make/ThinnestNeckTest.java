@@ -17,9 +17,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Random;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** A dowel's hole moved to a random width of wood from its part's edge. */
+@Tag("quick")
 class ThinnestNeckTest {
 
     private static final Path HERON = Path.of("demo/heron");

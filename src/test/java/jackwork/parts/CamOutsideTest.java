@@ -19,6 +19,7 @@ import org.junit.jupiter.params.provider.EnumSource;
  * generated profile measured back.
  */
 @Tag("outside")
+@Tag("quick")
 class CamOutsideTest {
 
     private static final String TABLE = "/jackwork/parts/cams_gears.csv";

@@ -6,9 +6,11 @@ import jackwork.design.DesignReader;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** The demo's drawings as wood: enough of it around every hole, and no two parts of one layer in one place at rest. */
+@Tag("quick")
 class DemoLayersTest {
 
     /** Wood between a rod's hole and the nearest edge, mm; common practice, no source. */

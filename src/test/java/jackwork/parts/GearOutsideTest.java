@@ -14,6 +14,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /** Involute gears against ISO 53, handbook and worked values of the table; the drawn teeth measured back. */
 @Tag("outside")
+@Tag("quick")
 class GearOutsideTest {
 
     private static final String TABLE = "/jackwork/parts/cams_gears.csv";

@@ -9,9 +9,11 @@ import jackwork.geometry.Point;
 import jackwork.geometry.Pose;
 import java.nio.file.Path;
 import java.util.List;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** Teeth and cams of the bare designs as they will be cut: they fit each other as drawn and when turned. */
+@Tag("quick")
 class MadePartsTest {
 
     private static Assembly assembly(String design) {

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Map;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -12,6 +13,7 @@ import org.junit.jupiter.api.Test;
  * about 40; with a shop's markup of half, about 60 on the shelf; at a commission of half, 80. These figures stand here
  * alone.
  */
+@Tag("quick")
 class CommonPracticeTest {
 
     private static final String RATES = """

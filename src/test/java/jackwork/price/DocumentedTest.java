@@ -10,9 +10,11 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Set;
 import java.util.stream.Collectors;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** What docs/design-file.md shows of times and money can be read, and no number is kept from the maker. */
+@Tag("quick")
 class DocumentedTest {
 
     private static String shown() throws IOException {

@@ -18,6 +18,7 @@ import org.junit.jupiter.params.provider.MethodSource;
  * in its row. Reach: rates of 80 to 95 %, up to 1,000 pieces; what is learnt never ends there.
  */
 @Tag("outside")
+@Tag("quick")
 class LearningOutsideTest {
 
     /** The table has nine digits. */

@@ -6,9 +6,11 @@ import static org.assertj.core.api.Assertions.within;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Map;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** docs/pay-by-hand.md, line by line: an hour, a good piece, its cash, the ladder and back. */
+@Tag("quick")
 class PayByHandTest {
 
     private static final String PIECE = """

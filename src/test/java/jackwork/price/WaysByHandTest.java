@@ -6,9 +6,11 @@ import static org.assertj.core.api.Assertions.within;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Map;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** docs/pay-by-hand.md: other ways of selling a piece that costs 20, takes 60 minutes and is sold at 50. */
+@Tag("quick")
 class WaysByHandTest {
 
     private static final BigDecimal PRICE = BigDecimal.valueOf(50);

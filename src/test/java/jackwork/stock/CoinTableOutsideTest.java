@@ -18,6 +18,7 @@ import org.junit.jupiter.params.provider.MethodSource;
  * only; nothing here of wear or tolerance.
  */
 @Tag("outside")
+@Tag("quick")
 class CoinTableOutsideTest {
 
     static Stream<List<String>> published() {

@@ -18,6 +18,7 @@ import tools.jackson.databind.json.JsonMapper;
 
 /** What the page says of findings is what the server found: in millimetres, in inches, and between which ends. */
 @Tag("browser")
+@Tag("quick")
 class FindingsBrowserTest {
 
     private static PageServer server;

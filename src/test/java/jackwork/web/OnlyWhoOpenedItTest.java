@@ -19,10 +19,12 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** Another account of the same machine reaches the port, and nothing behind it. */
+@Tag("quick")
 class OnlyWhoOpenedItTest {
 
     private static final Path SOURCES = Path.of("src", "main", "java", "jackwork", "web");

@@ -7,6 +7,7 @@ import jackwork.app.wire.BadRequestException;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -18,6 +19,7 @@ import tools.jackson.databind.json.JsonMapper;
 import tools.jackson.databind.node.JsonNodeFactory;
 
 /** What is sent typed stands in the file as it was meant; read back by a YAML reader that is not ours. */
+@Tag("quick")
 class FlowTextTest {
 
     private static final JsonMapper JSON = JsonMapper.builder().build();

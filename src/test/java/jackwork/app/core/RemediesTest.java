@@ -16,12 +16,14 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /** No remedy is dead: of everything that one number may settle, some spoiled design has that very finding. */
+@Tag("quick")
 class RemediesTest {
 
     /** A design and what to change of it, for what is then found. */

@@ -16,12 +16,14 @@ import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** The whole cycle of the heron with a coin of 1 euro, as numbered. */
+@Tag("quick")
 class CoinCycleTest {
 
     private static final Assembly HERON = Assembler.assemble(DesignReader.read(Path.of("demo/heron")));

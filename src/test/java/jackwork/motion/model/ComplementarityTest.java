@@ -4,9 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.Random;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** Small problems whose answers are worked out by hand, and many that are held against their own conditions. */
+@Tag("quick")
 class ComplementarityTest {
 
     private static Complementarity of(double[][] matrix, double... offset) {

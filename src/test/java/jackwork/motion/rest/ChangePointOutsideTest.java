@@ -14,6 +14,7 @@ import org.junit.jupiter.params.provider.CsvSource;
  * Table 2-4, special cases): where all links stand in line, both branches are found.
  */
 @Tag("outside")
+@Tag("quick")
 class ChangePointOutsideTest {
 
     @ParameterizedTest

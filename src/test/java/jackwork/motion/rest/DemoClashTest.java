@@ -15,12 +15,14 @@ import jackwork.parts.Part;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /**
  * The demo heron moved: no two parts of one layer in one place, at 41 strokes with the bucket tipped and
  * at 11 tips with the lever at rest. Sampled, not swept: a clash shorter than a sample would be missed.
  */
+@Tag("quick")
 class DemoClashTest {
 
     private record Placed(Part part, Body body, Outline outline) {}

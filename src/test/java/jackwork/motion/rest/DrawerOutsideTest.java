@@ -26,6 +26,7 @@ import org.junit.jupiter.params.provider.MethodSource;
  * that the pull stays parallel at the drawn position where the forces are asked.
  */
 @Tag("outside")
+@Tag("quick")
 class DrawerOutsideTest {
 
     private static final String TABLE = "/jackwork/motion/jamming.csv";

@@ -20,6 +20,7 @@ import org.junit.jupiter.api.Test;
  * one linkage in both branches. Says nothing of friction, slides or gravity.
  */
 @Tag("outside")
+@Tag("quick")
 class FourBarOutsideTest {
 
     private static final String TABLE = "/jackwork/motion/linkages.csv";

@@ -12,9 +12,11 @@ import jackwork.motion.model.Mechanism;
 import jackwork.motion.model.MechanismBuilder;
 import jackwork.motion.model.MechanismException;
 import java.util.List;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** Parts that the lever does not decide: they come to rest where closed forms put them. */
+@Tag("quick")
 class FreePartsTest {
 
     /** A lever from the origin to (100, 0), pressed down at its end, without weight of its own. */

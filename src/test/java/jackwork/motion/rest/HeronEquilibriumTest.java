@@ -12,6 +12,7 @@ import jackwork.parts.Assembly;
 import jackwork.parts.Body;
 import jackwork.parts.PinJoint;
 import java.nio.file.Path;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -21,6 +22,7 @@ import org.junit.jupiter.params.provider.EnumSource;
  * worked out here from the assembly's own points and masses, in plain vectors, not by the solver's
  * equations.
  */
+@Tag("quick")
 class HeronEquilibriumTest {
 
     private static final double GRAVITY = 9806.65;

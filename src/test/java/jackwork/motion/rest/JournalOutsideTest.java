@@ -20,6 +20,7 @@ import org.junit.jupiter.api.Test;
  * rows "approx r mu" take the circle's radius as µ r, as the solver does.
  */
 @Tag("outside")
+@Tag("quick")
 class JournalOutsideTest {
 
     private static final String TABLE = "/jackwork/motion/jamming.csv";

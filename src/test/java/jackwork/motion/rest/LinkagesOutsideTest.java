@@ -18,6 +18,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 /** Known linkages: what their points must do, by closed form or by theorem; source and reach at each. */
 @Tag("outside")
+@Tag("quick")
 class LinkagesOutsideTest {
 
     private static final String TABLE = "/jackwork/motion/linkages.csv";

@@ -8,9 +8,11 @@ import jackwork.geometry.Point;
 import jackwork.motion.model.Direction;
 import jackwork.motion.model.Mechanism;
 import jackwork.motion.model.MechanismBuilder;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** What happens on a stroke is found where closed forms put it. */
+@Tag("quick")
 class StrokeEventsTest {
 
     private static final double MASS = 100;

@@ -14,6 +14,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 /** What lengths do to a linkage's output, by the pose solver, against the table's rows (each computed as it says). */
 @Tag("outside")
+@Tag("quick")
 class ToleranceOutsideTest {
 
     private static final double CRANK = Math.toRadians(40);

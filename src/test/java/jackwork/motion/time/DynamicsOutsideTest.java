@@ -20,6 +20,7 @@ import org.junit.jupiter.params.provider.ValueSource;
  * <p>Reach: one or two bodies each, so every law alone: free swing, dry friction, blows, strings.
  */
 @Tag("outside")
+@Tag("quick")
 class DynamicsOutsideTest {
 
     private static final String TABLE = "/jackwork/motion/dynamics.csv";

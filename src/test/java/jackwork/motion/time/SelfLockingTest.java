@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import jackwork.geometry.Point;
 import jackwork.motion.model.MechanismBuilder;
 import java.util.List;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -16,6 +17,7 @@ import org.junit.jupiter.params.provider.ValueSource;
  * (tan), a string half round a post (e^{µπ}), a wheel on its axle (friction circle), a drawer pushed at its
  * edge (L = 2 µ e), a wedge under a load, a pawl on a tooth. Reach: what sticks must not creep by a micrometre in a second, what slides must.
  */
+@Tag("quick")
 class SelfLockingTest {
 
     private static final double NEAR = 0.01;

@@ -18,6 +18,7 @@ import org.junit.jupiter.api.Test;
  * or strikes.
  */
 @Tag("outside")
+@Tag("quick")
 class SqueezerOutsideTest {
 
     private static final String TABLE = "/jackwork/motion/andrews.csv";

@@ -8,9 +8,11 @@ import static org.assertj.core.api.Assertions.within;
 import jackwork.geometry.Point;
 import jackwork.motion.model.Mechanism;
 import jackwork.motion.model.MechanismBuilder;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** What the stepper promises of itself: a finger with limits, the same bits, and no answer out of bounds. */
+@Tag("quick")
 class TimeStepperTest {
 
     private static final double MASS = 50;

@@ -8,6 +8,7 @@ import jackwork.geometry.Point;
 import jackwork.motion.model.Mechanism;
 import jackwork.motion.model.MechanismBuilder;
 import java.util.List;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -17,6 +18,7 @@ import org.junit.jupiter.params.provider.CsvSource;
  * the static rule c/L · reach says. The rule is of first order; the tube's own d (1 − cos) and friction account for the
  * rest.
  */
+@Tag("quick")
 class TwistInTimeTest {
 
     private static final double ROD = 4;

@@ -23,6 +23,7 @@ import org.junit.jupiter.api.Test;
  * Newton's, which is why the period is held to 1 % only.
  */
 @Tag("outside")
+@Tag("quick")
 class WoodpeckerOutsideTest {
 
     private static final String TABLE = "/jackwork/motion/woodpecker.csv";
