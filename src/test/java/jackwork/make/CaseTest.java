@@ -139,8 +139,17 @@ class CaseTest {
                             layers.front(part.layer()),
                             part.drawn().moved(pose),
                             List.of());
+                    // What moves keeps a millimetre of air where it goes through a wall; the plates stand where they stand.
+                    double air = body == 0 ? 0 : 1;
+                    Prism wide = new Prism(
+                            part.name(),
+                            Panel.Axis.Z,
+                            moved.from(),
+                            moved.to(),
+                            air == 0 ? moved.outline() : Outline.of(moved.outline().outer()).offset(air),
+                            List.of());
                     for (Prism panel : panels) {
-                        assertThat(moved.shared(panel, SLICE))
+                        assertThat(wide.shared(panel, SLICE))
                                 .as(part.name() + " and " + panel.name())
                                 .isCloseTo(0, within(1e-6));
                     }

@@ -97,13 +97,18 @@ class FreePartsTest {
     }
 
     private static Mechanism hoist(double friction, double slack) {
+        return hoist(friction, slack, 1e9);
+    }
+
+    /** @param most that the weight may stand above the floor, mm */
+    private static Mechanism hoist(double friction, double slack, double most) {
         MechanismBuilder builder = new MechanismBuilder();
         int lever = lever(builder, -20);
         int weight = builder.body("weight", 30, new Point(60, 100), 500);
         return builder.slide("guide-1", weight, GROUND, new Point(60, 95), new Point(60, -900), new Point(60, 900), 0)
                 .slide("guide-2", weight, GROUND, new Point(60, 105), new Point(60, -900), new Point(60, 900), 0)
                 .stop("none", lever, GROUND, -3, 3)
-                .distanceStop("floor", weight, new Point(60, 100), GROUND, new Point(60, 0), 100, 1e9)
+                .distanceStop("floor", weight, new Point(60, 100), GROUND, new Point(60, 0), 100, most)
                 .cord(
                         "cord",
                         lever,
@@ -149,6 +154,18 @@ class FreePartsTest {
             assertThat(event.what()).contains("cord");
             assertThat(event.stroke()).isCloseTo(taut.stroke(), within(1e-4));
         });
+    }
+
+    /** Of two things that stand against each other both are named, where the string has taken what room there was. */
+    @Test
+    void aStringThatPullsAgainstAnEndIsNamedWithIt() {
+        double room = 8;
+        StrokeResult result = StrokeSolver.solve(hoist(0, 0, 100 + room), 41);
+        MotionEvent end = result.events(MotionEvent.Kind.STOP_REACHED).get(0);
+        assertThat(end.what()).contains("cord").contains("floor").contains(" against ");
+        Point lifted = new Point(50, 0).turned(Math.toRadians(-20 * end.stroke()));
+        Point post = new Point(55, 200);
+        assertThat(path(lifted, post) - path(new Point(50, 0), post)).isCloseTo(room, within(1e-3));
     }
 
     @Test

@@ -90,6 +90,8 @@ class StrokeEventsTest {
         assertThat(wedge(0.4)).isEmpty();
         assertThat(wedge(0.99)).isEmpty();
         assertThat(wedge(1.01)).isNotEmpty();
+        // Far beyond, forces that fit are found at every share but the smallest, and are no answer either.
+        assertThat(wedge(6)).isNotEmpty();
     }
 
     private static java.util.List<MotionEvent> wedge(double friction) {
