@@ -164,13 +164,14 @@ export class Desk extends Watched {
     return `#${encodeURIComponent(id)}${room ? `&${room}` : ""}`;
   }
 
-  /** Saves a change at once; where it must wait for Jackwork or for a decision, it does. */
-  async edit(label: string, steps: Step[]): Promise<void> {
+  /** Saves a change at once; where it must wait for Jackwork or for a decision, it does. False when it was refused. */
+  async edit(label: string, steps: Step[]): Promise<boolean> {
     const { view } = this;
-    if (!view) return;
+    if (!view) return false;
     this.note = "";
     this.pending.push({ id: view.id, label, steps, seen: steps.map((step) => valueAt(view, step.path)) });
     await this.save();
+    return this.note === "";
   }
 
   /** Takes the last change back, or makes it again. */

@@ -1,6 +1,6 @@
 import { html, LitElement, type PropertyValues, type TemplateResult } from "lit";
 import { repeat } from "lit/directives/repeat.js";
-import type { DesignView, Entry, Setting } from "../core/api.js";
+import type { DesignView, Entry, Setting, Step } from "../core/api.js";
 import { adding } from "./adding.js";
 import type { Desk } from "../core/desk.js";
 import { set } from "../core/merge.js";
@@ -123,12 +123,15 @@ class ChangeIt extends LitElement {
   private renaming(entry: Entry): TemplateResult {
     const save = (event: Event): void => {
       const other = (event.target as HTMLInputElement).value.trim();
-      this.renamed = "";
-      if (other !== "" && other !== entry.name) {
-        void this.desk?.edit(`${placeName(entry.path)} renamed ${other}`, [
-          { kind: "rename", path: entry.path, value: other },
-        ]);
+      if (other === "" || other === entry.name) {
+        this.renamed = "";
+        return;
       }
+      const step: Step = { kind: "rename", path: entry.path, value: other };
+      // What was refused stands there to be mended.
+      void this.desk?.edit(`${placeName(entry.path)} renamed ${other}`, [step]).then((kept) => {
+        if (kept) this.renamed = "";
+      });
     };
     return html`<input
       class="other-name"
@@ -147,8 +150,10 @@ class ChangeIt extends LitElement {
     const save = (event: Event): void => {
       const field = event.target as HTMLInputElement;
       const text = field.value.trim();
-      if (text === shown || text === "") {
+      if (text === shown) return;
+      if (text === "") {
         field.value = shown;
+        this.say(`${placeName(setting.path)} has to be some number: ${shown} was put back.`);
         return;
       }
       void this.desk?.edit(`${placeName(setting.path)}: ${text}`, [set(setting.path, typed(text, setting.unit))]).then(() => {
@@ -177,15 +182,19 @@ class ChangeIt extends LitElement {
     }
     return adding(view, section, {
       add: (name, value) => {
-        void this.desk?.edit(`${singular} ${name} added`, [{ kind: "add", path: `figure.${section}.${name}`, value }]);
-        this.openForm = "";
+        const step: Step = { kind: "add", path: `figure.${section}.${name}`, value };
+        void this.desk?.edit(`${singular} ${name} added`, [step]).then((kept) => {
+          if (kept) this.openForm = "";
+        });
       },
       close: () => (this.openForm = ""),
-      say: (words) => {
-        if (this.desk) this.desk.note = words;
-        this.desk?.changed();
-      },
+      say: (words) => this.say(words),
     });
+  }
+
+  private say(words: string): void {
+    if (this.desk) this.desk.note = words;
+    this.desk?.changed();
   }
 }
 

@@ -3,7 +3,8 @@ import type { Report } from "../core/api.js";
 
 /** Which coins fit and tip the bucket, and by how much. */
 export function coinTable(report: Report): TemplateResult {
-  if (report.coins.length === 0) return html``;
+  // Where the coin is a bridge it tips nothing, and there is nothing to tell here.
+  if (report.coins.every(({ trips }) => trips == null)) return html``;
   const moment = (value: number | null): string => (value == null ? "–" : value.toFixed(2));
   return html`<table class="coins">
     <caption>
@@ -23,7 +24,7 @@ export function coinTable(report: Report): TemplateResult {
         (c) => html`<tr>
           <th scope="row">${c.coin}</th>
           <td>${c.fits ? "yes" : "no"}</td>
-          <td>${c.trips ? "yes" : "no"}</td>
+          <td>${c.trips == null ? "–" : c.trips ? "yes" : "no"}</td>
           <td>${moment(c.tripMomentNmm)}</td>
           <td>${moment(c.needMomentNmm)}</td>
         </tr>`,

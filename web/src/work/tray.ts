@@ -32,9 +32,11 @@ class CoinTray extends LitElement {
   }
 
   protected override willUpdate(changed: PropertyValues): void {
-    if (changed.has("view") && this.view && this.view.id !== this.of) {
-      this.of = this.view.id;
-      this.coins = [];
+    if (!changed.has("view") || !this.view) return;
+    // The box's coins may be changed in its files while the page is open.
+    const of = [this.view.id, ...this.view.report.coins.map(({ coin }) => coin)].join(" ");
+    if (of !== this.of) {
+      this.of = of;
       void this.fill(this.view.id);
     }
   }

@@ -72,13 +72,17 @@ final class ArmPlay implements Question {
                 spare - play,
                 "mm",
                 new Where(gesture.part(), 1.0, end),
-                say("the pins' play lets {} wander by {}, its gesture has {} to spare", name, mm(play), mm(spare)),
+                say(
+                        "the play of its last two pins lets {} wander by {}, its gesture has {} to spare",
+                        name,
+                        mm(play),
+                        mm(spare)),
                 spread.status() == Status.PASS
                         ? Sentence.NOTHING
                         : say("Set the pins of {} farther apart, or fit them closer.", gesture.part()),
                 "c/2 + c · reach/base = " + Words.number(running.value() / 2) + " + "
                         + Words.number(running.value()) + " · " + Words.number(arm) + "/" + Words.number(way) + " = "
-                        + Words.number(play) + " mm",
+                        + Words.number(play) + " mm; the play of the pins before them is left out",
                 spread);
     }
 

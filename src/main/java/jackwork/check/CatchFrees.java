@@ -46,8 +46,8 @@ final class CatchFrees implements OfWeight {
                 spread.status() == Status.PASS
                         ? Sentence.NOTHING
                         : say("Let the bucket tip farther, or take some off the strut's end."),
-                "least gap of strut and tooth over the press = " + Words.number(least) + " mm; play of both pins "
-                        + Words.number(slop) + " mm",
+                "least gap of the marks of strut and tooth over the press = " + Words.number(least)
+                        + " mm; play of both pins " + Words.number(slop) + " mm",
                 spread));
     }
 

@@ -21,8 +21,12 @@ final class CoinLands implements OfWeight {
         double distance = Double.POSITIVE_INFINITY;
         Point centre = CoinSeat.atLip(works, coin.radius());
         for (int i = 0; i <= CoinSeat.STEPS; i++) {
-            Point now = CoinSeat.tipped(works, centre, (double) i / CoinSeat.STEPS);
+            double share = (double) i / CoinSeat.STEPS;
+            Point now = CoinSeat.tipped(works, centre, share);
+            // While the floor still falls away from the lip it lies at the other end, nearer to the kicker.
+            Point rolled = CoinSeat.centre(works, coin.radius(), share);
             distance = Math.min(distance, now.distance(works.kicker()));
+            distance = Math.min(distance, rolled.distance(works.kicker()));
         }
         double room = distance - coin.radius();
         return new Finding(

@@ -11,7 +11,7 @@ import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
 
 /**
- * What a verdict hangs on: how it would turn out with all guesses off to one side, to first order (drops and gains of a
+ * What a verdict hangs on: how it would turn out with all guesses off to one side, each tried by itself at both its ends (drops and gains of a
  * margin added as a root sum of squares, JCGM 100:2008, 5.1.2), and which guess moves it most.
  *
  * @param worst of the findings, guesses off to the bad side
@@ -164,7 +164,11 @@ public record Hanging(Status worst, Status best, List<Guess> guesses, String wor
             return none + ".";
         }
         Guess first = nearest.get(0);
-        return none + ", to first order; nearest comes the " + first.name() + ", which moves" + percent(first.share())
+        String tried = none + ", each number tried at both its ends; ";
+        if (first.share() >= 1) {
+            return tried + "the " + first.name() + " could turn \"" + first.finding() + "\", but not all that fails";
+        }
+        return tried + "nearest comes the " + first.name() + ", which moves" + percent(first.share())
                 + " of the margin of \"" + first.finding() + "\"";
     }
 

@@ -58,7 +58,9 @@ final class HeapGrows implements Question {
                         : say("Make the cash room deeper, or empty it sooner and say so on the card."),
                 "heap " + Words.number(area(room, SLOPE.value()) / 100) + " cm² · depth " + Words.number(room.depth())
                         + " mm · " + Words.number(METAL.value()) + " of it metal / "
-                        + Words.number(volume(coin) / 1000) + " cm³ a coin",
+                        + Words.number(volume(coin) / 1000)
+                        + " cm³ a coin, up to the lip as drawn: that the tipped bucket comes"
+                        + " down lower is left out; " + WANTED + " wanted (a guess)",
                 spread));
     }
 

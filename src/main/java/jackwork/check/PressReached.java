@@ -70,9 +70,10 @@ final class PressReached implements Question {
                 new Where("lever.press", 0.0, lever.press()),
                 worst.why(),
                 reached ? Sentence.NOTHING : worst.remedy(),
-                "room beside lever.press, least over the press = " + Words.number(worst.room()) + " mm; at least "
-                        + Words.number(worst.least()) + " mm; as drawn " + Words.number(TIP)
-                        + " mm, half of a child's fingertip (common practice, no source)"));
+                "room beside lever.press " + (worst.least() > 0 ? "as drawn" : "on the way down") + " = "
+                        + Words.number(worst.room()) + " mm; as drawn at least " + Words.number(TIP)
+                        + " mm, half of a child's fingertip (common practice, no source); on the way down at least 0: it is"
+                        + " not led behind a wall"));
     }
 
     /** Beyond a side wall's outer face, or above the lid's. */

@@ -58,7 +58,7 @@ final class StringsPull implements Question {
 
     private static Finding pulls(StrokeResult stroke, StringRun string) {
         double[] load = stroke.loadOf(string.name());
-        double most = load[Extremes.greatest(load)] / 1e6;
+        double most = load[Extremes.greatest(load)] / 1e6 * string.capstan();
         double holds = string.holds().low();
         boolean slack = most == 0;
         Spread spread = new Spread(slack ? -1 : string.holds().value() - most);
@@ -89,7 +89,11 @@ final class StringsPull implements Question {
                         : slack
                                 ? say("Shorten it, or tie it farther from the lever's pivot.")
                                 : say("Take a stronger cord."),
-                "greatest tension, friction on its posts included = " + Words.number(most) + " N; cord bears "
+                "greatest tension, at the end that is pulled: what it moves takes "
+                        + Words.number(most / string.capstan())
+                        + " N, friction on its posts makes "
+                        + Words.number(string.capstan()) + " times that of it (turned as drawn) = " + Words.number(most)
+                        + " N; cord bears "
                         + Words.number(holds) + " N at the least",
                 spread);
     }

@@ -1,5 +1,8 @@
 package jackwork.cli;
 
+import jackwork.app.core.DesignCheck;
+import jackwork.check.Finding;
+import jackwork.check.Status;
 import jackwork.design.Design;
 import jackwork.design.DesignReader;
 import jackwork.drawing.Paper;
@@ -55,7 +58,20 @@ final class PackCommand implements Callable<Integer> {
         List<Path> written = Pack.write(
                 read, out, new Pack.Wish(quantity, paper(read), search()), name -> System.err.println("  " + name));
         System.out.println(written.size() + " files in " + out);
+        warn(DesignCheck.of(read));
         return Outcome.FINE;
+    }
+
+    /** The files are made all the same: a maker may want to see them, or cut one part of them. */
+    private static void warn(DesignCheck check) {
+        List<Finding> failing = check.findings().stream()
+                .filter(finding -> finding.status() == Status.FAIL)
+                .toList();
+        if (!failing.isEmpty()) {
+            System.err.println("Do not cut it yet, it fails:");
+            failing.forEach(finding -> System.err.println("  " + finding.question() + " " + finding.why() + "."));
+            System.err.println("`jackwork check` says what to do.");
+        }
     }
 
     private SheetSearch search() {

@@ -49,7 +49,7 @@ public record CoinWorksEntry(
                     why = "a coin lies flat in it, and it is inside a box that one carries")
             double depth,
 
-            @About("From the lowest that the bucket comes down to the floor.")
+            @About("From the lip of the bucket as drawn down to the floor.")
             @Quantity(
                     unit = "mm",
                     least = 0,

@@ -9,10 +9,12 @@ import jackwork.geometry.Point;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.NavigableMap;
+import java.util.TreeMap;
 
 /**
  * The order in which a sheet is worked: engraved first, then all inside cuts, then the outsides, since what is cut out
- * no longer lies still; within each, the nearest next, then pairs of ways uncrossed while that shortens them. A ring is
+ * no longer lies still, and of those the innermost first, where a part lies in an opening of another; within each, the nearest next, then pairs of ways uncrossed while that shortens them. A ring is
  * begun at its corner nearest to where the head comes from.
  *
  * @param sheet the same paths in that order
@@ -31,29 +33,82 @@ record CutPlan(CutSheet sheet, double engrave, double cut, double travel, double
         double travel = 0;
         double engrave = 0;
         double cut = 0;
-        for (CutKind kind : CutKind.values()) {
-            List<CutPath> paths = new ArrayList<>(
-                    sheet.paths().stream().filter(path -> path.kind() == kind).toList());
-            if (kind == CutKind.MARK) {
-                planned.addAll(paths);
-                continue;
-            }
-            List<CutPath> ordered = uncrossed(head, nearestNext(head, paths));
-            for (CutPath path : ordered) {
+        for (List<CutPath> together : stages(sheet.paths())) {
+            for (CutPath path : uncrossed(head, nearestNext(head, together))) {
                 CutPath begun = begunNear(path, head);
                 planned.add(begun);
                 travel += head.distance(start(begun.shape()));
                 head = end(begun.shape());
                 double length = length(begun.shape());
-                engrave += kind == CutKind.ENGRAVE ? length : 0;
-                cut += kind == CutKind.ENGRAVE ? 0 : length;
+                engrave += path.kind() == CutKind.ENGRAVE ? length : 0;
+                cut += path.kind() == CutKind.ENGRAVE ? 0 : length;
             }
         }
+        sheet.paths().stream().filter(path -> path.kind() == CutKind.MARK).forEach(planned::add);
         double seconds = engrave / speeds.engrave().value()
                 + cut / speeds.cut().value()
                 + travel / speeds.travel().value();
         CutSheet inOrder = new CutSheet(sheet.title(), sheet.width(), sheet.height(), planned, sheet.labels());
         return new CutPlan(inOrder, engrave, cut, travel, seconds);
+    }
+
+    /** What may be cut in any order among itself, first things first. */
+    private static List<List<CutPath>> stages(List<CutPath> paths) {
+        List<CutPath> engraved = new ArrayList<>();
+        List<CutPath> inside = new ArrayList<>();
+        List<CutPath> outside = new ArrayList<>();
+        for (CutPath path : paths) {
+            switch (path.kind()) {
+                case ENGRAVE -> engraved.add(path);
+                case INSIDE -> inside.add(path);
+                case OUTSIDE -> outside.add(path);
+                case MARK -> {}
+            }
+        }
+        // An opening in which another part lies goes with the outsides, after that part's: its waste falls out with all
+        // in it.
+        List<CutPath> parts = List.copyOf(outside);
+        for (CutPath opening : List.copyOf(inside)) {
+            if (parts.stream().anyMatch(part -> encloses(opening.shape(), start(part.shape())))) {
+                inside.remove(opening);
+                outside.add(new CutPath(CutKind.OUTSIDE, opening.shape(), opening.id()));
+            }
+        }
+        List<List<CutPath>> stages = new ArrayList<>(List.of(engraved, inside));
+        stages.addAll(innermostFirst(outside));
+        return stages;
+    }
+
+    private static List<List<CutPath>> innermostFirst(List<CutPath> outside) {
+        NavigableMap<Integer, List<CutPath>> byDepth = new TreeMap<>();
+        for (CutPath path : outside) {
+            int depth = (int) outside.stream()
+                    .filter(other -> other != path && encloses(other.shape(), start(path.shape())))
+                    .count();
+            byDepth.computeIfAbsent(depth, d -> new ArrayList<>()).add(path);
+        }
+        return List.copyOf(byDepth.descendingMap().values());
+    }
+
+    private static boolean encloses(CutShape shape, Point at) {
+        if (shape instanceof CutShape.Round round) {
+            return round.circle().centre().distance(at) < round.circle().radius();
+        }
+        return shape instanceof CutShape.Ring ring && isWithin(ring.points(), at);
+    }
+
+    /** By how often the line to the right of the point is crossed. */
+    private static boolean isWithin(List<Point> ring, Point at) {
+        boolean within = false;
+        for (int i = 0; i < ring.size(); i++) {
+            Point a = ring.get(i);
+            Point b = ring.get((i + 1) % ring.size());
+            if (a.y() > at.y() != b.y() > at.y()
+                    && at.x() < a.x() + (at.y() - a.y()) / (b.y() - a.y()) * (b.x() - a.x())) {
+                within = !within;
+            }
+        }
+        return within;
     }
 
     private static List<CutPath> nearestNext(Point from, List<CutPath> paths) {

@@ -76,7 +76,7 @@ final class FitsSheet {
                 "mm",
                 new Where(part.name(), null, null),
                 say(
-                        "{} has the least room: {} {}, turned as it fits best, where {} can be cut",
+                        "{} has the least room: {} {} where {} can be cut",
                         part.name(),
                         mm(size).to(1),
                         side,

@@ -48,6 +48,25 @@ public record StringRun(
         return over.stream().map(Guide::friction).toList();
     }
 
+    /**
+     * How many times the tension at one end is at the other while it slips over its guides: e to the friction times the
+     * turn, guide by guide, as drawn and taken straight from one to the next.
+     */
+    public double capstan() {
+        double times = 1;
+        Point last = from;
+        for (int i = 0; i < over.size(); i++) {
+            Guide guide = over.get(i);
+            Point next = i + 1 < over.size() ? over.get(i + 1).at() : to;
+            Point in = guide.at().minus(last);
+            Point out = next.minus(guide.at());
+            double turn = Math.abs(Math.atan2(in.x() * out.y() - in.y() * out.x(), in.dot(out)));
+            times *= Math.exp(guide.friction().coefficient().value() * turn);
+            last = guide.at();
+        }
+        return times;
+    }
+
     /** The same, its cord longer by a share of what it is. Its path is taken straight from guide to guide. */
     StringRun stretched(double share) {
         double length = slack;

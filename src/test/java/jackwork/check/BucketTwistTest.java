@@ -25,14 +25,13 @@ class BucketTwistTest {
         CoinWorks works = subject.assembly().coinWorks();
         Uncertain running = design.workshop().fits().running();
         Finding finding = new BucketTwist().ask(subject).get(0);
-        assertThat(finding.restsOn()).singleElement().satisfies(ground -> assertThat(ground.number())
-                .isEqualTo(running));
+        assertThat(finding.restsOn())
+                .singleElement()
+                .satisfies(ground -> assertThat(ground.number()).isEqualTo(running));
         Margins margins = Objects.requireNonNull(finding.margins());
         double perMillimetre = works.reach() / works.bearing();
         double free = works.sideGap() - works.clearance() * perMillimetre;
-        assertThat(margins.low())
-                .isCloseTo(free - (running.high() - running.value()) * perMillimetre, within(1e-9));
-        assertThat(margins.high())
-                .isCloseTo(free + (running.value() - running.low()) * perMillimetre, within(1e-9));
+        assertThat(margins.low()).isCloseTo(free - (running.high() - running.value()) * perMillimetre, within(1e-9));
+        assertThat(margins.high()).isCloseTo(free + (running.value() - running.low()) * perMillimetre, within(1e-9));
     }
 }

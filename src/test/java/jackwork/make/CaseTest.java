@@ -139,14 +139,17 @@ class CaseTest {
                             layers.front(part.layer()),
                             part.drawn().moved(pose),
                             List.of());
-                    // What moves keeps a millimetre of air where it goes through a wall; the plates stand where they stand.
+                    // What moves keeps a millimetre of air where it goes through a wall; the plates stand where they
+                    // stand.
                     double air = body == 0 ? 0 : 1;
                     Prism wide = new Prism(
                             part.name(),
                             Panel.Axis.Z,
                             moved.from(),
                             moved.to(),
-                            air == 0 ? moved.outline() : Outline.of(moved.outline().outer()).offset(air),
+                            air == 0
+                                    ? moved.outline()
+                                    : Outline.of(moved.outline().outer()).offset(air),
                             List.of());
                     for (Prism panel : panels) {
                         assertThat(wide.shared(panel, SLICE))

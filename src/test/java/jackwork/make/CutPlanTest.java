@@ -80,6 +80,45 @@ class CutPlanTest {
         }
     }
 
+    /** Parts laid in openings of parts that lie in openings: whatever falls out has nothing uncut on it. */
+    @Test
+    void whatLiesInAnOpeningIsCutBeforeIt() {
+        Random random = new Random(11);
+        for (int i = 0; i < 20; i++) {
+            List<CutPath> paths = new ArrayList<>();
+            int depth = 1 + random.nextInt(4);
+            for (int k = 0; k < depth; k++) {
+                Point centre = new Point(200 + random.nextDouble(), 150 + random.nextDouble());
+                double half = 120 - 24 * k;
+                paths.add(new CutPath(CutKind.OUTSIDE, square(centre, half), "part" + k));
+                paths.add(new CutPath(CutKind.INSIDE, square(centre, half - 8), "opening" + k));
+                Circle hole = new Circle(new Point(200 + half - 4, 150), 1);
+                paths.add(new CutPath(CutKind.INSIDE, new CutShape.Round(hole), "hole" + k));
+            }
+            java.util.Collections.shuffle(paths, random);
+            List<String> order =
+                    CutPlan.of(new CutSheet("test", 400, 300, paths, List.of()), SPEEDS).sheet().paths().stream()
+                            .map(CutPath::id)
+                            .toList();
+            assertThat(order).hasSize(paths.size());
+            for (int k = 0; k < depth; k++) {
+                assertThat(order.indexOf("hole" + k)).isLessThan(order.indexOf("part" + k));
+                assertThat(order.indexOf("opening" + k)).isLessThan(order.indexOf("part" + k));
+                if (k > 0) {
+                    assertThat(order.indexOf("part" + k)).isLessThan(order.indexOf("opening" + (k - 1)));
+                }
+            }
+        }
+    }
+
+    private static CutShape square(Point centre, double half) {
+        return new CutShape.Ring(List.of(
+                centre.plus(new Point(-half, -half)),
+                centre.plus(new Point(half, -half)),
+                centre.plus(new Point(half, half)),
+                centre.plus(new Point(-half, half))));
+    }
+
     /** A ring is the same ring wherever it is begun. */
     @Test
     void ringsKeepTheirCorners() {

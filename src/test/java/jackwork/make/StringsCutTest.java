@@ -23,7 +23,9 @@ class StringsCutTest {
                 .filter(StringRun.class::isInstance)
                 .map(StringRun.class::cast)
                 .toList();
-        assertThat(strings).isNotEmpty().allSatisfy(string -> assertThat(GlueUp.cut(string) - GlueUp.length(string))
-                .isBetween(2 * LEAST, 6 * LEAST));
+        assertThat(strings)
+                .isNotEmpty()
+                .allSatisfy(string ->
+                        assertThat(GlueUp.cut(string) - GlueUp.length(string)).isBetween(2 * LEAST, 6 * LEAST));
     }
 }

@@ -68,7 +68,7 @@ public final class Shown {
                                 null));
     }
 
-    DesignCheck check() {
+    public DesignCheck check() {
         return check;
     }
 

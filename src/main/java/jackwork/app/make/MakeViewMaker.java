@@ -5,6 +5,8 @@ import jackwork.app.core.SceneMaker;
 import jackwork.app.wire.Pair;
 import jackwork.app.wire.Report;
 import jackwork.check.Finding;
+import jackwork.check.Status;
+import jackwork.check.Topic;
 import jackwork.design.Named;
 import jackwork.design.WorkshopFile;
 import jackwork.drawing.CutSheet;
@@ -32,16 +34,29 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 
 /** Makes what *Can I make it?* shows. */
 final class MakeViewMaker {
 
     private MakeViewMaker() {}
 
-    static MakeView of(String id, String version, Makings makings, Paper paper, List<MakeView.StockInHand> stocks) {
+    /** @param check of the design as saved: what fails there is told here as well, before wood is cut for it */
+    static MakeView of(
+            String id,
+            String version,
+            Makings makings,
+            DesignCheck check,
+            Paper paper,
+            List<MakeView.StockInHand> stocks) {
         List<Finding> findings = new ArrayList<>(makings.findings());
+        Set<Topic> asked = findings.stream().map(Finding::topic).collect(Collectors.toSet());
+        check.findings().stream()
+                .filter(finding -> finding.status() == Status.FAIL && !asked.contains(finding.topic()))
+                .forEach(findings::add);
         findings.sort(Comparator.comparing(Finding::status).reversed());
         Layers layers = Layers.of(makings.assembly().parts());
         List<GlueUp.Step> steps = makings.steps();

@@ -85,6 +85,7 @@ public final class Making implements AutoCloseable {
                                 id,
                                 found.key().version(),
                                 makings,
+                                workbench.shown(id).check(),
                                 paper,
                                 MakeViewMaker.stocks(
                                         makings.stocks(), found.saved().workshop(), wanted.measured()))));
