@@ -83,7 +83,7 @@ record CutPlan(CutSheet sheet, double engrave, double cut, double travel, double
         NavigableMap<Integer, List<CutPath>> byDepth = new TreeMap<>();
         for (CutPath path : outside) {
             int depth = (int) outside.stream()
-                    .filter(other -> other != path && encloses(other.shape(), start(path.shape())))
+                    .filter(other -> !other.equals(path) && encloses(other.shape(), start(path.shape())))
                     .count();
             byDepth.computeIfAbsent(depth, d -> new ArrayList<>()).add(path);
         }
