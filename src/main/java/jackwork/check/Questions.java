@@ -50,6 +50,7 @@ public final class Questions {
             new ToothShapes(),
             new TeethStay(),
             new PawlMeets(),
+            new PawlSteps(),
             new CamShapes(),
             new SlotPlaced(),
             new CoinLed(),

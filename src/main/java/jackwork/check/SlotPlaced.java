@@ -33,6 +33,7 @@ final class SlotPlaced implements Question {
         CaseEntry housing = subject.design().box().housing();
         if (housing != null) {
             tries.add(inCase(works, housing));
+            tries.add(underLid(subject, works, housing));
         }
         tries.add(above(works));
         tries.add(over(subject, works));
@@ -90,6 +91,18 @@ final class SlotPlaced implements Question {
                         ? say("the slot's end lies {} within the case", mm(room))
                         : say("the slot's end lies {} outside the case", mm(-room)),
                 say("Move slot.at, or make the case wider: a coin goes in through the lid."));
+    }
+
+    /** What falls free under the lid for more than half its width turns, or stops across, before anything leads it. */
+    private static Try underLid(Subject subject, CoinWorks works, CaseEntry housing) {
+        double most = subject.coins().stream().mapToDouble(Coin::diameter).min().orElse(0) / 2;
+        double drop = housing.floor() + housing.height() - works.slotAt().y();
+        return new Try(
+                drop,
+                most,
+                most - drop,
+                say("the slot's mark lies {} under the lid, half of the smallest coin is {}", mm(drop), mm(most)),
+                say("Make the case lower, or move slot.at up into the lid, so that the chute begins there."));
     }
 
     private static Try above(CoinWorks works) {

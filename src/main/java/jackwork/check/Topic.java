@@ -2,6 +2,7 @@ package jackwork.check;
 
 import java.util.Locale;
 import java.util.Objects;
+import java.util.Optional;
 
 /**
  * What a finding is about: the stable first word of its id, {@code coin-trips} of {@code coin-trips/EUR-1}. Questions,
@@ -31,6 +32,7 @@ public enum Topic {
     TEETH_CLEAR,
     TEETH_STAY,
     PAWL_MEETS,
+    PAWL_STEPS,
     CAM_STEEP,
     CAM_UNDERCUT,
     // Rods, holes and weights in the wood.
@@ -122,12 +124,21 @@ public enum Topic {
      * @throws IllegalArgumentException when it is no finding's id
      */
     public static Topic of(String id) {
+        return find(id).orElseThrow(() ->
+                new IllegalArgumentException("\"" + id + "\" is no finding's id; its first word is no topic"));
+    }
+
+    public static boolean isId(String text) {
+        return find(text).isPresent();
+    }
+
+    private static Optional<Topic> find(String id) {
         String first = Objects.requireNonNull(id).split("/", 2)[0];
         for (Topic topic : values()) {
             if (topic.word.equals(first)) {
-                return topic;
+                return Optional.of(topic);
             }
         }
-        throw new IllegalArgumentException("\"" + id + "\" is no finding's id; its first word is no topic");
+        return Optional.empty();
     }
 }

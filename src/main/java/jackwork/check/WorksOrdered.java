@@ -92,6 +92,13 @@ final class WorksOrdered implements Question {
                 say("Mark the lip's upper corner: what is below the floor keeps no coin.")));
         Point rise = works.rise();
         if (rise != null) {
+            double above = rise.minus(works.toe()).dot(CoinSeat.up(works)) - LEVEL;
+            orders.add(new Order(
+                    "bucket.rise",
+                    rise,
+                    above,
+                    say("bucket.rise stands {} above the floor line, which keeps no coin", mm(above + LEVEL)),
+                    say("Exchange heel and rise: the heel is the floor's end, the rise the corner above it.")));
             double atHeel = rise.distance(works.toe()) - rise.distance(works.heel());
             orders.add(new Order(
                     "bucket.rise",

@@ -71,8 +71,20 @@ final class References {
             boxYaml.problem("fixed", "a box needs at least one part that never moves");
         }
         if (figure.works().mounts().isEmpty()) {
-            figureYaml.problem("mounts", "a figure needs at least one mount to hold it to a box");
+            figureYaml.problem("mounts", "a figure needs mounts to hold it to a box");
+        } else if (figure.works().mounts().size() == 1) {
+            figureYaml.problem(
+                    "mounts", "read one mount, expected two or more: about a single rod the figure turns on its box");
         }
+        figure.works().mounts().forEach((name, mount) -> {
+            MountEntry other = box.works().mounts().get(name);
+            if (other != null && !other.rod().equals(mount.rod())) {
+                figureYaml.problem(
+                        "mounts." + name + ".rod",
+                        "read " + mount.rod() + ", and the box has " + other.rod()
+                                + " there: one rod goes through both, write the same");
+            }
+        });
         figure.works()
                 .mounts()
                 .keySet()

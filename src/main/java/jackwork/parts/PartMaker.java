@@ -36,6 +36,9 @@ final class PartMaker {
     /** Corners of a cam's outline: half a degree each. */
     private static final int CAM_CORNERS = 720;
 
+    /** A slot for a peg is so much longer than its peg at the least, mm: common practice, no source. */
+    private static final double SHORTEST = 0.5;
+
     /** How much wider than its cord an eye is, mm: to thread it by hand, common practice, no source. */
     private static final double EYE_PLAY = 0.6;
 
@@ -158,6 +161,15 @@ final class PartMaker {
             Point to = at(works, slide.to(), "");
             Point via = slide.via() == null ? null : at(works, slide.via(), "");
             String place = place(works, "slides", entry.getKey());
+            if (from.distance(to) < SHORTEST) {
+                throw new PartException(
+                        place + ".to",
+                        String.format(
+                                java.util.Locale.ROOT,
+                                "from and to are %.2f mm apart, expected %.1f mm or more: a peg slides from one to the other",
+                                from.distance(to),
+                                SHORTEST));
+            }
             Outline slot = PartException.unless(
                     place,
                     slide.in(),

@@ -2,6 +2,7 @@ package jackwork.app.core;
 
 import static jackwork.check.Sentence.say;
 
+import jackwork.app.wire.BadRequestException;
 import jackwork.app.wire.Json;
 import jackwork.check.Finding;
 import jackwork.check.Measure;
@@ -107,6 +108,9 @@ public final class Remedies {
 
     /** The least change of one number that settles a finding. */
     public String remedyJson(String id, String finding) {
+        if (!Topic.isId(finding)) {
+            throw new BadRequestException("read \"" + finding + "\", expected the id of a finding, as full-stroke");
+        }
         Design design = workbench.design(id);
         List<Finding> before = workbench
                 .shown(id, design, DesignFiles.of(design).version())

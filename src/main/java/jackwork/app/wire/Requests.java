@@ -5,6 +5,7 @@ import java.util.Locale;
 import java.util.stream.Collectors;
 import tools.jackson.core.JacksonException;
 import tools.jackson.databind.DeserializationFeature;
+import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.MapperFeature;
 import tools.jackson.databind.json.JsonMapper;
 
@@ -20,11 +21,21 @@ public final class Requests {
 
     private Requests() {}
 
+    /** Whether a list in it has nothing where an entry belongs. */
+    private static boolean hasGaps(JsonNode node) {
+        for (JsonNode inner : node) {
+            if (inner.isNull() && node.isArray() || hasGaps(inner)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
     /** @throws BadRequestException when it is not such a record */
     public static <T extends Record> T read(String json, Class<T> type) {
         try {
             T read = MAPPER.readValue(json, type);
-            if (read != null) {
+            if (read != null && !hasGaps(MAPPER.readTree(json))) {
                 return read;
             }
         } catch (JacksonException e) {
