@@ -24,7 +24,7 @@ public final class Requests {
     /** Whether a list in it has nothing where an entry belongs. */
     private static boolean hasGaps(JsonNode node) {
         for (JsonNode inner : node) {
-            if (inner.isNull() && node.isArray() || hasGaps(inner)) {
+            if ((inner.isNull() && node.isArray()) || hasGaps(inner)) {
                 return true;
             }
         }
