@@ -1,35 +1,40 @@
 package jackwork.check;
 
 import static jackwork.check.Measure.mm;
+import static jackwork.check.Measure.stroke;
 import static jackwork.check.Sentence.say;
 
 import jackwork.geometry.Point;
+import jackwork.geometry.Pose;
+import jackwork.parts.Assembly;
 import jackwork.parts.Hole;
 import jackwork.parts.Part;
 import jackwork.parts.RodRun;
 import java.util.List;
 
 /**
- * Between the layers that have its hole a rod meets no wood: every other part there is clear of it, or open where it goes.
- * Looked at in the position drawn.
+ * Between the layers that have its hole a rod meets no wood: every other part there is clear of it, or open where it goes, at
+ * rest and all along the run.
  */
 final class RodsPass implements Question {
 
     /** Two edges drawn alike may meet by so much, mm. */
     private static final double TOUCH = 0.05;
 
-    private record Met(RodRun rod, Part part, double gap) {}
+    /** @param stroke at which it is least */
+    private record Met(RodRun rod, Part part, double gap, double stroke) {}
 
     @Override
     public List<Finding> ask(Subject subject) {
         Met nearest = null;
+        RunPoses poses = new RunPoses(subject);
         for (Part part : subject.assembly().parts()) {
             for (RodRun rod : subject.rods()) {
                 boolean between = rod.from() < part.layer() && part.layer() < rod.to();
                 if (between && !rod.parts().contains(part.name())) {
-                    double gap = gap(part, rod);
-                    if (nearest == null || gap < nearest.gap()) {
-                        nearest = new Met(rod, part, gap);
+                    Met met = met(subject.assembly(), poses, rod, part);
+                    if (nearest == null || met.gap() < nearest.gap()) {
+                        nearest = met;
                     }
                 }
             }
@@ -37,17 +42,34 @@ final class RodsPass implements Question {
         return nearest == null ? List.of() : List.of(finding(nearest));
     }
 
+    /** Where a rod comes nearest to the wood of a part: at rest as drawn, then wherever the two have gone. */
+    private static Met met(Assembly assembly, RunPoses poses, RodRun rod, Part part) {
+        Met nearest = new Met(rod, part, gap(part, rod.at(), rod.radius()), 0);
+        int carries = rod.parts().isEmpty() ? 0 : assembly.bodyOf(rod.parts().get(0));
+        int body = assembly.bodyOf(part.name());
+        for (int i = 0; i < poses.count() && carries != body; i++) {
+            Pose pose = poses.pose(i, body);
+            Point there = poses.at(i, carries, rod.at())
+                    .minus(new Point(pose.x(), pose.y()))
+                    .turned(-pose.angle());
+            double gap = gap(part, there, rod.radius());
+            if (gap < nearest.gap()) {
+                nearest = new Met(rod, part, gap, poses.stroke(i));
+            }
+        }
+        return nearest;
+    }
+
     /** Between a rod and the wood of a part, mm; negative where the rod would have to go through it. */
-    private static double gap(Part part, RodRun rod) {
-        Point at = rod.at();
+    private static double gap(Part part, Point at, double radius) {
         for (Hole hole : part.holes()) {
             double within = hole.circle().radius() - hole.circle().centre().distance(at);
             if (within > 0) {
-                return within - rod.radius();
+                return within - radius;
             }
         }
         double edge = part.drawn().distanceToEdge(at);
-        return (part.drawn().contains(at) ? -edge : edge) - rod.radius();
+        return (part.drawn().contains(at) ? -edge : edge) - radius;
     }
 
     private static Finding finding(Met met) {
@@ -63,10 +85,15 @@ final class RodsPass implements Question {
                 -TOUCH,
                 met.gap() + TOUCH,
                 "mm",
-                new Where(part, 0.0, met.rod().at()),
+                new Where(part, met.stroke(), met.rod().at()),
                 clear
-                        ? say("{} is nearest to what passes it, {}: {}", part, rod, mm(met.gap()))
-                        : say("{} has wood where {} goes through its layer", part, rod),
+                        ? say(
+                                "{} is nearest to what passes it, {}: {}, at {}",
+                                part,
+                                rod,
+                                mm(met.gap()),
+                                stroke(met.stroke()))
+                        : say("{} has wood where {} goes through its layer, at {}", part, rod, stroke(met.stroke())),
                 clear
                         ? Sentence.NOTHING
                         : say(
@@ -74,6 +101,6 @@ final class RodsPass implements Question {
                                 part,
                                 met.rod().name()),
                 "distance of the wood from the axis − radius of the rod = " + Words.number(met.gap())
-                        + " mm, least of all parts in layers that a rod passes, at rest");
+                        + " mm, least of all parts in layers that a rod passes, at rest and all along the run");
     }
 }

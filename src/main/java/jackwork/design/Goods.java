@@ -6,7 +6,10 @@ import java.util.List;
 import java.util.Locale;
 import java.util.regex.Pattern;
 
-/** What is bought, by the names that bills and shopping lists have: what a shelf can hold, and what can have a price. */
+/**
+ * What is bought, by the names that bills and shopping lists have: what a shelf can hold. A price may be written for what is
+ * bought another time as well.
+ */
 public final class Goods {
 
     public static final String FILAMENT = "filament";
@@ -15,9 +18,6 @@ public final class Goods {
     public static final String PAINT = "paint";
     public static final String CLOTH = "cloth";
     public static final String CARTON = "carton";
-
-    /** What goods of no price of their own are priced as. */
-    private static final List<String> KINDS = List.of("sheet", "rod", "cord", "glue", "fastener", "weight");
 
     /** Those that are named by their size: as {@link #screw} and {@link #weight} write them. */
     private static final Pattern SIZED = Pattern.compile("screw-m3x\\d{1,4}|weight of \\d{1,6}\\.\\d g");
@@ -47,13 +47,10 @@ public final class Goods {
         return names;
     }
 
-    /** What is on the shelf, and what has a price, must be something that a bill can name: nobody would look for it else. */
+    /** What is on the shelf must be something that a shopping list can name: nobody would look for it else. */
     static void check(WorkshopFile workshop, YamlFile file) {
         List<String> names = names(workshop);
         workshop.have().keySet().forEach(name -> known("have." + name, name, names, file));
-        List<String> priced = new ArrayList<>(names);
-        priced.addAll(KINDS);
-        workshop.payOrNothing().prices().keySet().forEach(name -> known("pay.prices." + name, name, priced, file));
     }
 
     private static void known(String path, String name, List<String> known, YamlFile file) {

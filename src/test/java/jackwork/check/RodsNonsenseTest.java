@@ -7,6 +7,7 @@ import static jackwork.check.Nonsense.place;
 import static jackwork.check.Nonsense.replaced;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import jackwork.check.Nonsense.Verdict;
 import jackwork.geometry.Point;
 import jackwork.parts.Part;
 import jackwork.parts.RodRun;
@@ -202,5 +203,18 @@ class RodsNonsenseTest {
                     new RodsPass(), () -> changed("heron", "figure.pins.wing-dowel-1.at: " + place(x, 78)));
             assertThat(named).as("at %s", x).isEqualTo(Nonsense.Verdict.PASSES);
         }
+    }
+
+    /** The glow's dowels hold it behind the door's layer; before it, the door would have to swing through them. */
+    @Test
+    void aRodIsLookedAtAllAlongTheRun() throws IOException {
+        for (int layer = 5; layer <= 7; layer++) {
+            String moved = "figure.parts.glow.layer: " + layer;
+            assertThat(Nonsense.ask(new RodsPass(), () -> Nonsense.changed("lamplighter", moved)))
+                    .as(moved)
+                    .isNotEqualTo(Verdict.PASSES);
+        }
+        assertThat(Nonsense.ask(new RodsPass(), () -> Nonsense.changed("lamplighter", "figure.parts.glow.layer: 2")))
+                .isEqualTo(Verdict.PASSES);
     }
 }

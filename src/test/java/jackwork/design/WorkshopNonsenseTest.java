@@ -149,13 +149,6 @@ class WorkshopNonsenseTest {
                         told -> assertThat(told).containsPattern("workshop\\.yaml:\\d+:\\d+: read \"" + name + "\""));
     }
 
-    @ParameterizedTest
-    @ValueSource(strings = {"gold", "brich-3"})
-    void onlyWhatIsBoughtHasAPrice(String name) {
-        assertThat(complaint(with("bamboo-3: {price: 2.90, holds: 15000}", name + ": {price: 2.90, holds: 15000}")))
-                .hasValueSatisfying(told -> assertThat(told).contains("read \"" + name + "\""));
-    }
-
     /** Whatever a shopping list of the demo names may be on the shelf. */
     @Test
     void whatAShoppingListNamesIsOnTheShelf() {
