@@ -236,7 +236,7 @@ class PlacesNonsenseTest {
                     .isFalse();
             assertThat(slot("box.coin-works.slot.length: " + number(between(26, 44))))
                     .isFalse();
-            assertThat(slot("box.coin-works.slot.at: " + place(between(40, 66), between(60, 101))))
+            assertThat(slot("box.coin-works.slot.at: " + place(between(40, 66), between(92, 101))))
                     .isFalse();
         }
     }
