@@ -350,7 +350,7 @@ final class Binder {
             fault(node, "value " + value + " must lie between low " + low + " and high " + high);
             return Uncertain.exact((Double) value, word.unit(), "");
         }
-        Spread spread = Spread.of(word, (Double) value);
+        IntervalWidth spread = IntervalWidth.of(word, (Double) value);
         if (!spread.holds((Double) low, (Double) high)) {
             fault(node, spread.refusal((Double) value, (Double) low, (Double) high, word.unit()));
             return Uncertain.exact((Double) value, word.unit(), "");

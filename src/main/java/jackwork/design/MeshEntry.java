@@ -33,6 +33,9 @@ public record MeshEntry(
         Double play)
         implements JointEntry {
 
+    /** Where no pressure angle is written, of a mesh or a rack, degrees. */
+    public static final double USUAL_ANGLE = 20;
+
     /** Centres that are drawn as near as this are one, mm. */
     private static final double ONE = 0.01;
 

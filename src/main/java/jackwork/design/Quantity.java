@@ -27,7 +27,7 @@ import java.lang.annotation.Target;
     double usualTo() default Double.NaN;
 
     /**
-     * How wide an interval about it usually is at most, from end to end, as a share of {@link Spread}'s scale. The catalogue's
+     * How wide an interval about it usually is at most, from end to end, as a share of {@link IntervalWidth}'s scale. The catalogue's
      * widest, a friction's, is 1.3: common practice, no source.
      */
     double usualSpread() default 1.6;

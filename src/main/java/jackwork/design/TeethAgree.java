@@ -12,9 +12,6 @@ import org.jspecify.annotations.Nullable;
  */
 final class TeethAgree {
 
-    /** As guessed where no pressure angle is written, degrees. */
-    private static final double USUAL_ANGLE = 20;
-
     private static final double SAME = 1e-9;
 
     /** @param pair the two that run in each other, whichever was named first */
@@ -40,7 +37,7 @@ final class TeethAgree {
         }
 
         private static double angle(@Nullable Double written) {
-            return written == null ? USUAL_ANGLE : written;
+            return written == null ? MeshEntry.USUAL_ANGLE : written;
         }
     }
 

@@ -55,7 +55,7 @@ public record Unusual(
     }
 
     private static void addIfWide(Range range, String path, Word word, Uncertain number, List<Unusual> found) {
-        Spread spread = Spread.of(word, number.value());
+        IntervalWidth spread = IntervalWidth.of(word, number.value());
         if (!spread.isUsual(number)) {
             found.add(new Unusual(
                     path,

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.locationtech.jts.algorithm.Distance;
+import org.locationtech.jts.algorithm.PointLocation;
 import org.locationtech.jts.algorithm.construct.MaximumInscribedCircle;
 import org.locationtech.jts.algorithm.locate.SimplePointInAreaLocator;
 import org.locationtech.jts.geom.Coordinate;
@@ -96,6 +97,16 @@ public final class Outline {
     public boolean overlaps(Outline other) {
         return polygon.intersects(other.polygon)
                 && Overlay.shared(polygon, other.polygon).getArea() > 0;
+    }
+
+    /** Whether a closed line goes round a point or through it, whatever else it does; its first point is not repeated. */
+    public static boolean ringHolds(List<Point> ring, Point at) {
+        Coordinate[] closed = new Coordinate[ring.size() + 1];
+        for (int i = 0; i <= ring.size(); i++) {
+            Point point = ring.get(i % ring.size());
+            closed[i] = new Coordinate(point.x(), point.y());
+        }
+        return PointLocation.isInRing(new Coordinate(at.x(), at.y()), closed);
     }
 
     /** Area shared with another outline, mm². */

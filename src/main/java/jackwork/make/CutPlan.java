@@ -5,6 +5,7 @@ import jackwork.drawing.CutKind;
 import jackwork.drawing.CutPath;
 import jackwork.drawing.CutShape;
 import jackwork.drawing.CutSheet;
+import jackwork.geometry.Outline;
 import jackwork.geometry.Point;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -94,21 +95,7 @@ record CutPlan(CutSheet sheet, double engrave, double cut, double travel, double
         if (shape instanceof CutShape.Round round) {
             return round.circle().centre().distance(at) < round.circle().radius();
         }
-        return shape instanceof CutShape.Ring ring && isWithin(ring.points(), at);
-    }
-
-    /** By how often the line to the right of the point is crossed. */
-    private static boolean isWithin(List<Point> ring, Point at) {
-        boolean within = false;
-        for (int i = 0; i < ring.size(); i++) {
-            Point a = ring.get(i);
-            Point b = ring.get((i + 1) % ring.size());
-            if (a.y() > at.y() != b.y() > at.y()
-                    && at.x() < a.x() + (at.y() - a.y()) / (b.y() - a.y()) * (b.x() - a.x())) {
-                within = !within;
-            }
-        }
-        return within;
+        return shape instanceof CutShape.Ring ring && Outline.ringHolds(ring.points(), at);
     }
 
     private static List<CutPath> nearestNext(Point from, List<CutPath> paths) {

@@ -20,7 +20,6 @@ import java.util.Map;
  */
 final class Teeth {
 
-    private static final double USUAL_ANGLE = 20;
     private static final double USUAL_PLAY = 0.1;
     /** Modules of two meshes of one gear may differ by this share before they cannot run. */
     private static final double SAME = 1e-3;
@@ -92,7 +91,7 @@ final class Teeth {
         double module = 2 * centreA.distance(centreB) / sum;
         Double angle = mesh.pressureAngle();
         Double written = mesh.play();
-        double pressure = Math.toRadians(angle == null ? USUAL_ANGLE : angle);
+        double pressure = Math.toRadians(angle == null ? MeshEntry.USUAL_ANGLE : angle);
         double play = written == null ? USUAL_PLAY : written;
         requireApart(place, first, second, centreA.distance(centreB), module);
         requirePlay(place, first, second, play, module);
@@ -184,7 +183,12 @@ final class Teeth {
         GearEntry gear = Named.in(entries, rack.gear());
         Placed before = placed.get(rack.gear());
         if (before != null) {
-            requireOne(place, rack.part(), rack.gear(), before, Math.toRadians(angle == null ? USUAL_ANGLE : angle));
+            requireOne(
+                    place,
+                    rack.part(),
+                    rack.gear(),
+                    before,
+                    Math.toRadians(angle == null ? MeshEntry.USUAL_ANGLE : angle));
             if (Math.abs(before.gear().module() / rack.module() - 1) > SAME) {
                 throw new PartException(
                         place + ".module",
@@ -204,7 +208,7 @@ final class Teeth {
                         gear,
                         Named.in(centres, rack.gear()),
                         rack.module(),
-                        Math.toRadians(angle == null ? USUAL_ANGLE : angle),
+                        Math.toRadians(angle == null ? MeshEntry.USUAL_ANGLE : angle),
                         Math.toRadians(rack.toward()),
                         USUAL_PLAY));
     }

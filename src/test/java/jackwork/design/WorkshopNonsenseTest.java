@@ -73,7 +73,7 @@ class WorkshopNonsenseTest {
             Word word = words.get(path);
             Range range = Range.of(word).orElseThrow();
             double value = numbers.get(path).value();
-            Spread spread = Spread.of(word, value);
+            IntervalWidth spread = IntervalWidth.of(word, value);
             for (int i = 0; i < 12; i++) {
                 double width = spread.most() * Math.exp(3 * random.nextDouble() - 2);
                 double share = random.nextDouble();

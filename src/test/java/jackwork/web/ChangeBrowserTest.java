@@ -224,6 +224,14 @@ class ChangeBrowserTest {
         page.locator("[data-add=weights]").click();
         page.locator("input[name=name]").fill("feather");
         page.locator("select[name=on]").selectOption("pole");
+        // What is refused stands there to be mended.
+        page.locator("form.adding input[name=count]").fill("3 nuts");
+        page.locator("form.adding button[type=submit]").click();
+        page.waitForSelector(".all-told:has-text('3 nuts')");
+        assertThat(page.locator("form.adding input[name=name]").inputValue()).isEqualTo("feather");
+        assertThat(page.locator("form.adding input[name=count]").inputValue()).isEqualTo("3 nuts");
+        assertThat(text("lamplighter/figure.yaml")).isEqualTo(figure);
+        page.locator("form.adding input[name=count]").fill("5");
         page.locator("form.adding button[type=submit]").click();
         page.waitForSelector("[data-entry='figure.weights.feather']");
         assertThat(text("lamplighter/figure.yaml")).contains("  feather: {on: pole, at: [");
@@ -233,6 +241,11 @@ class ChangeBrowserTest {
         page.keyboard().press("Shift+ArrowUp");
         page.waitForCondition(() -> saved("lamplighter/design.yaml", "figure.weights.feather.at: ["));
         page.locator("[data-entry='figure.weights.feather'] .rename").click();
+        page.locator("[data-rename='figure.weights.feather']").fill("pole-weight");
+        page.keyboard().press("Enter");
+        page.waitForSelector(".all-told:has-text('pole-weight')");
+        assertThat(page.locator("[data-rename='figure.weights.feather']").inputValue())
+                .isEqualTo("pole-weight");
         page.locator("[data-rename='figure.weights.feather']").fill("plume");
         page.keyboard().press("Enter");
         page.waitForSelector("[data-entry='figure.weights.plume']");

@@ -1,5 +1,6 @@
 package jackwork.app.make;
 
+import jackwork.app.core.DesignCheck;
 import jackwork.app.core.Jobs;
 import jackwork.app.core.Once;
 import jackwork.app.core.Workbench;
@@ -78,6 +79,8 @@ public final class Making implements AutoCloseable {
         Made found = made(id, wanted);
         Makings makings = found.makings();
         Paper paper = paper(makings, wanted);
+        // Worked out, where it is not yet, before anything is held.
+        DesignCheck check = workbench.shown(id).check();
         return found.views()
                 .computeIfAbsent(
                         paper.name(),
@@ -85,7 +88,7 @@ public final class Making implements AutoCloseable {
                                 id,
                                 found.key().version(),
                                 makings,
-                                workbench.shown(id).check(),
+                                check,
                                 paper,
                                 MakeViewMaker.stocks(
                                         makings.stocks(), found.saved().workshop(), wanted.measured()))));

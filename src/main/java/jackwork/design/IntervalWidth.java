@@ -8,7 +8,7 @@ import jackwork.stock.Uncertain;
  * @param usual wider is unusual, in the number's unit
  * @param most wider is refused, likewise
  */
-record Spread(double usual, double most) {
+record IntervalWidth(double usual, double most) {
 
     /** Of money and its habits, which differ more than what is measured: the widest of our own guesses is 3.6. */
     private static final double USUAL_OF_MONEY = 4;
@@ -22,19 +22,19 @@ record Spread(double usual, double most) {
      * board and much of a rod. Where 0 is usual (a clearance, a tilt), a share of the number would say nothing, and half
      * of what is usual serves beneath that.
      */
-    static Spread of(Word word, double value) {
+    static IntervalWidth of(Word word, double value) {
         double scale = Math.abs(value);
         return word.quantity()
                 .map(quantity -> {
                     Range range = Range.of(word).orElseThrow();
                     double least = range.usualFrom() <= 0 ? (range.usualTo() - range.usualFrom()) / 2 : 0;
                     double from = Math.max(scale, least);
-                    return new Spread(quantity.usualSpread() * from, quantity.mostSpread() * from);
+                    return new IntervalWidth(quantity.usualSpread() * from, quantity.mostSpread() * from);
                 })
                 // Of nothing no share can be taken.
                 .orElseGet(() -> scale == 0
-                        ? new Spread(Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY)
-                        : new Spread(USUAL_OF_MONEY * scale, MOST_OF_MONEY * scale));
+                        ? new IntervalWidth(Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY)
+                        : new IntervalWidth(USUAL_OF_MONEY * scale, MOST_OF_MONEY * scale));
     }
 
     boolean isUsual(Uncertain number) {
