@@ -4,6 +4,7 @@ import static jackwork.check.Measure.mm;
 import static jackwork.check.Measure.stroke;
 import static jackwork.check.Sentence.say;
 
+import jackwork.geometry.Bounds;
 import jackwork.geometry.Point;
 import jackwork.geometry.Pose;
 import jackwork.parts.Assembly;
@@ -11,6 +12,7 @@ import jackwork.parts.Hole;
 import jackwork.parts.Part;
 import jackwork.parts.RodRun;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Between the layers that have its hole a rod meets no wood: every other part there is clear of it, or open where it goes, at
@@ -32,19 +34,21 @@ final class RodsPass implements Question {
             for (RodRun rod : subject.rods()) {
                 boolean between = rod.from() < part.layer() && part.layer() < rod.to();
                 if (between && !rod.parts().contains(part.name())) {
-                    Met met = met(subject.assembly(), poses, rod, part);
-                    if (nearest == null || met.gap() < nearest.gap()) {
-                        nearest = met;
-                    }
+                    nearest = nearer(nearest, subject.assembly(), poses, rod, part);
                 }
             }
         }
         return nearest == null ? List.of() : List.of(finding(nearest));
     }
 
-    /** Where a rod comes nearest to the wood of a part: at rest as drawn, then wherever the two have gone. */
-    private static Met met(Assembly assembly, RunPoses poses, RodRun rod, Part part) {
-        Met nearest = new Met(rod, part, gap(part, rod.at(), rod.radius()), 0);
+    /** Where a rod comes nearer to the wood of a part than it has to any: at rest as drawn, then wherever the two have gone. */
+    private static Met nearer(@Nullable Met before, Assembly assembly, RunPoses poses, RodRun rod, Part part) {
+        Met nearest = before;
+        Bounds bounds = part.drawn().bounds();
+        double gap = gap(part, rod.at(), rod.radius());
+        if (nearest == null || gap < nearest.gap()) {
+            nearest = new Met(rod, part, gap, 0);
+        }
         int carries = rod.parts().isEmpty() ? 0 : assembly.bodyOf(rod.parts().get(0));
         int body = assembly.bodyOf(part.name());
         for (int i = 0; i < poses.count() && carries != body; i++) {
@@ -52,9 +56,12 @@ final class RodsPass implements Question {
             Point there = poses.at(i, carries, rod.at())
                     .minus(new Point(pose.x(), pose.y()))
                     .turned(-pose.angle());
-            double gap = gap(part, there, rod.radius());
-            if (gap < nearest.gap()) {
-                nearest = new Met(rod, part, gap, poses.stroke(i));
+            // Most rods pass most parts from afar: no edge is nearer than the box around them all.
+            if (bounds.distance(there) - rod.radius() < nearest.gap()) {
+                gap = gap(part, there, rod.radius());
+                if (gap < nearest.gap()) {
+                    nearest = new Met(rod, part, gap, poses.stroke(i));
+                }
             }
         }
         return nearest;

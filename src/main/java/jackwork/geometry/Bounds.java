@@ -22,4 +22,11 @@ public record Bounds(double minX, double minY, double maxX, double maxY) {
                 Math.max(maxX, other.maxX),
                 Math.max(maxY, other.maxY));
     }
+
+    /** From a point to the nearest of what is inside, at least, mm; 0 within. */
+    public double distance(Point point) {
+        double x = Math.max(0, Math.max(minX - point.x(), point.x() - maxX));
+        double y = Math.max(0, Math.max(minY - point.y(), point.y() - maxY));
+        return Math.sqrt(x * x + y * y);
+    }
 }
