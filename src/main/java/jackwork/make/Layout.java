@@ -66,8 +66,15 @@ final class Layout {
         double edge = workshop.laser().margin() - gap / 2 - ROUGH;
         LayoutResult laid;
         try {
-            laid = Layouts.onSheets(
-                    pieces, usable[0] - 2 * edge, usable[1] - 2 * edge, search.effort(stock, pieces.size(), stocks));
+            double length = usable[0] - 2 * edge;
+            double width = usable[1] - 2 * edge;
+            laid = LaidBefore.or(
+                    pieces,
+                    length,
+                    width,
+                    search,
+                    stocks,
+                    () -> Layouts.onSheets(pieces, length, width, search.effort(stock, pieces.size(), stocks)));
         } catch (PieceTooLargeException e) {
             FlatPiece large = all.get(pieces.indexOf(e.piece()));
             double margin = 2 * workshop.laser().margin();
