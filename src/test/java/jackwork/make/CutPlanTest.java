@@ -80,6 +80,106 @@ class CutPlanTest {
         }
     }
 
+    /**
+     * Random sheets of rings, rounds and lines, engraved, cut and marked: every path is there once and is itself, engraved
+     * ones come first; rings are begun at the corner, and lines at the end, that the head comes to first; what is said of
+     * lengths and ways is what the head goes, and what is only marked takes none of it.
+     */
+    @Test
+    void theFiguresAreThoseOfTheOrderPlanned() {
+        Random random = new Random(23);
+        for (int i = 0; i < 40; i++) {
+            List<CutPath> paths = new ArrayList<>();
+            for (int k = 0; k < 3 + random.nextInt(10); k++) {
+                CutKind kind = CutKind.values()[random.nextInt(CutKind.values().length)];
+                paths.add(new CutPath(kind, shape(random), "p" + k));
+            }
+            CutPlan plan = CutPlan.of(new CutSheet("test", 400, 300, paths, List.of()), SPEEDS);
+            double travel = 0;
+            double engrave = 0;
+            double cut = 0;
+            Point head = Point.ORIGIN;
+            List<String> order = new ArrayList<>();
+            for (CutPath path : plan.sheet().paths()) {
+                order.add(path.id());
+                CutPath given = paths.get(Integer.parseInt(path.id().substring(1)));
+                assertThat(corners(path)).containsExactlyInAnyOrderElementsOf(corners(given));
+                if (path.kind() == CutKind.MARK) {
+                    assertThat(path).isEqualTo(given);
+                    continue;
+                }
+                List<Point> way = way(path.shape());
+                for (Point other : mayBegin(path.shape())) {
+                    assertThat(head.distance(way.get(0)))
+                            .as("from %s to %s", head, path)
+                            .isLessThanOrEqualTo(head.distance(other));
+                }
+                travel += head.distance(way.get(0));
+                head = way.get(way.size() - 1);
+                if (path.kind() == CutKind.ENGRAVE) {
+                    assertThat(cut).as("engraved first").isZero();
+                    engrave += lengthOf(path.shape());
+                } else {
+                    cut += lengthOf(path.shape());
+                }
+                assertThat(lengthOf(path.shape())).isCloseTo(lengthOf(given.shape()), within(1e-9));
+            }
+            assertThat(order).doesNotHaveDuplicates().hasSameSizeAs(paths);
+            assertThat(plan.travel()).isCloseTo(travel, within(1e-9));
+            assertThat(plan.engrave()).isCloseTo(engrave, within(1e-9));
+            assertThat(plan.cut()).isCloseTo(cut, within(1e-9));
+        }
+    }
+
+    private static CutShape shape(Random random) {
+        Point at = new Point(20 + 360 * random.nextDouble(), 20 + 260 * random.nextDouble());
+        if (random.nextInt(3) == 0) {
+            return new CutShape.Round(new Circle(at, 1 + 5 * random.nextDouble()));
+        }
+        List<Point> points = new ArrayList<>();
+        int corners = 3 + random.nextInt(4);
+        for (int k = 0; k < corners; k++) {
+            points.add(at.plus(new Point(15, 0).turned(2 * Math.PI * k / corners)));
+        }
+        return random.nextBoolean() ? new CutShape.Ring(points) : new CutShape.Line(points);
+    }
+
+    private static List<Point> corners(CutPath path) {
+        List<Point> way = way(path.shape());
+        return path.shape() instanceof CutShape.Ring ? way.subList(1, way.size()) : way;
+    }
+
+    /** Where the head goes, the first place once more where it comes back to it. */
+    private static List<Point> way(CutShape shape) {
+        if (shape instanceof CutShape.Round round) {
+            Circle circle = round.circle();
+            return List.of(circle.centre().plus(new Point(circle.radius(), 0)));
+        }
+        if (shape instanceof CutShape.Line line) {
+            return line.points();
+        }
+        List<Point> way = new ArrayList<>(((CutShape.Ring) shape).points());
+        way.add(way.get(0));
+        return way;
+    }
+
+    private static List<Point> mayBegin(CutShape shape) {
+        List<Point> way = way(shape);
+        return shape instanceof CutShape.Line ? List.of(way.get(0), way.get(way.size() - 1)) : way;
+    }
+
+    private static double lengthOf(CutShape shape) {
+        if (shape instanceof CutShape.Round round) {
+            return 2 * Math.PI * round.circle().radius();
+        }
+        List<Point> way = way(shape);
+        double length = 0;
+        for (int k = 1; k < way.size(); k++) {
+            length += way.get(k).distance(way.get(k - 1));
+        }
+        return length;
+    }
+
     /** Parts laid in openings of parts that lie in openings: whatever falls out has nothing uncut on it. */
     @Test
     void whatLiesInAnOpeningIsCutBeforeIt() {

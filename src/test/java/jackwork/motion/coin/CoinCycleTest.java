@@ -11,8 +11,10 @@ import jackwork.motion.time.Press;
 import jackwork.motion.time.TimeStepper;
 import jackwork.parts.Assembler;
 import jackwork.parts.Assembly;
+import jackwork.parts.CoinWorks;
 import jackwork.parts.Variation;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -137,6 +139,43 @@ class CoinCycleTest {
         for (int c = 0; c < coin; c++) {
             assertThat(down.get(1)[c]).as("coordinate %d", c).isCloseTo(down.get(0)[c], within(1e-3));
         }
+    }
+
+    /**
+     * Said to be locked, it is: at that moment most of what the strut has beneath the tooth at rest stands there already,
+     * as the watcher sees it. A press then bears on the catch and not on its edge, which a finger would splinter off.
+     */
+    @ParameterizedTest
+    @CsvSource({"heron, 7.5, 0", "heron, 5.74, 1.5", "heron, 8.5, -3", "lamplighter, 7.5, 0", "windmill, 7.5, 0"})
+    void lockedIsBeneathTheTooth(String design, double mass, double tilt) {
+        Assembly assembly = Assembler.assemble(DesignReader.read(Path.of("demo", design)));
+        CoinWorks works = assembly.coinWorks();
+        double atRest = beneathTooth(assembly, 0);
+        List<double[]> seen = new ArrayList<>();
+        CycleResult result = CoinCycle.run(
+                CycleRig.of(assembly, 0, Math.toRadians(tilt)),
+                drop(mass),
+                PRESS,
+                (time, pose) -> seen.add(
+                        new double[] {time, beneathTooth(assembly, pose[3 * (works.bucket() - 1) + 2]) / atRest}));
+        assertThat(result.passes()).as("%s", result).isTrue();
+        double locked = result.times().get(CycleStage.LOCKS);
+        List<Double> around = seen.stream()
+                .filter(one -> Math.abs(one[0] - locked) < CoinCycle.STEP)
+                .map(one -> one[1])
+                .toList();
+        assertThat(around).isNotEmpty().allSatisfy(share -> assertThat(share).isGreaterThan(0.6));
+        // And it is no accident of when one looks: the lever was free while it was down.
+        assertThat(seen).anySatisfy(one -> assertThat(one[1]).isNegative());
+    }
+
+    /** By how much the strut stands in the tooth's way about the lever's pivot, mm, by the places drawn. */
+    private static double beneathTooth(Assembly assembly, double bucketAngle) {
+        CoinWorks works = assembly.coinWorks();
+        Point lever = assembly.lever().pivot();
+        double strut = works.strut().turnedAbout(works.pivot(), bucketAngle).distance(lever);
+        double drawn = works.strut().distance(lever) - works.tooth().distance(lever);
+        return Math.signum(drawn) * (strut - works.tooth().distance(lever));
     }
 
     /** A disc too light to tip the bucket leaves the lever locked. */
