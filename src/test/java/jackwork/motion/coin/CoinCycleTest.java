@@ -156,8 +156,9 @@ class CoinCycleTest {
                 CycleRig.of(assembly, 0, Math.toRadians(tilt)),
                 drop(mass),
                 PRESS,
-                (time, pose) -> seen.add(
-                        new double[] {time, beneathTooth(assembly, pose[3 * (works.bucket() - 1) + 2]) / atRest}));
+                (time, pose) ->
+                        seen.add(new double[] {time, beneathTooth(assembly, pose[3 * (works.bucket() - 1) + 2]) / atRest
+                        }));
         assertThat(result.passes()).as("%s", result).isTrue();
         double locked = result.times().get(CycleStage.LOCKS);
         List<Double> around = seen.stream()

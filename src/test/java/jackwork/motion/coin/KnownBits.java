@@ -1,5 +1,13 @@
 package jackwork.motion.coin;
 
+import jackwork.design.DesignReader;
+import jackwork.motion.model.CoinDrop;
+import jackwork.motion.model.MechanismCompiler;
+import jackwork.motion.rest.StrokeResult;
+import jackwork.motion.rest.StrokeSolver;
+import jackwork.motion.time.Press;
+import jackwork.parts.Assembler;
+import jackwork.parts.Assembly;
 import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.file.Files;
@@ -13,15 +21,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
-
-import jackwork.design.DesignReader;
-import jackwork.motion.model.CoinDrop;
-import jackwork.motion.model.MechanismCompiler;
-import jackwork.motion.rest.StrokeResult;
-import jackwork.motion.rest.StrokeSolver;
-import jackwork.motion.time.Press;
-import jackwork.parts.Assembler;
-import jackwork.parts.Assembly;
 
 /**
  * The bits of one stroke and one cycle of each demo, as known: a digest of each quantity, and the sum of its
@@ -49,12 +48,23 @@ final class KnownBits {
         StringBuilder text = new StringBuilder()
                 .append("# Bits of one stroke and one cycle of each demo; renewed by jackwork.motion.coin.KnownBits.\n")
                 .append("# sine, power and the like are Java's own and may end in other bits elsewhere: held on\n")
-                .append("# platform,").append(platform()).append('\n')
-                .append("# made with Java ").append(System.getProperty("java.vm.version")).append('\n')
+                .append("# platform,")
+                .append(platform())
+                .append('\n')
+                .append("# made with Java ")
+                .append(System.getProperty("java.vm.version"))
+                .append('\n')
                 .append("# design,quantity,sha256,sum\n");
         for (String demo : DEMOS) {
-            now(demo).forEach((quantity, known) -> text.append(demo).append(',').append(quantity).append(',')
-                    .append(known.digest()).append(',').append(known.sum()).append('\n'));
+            now(demo)
+                    .forEach((quantity, known) -> text.append(demo)
+                            .append(',')
+                            .append(quantity)
+                            .append(',')
+                            .append(known.digest())
+                            .append(',')
+                            .append(known.sum())
+                            .append('\n'));
         }
         Files.writeString(FILE, text);
     }
@@ -108,7 +118,9 @@ final class KnownBits {
                     DoubleStream.of(pose).forEach(states::add);
                 });
         now.put("cycle states", known(states.stream().mapToDouble(d -> d).toArray()));
-        now.put("stage times", known(cycle.times().values().stream().mapToDouble(d -> d).toArray()));
+        now.put(
+                "stage times",
+                known(cycle.times().values().stream().mapToDouble(d -> d).toArray()));
         return now;
     }
 

@@ -45,7 +45,9 @@ class KnownBitsTest {
     @Test
     void everyQuantityOfEveryDemoIsKept() throws IOException {
         for (String demo : KnownBits.DEMOS) {
-            assertThat(KnownBits.kept(demo)).as(demo).containsOnlyKeys(KnownBits.now(demo).keySet());
+            assertThat(KnownBits.kept(demo))
+                    .as(demo)
+                    .containsOnlyKeys(KnownBits.now(demo).keySet());
         }
     }
 }
