@@ -1,21 +1,24 @@
 package jackwork.make;
 
 import jackwork.design.CsvCell;
+import jackwork.design.Design;
 import jackwork.design.WorkshopFile;
 import jackwork.geometry.Point;
 import jackwork.parts.Assembly;
 import jackwork.parts.Hole;
 import jackwork.parts.Layers;
 import jackwork.parts.Part;
+import jackwork.parts.RodRun;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.stream.IntStream;
 
 /**
  * Every rod to be cut: pivots, and dowels that pin layers. Each reaches from the hindmost to the foremost of the parts
- * that have its hole, through every layer between, and stands out a little at either end to be trimmed or headed.
+ * that have its hole, its slot or ride on it, through every layer between, and stands out a little at either end to be trimmed or headed.
  */
 public final class Dowels {
 
@@ -36,7 +39,8 @@ public final class Dowels {
 
     private Dowels() {}
 
-    static List<Dowel> of(Assembly assembly) {
+    static List<Dowel> of(Design design, Assembly assembly) {
+        List<RodRun> runs = RodRun.of(design, assembly);
         Layers layers = Layers.of(assembly.parts());
         Map<String, List<Part>> holding = new LinkedHashMap<>();
         Map<String, Double> narrowest = new LinkedHashMap<>();
@@ -50,8 +54,15 @@ public final class Dowels {
         }
         List<Dowel> dowels = new ArrayList<>();
         holding.forEach((name, parts) -> {
-            int from = parts.stream().mapToInt(Part::layer).min().orElse(0);
-            int to = parts.stream().mapToInt(Part::layer).max().orElse(0);
+            List<RodRun> meets = ends(runs, name);
+            int from = IntStream.concat(
+                            parts.stream().mapToInt(Part::layer), meets.stream().mapToInt(RodRun::from))
+                    .min()
+                    .orElse(0);
+            int to = IntStream.concat(
+                            parts.stream().mapToInt(Part::layer), meets.stream().mapToInt(RodRun::to))
+                    .max()
+                    .orElse(0);
             double length = layers.front(to) - layers.back(from) + 2 * OVER;
             dowels.add(new Dowel(
                     name,
@@ -62,6 +73,19 @@ public final class Dowels {
                     places.getOrDefault(name, Point.ORIGIN)));
         });
         return dowels;
+    }
+
+    /** What the rod of a joint is there for: a peg is bored in its holder alone, and has to reach what it meets. */
+    private static List<RodRun> ends(List<RodRun> runs, String name) {
+        List<RodRun> own = runs.stream()
+                .filter(run -> run.name().equals(name)
+                        && run.kind() != RodRun.Kind.SHOULDER
+                        && run.kind() != RodRun.Kind.SCREW)
+                .toList();
+        return runs.stream()
+                .filter(run -> run.kind() != RodRun.Kind.SHOULDER
+                        && own.stream().anyMatch(mine -> mine.equals(run) || mine.isRodOf(run)))
+                .toList();
     }
 
     /** The rod that the tightest of its holes was bored for. */

@@ -69,7 +69,7 @@ public final class GlueUp {
         this.minutes = new Minutes(design.workshop());
         this.sleeved = sleeved(design);
         this.order = BuildOrder.of(assembly);
-        this.dowels = Dowels.of(assembly);
+        this.dowels = Dowels.of(design, assembly);
         assembly.pins().forEach(pin -> turning.add(pin.name().replaceAll("/.*", "")));
         if (!design.figure().works().mounts().isEmpty()) {
             turning.addAll(design.figure().works().mounts().keySet());

@@ -61,7 +61,7 @@ final class LaidBefore {
     /** Of every number that the search sees. */
     private static String key(List<Piece> pieces, double length, double width, long moves) {
         MessageDigest digest = sha256();
-        add(digest, length, width, moves, pieces.size());
+        add(digest, length, width, (double) moves, pieces.size());
         @Nullable Piece before = null;
         for (Piece piece : pieces) {
             // Copies of a piece are one and the same to the search: they count, and are not read again.

@@ -74,7 +74,7 @@ public final class Makings {
 
     /** Every rod to be cut. */
     public List<Dowels.Dowel> dowels() {
-        return Dowels.of(assembly());
+        return Dowels.of(design, assembly());
     }
 
     /** Everything to be cut for one piece: parts of box and figure, panels of the case, the transit lock. */

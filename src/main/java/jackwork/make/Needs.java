@@ -49,7 +49,7 @@ public final class Needs {
         layouts.forEach(layout -> sheets.merge(layout.stock(), 1, Integer::sum));
         sheets.forEach((stock, count) -> needs.add(new Need(stock, count, "sheets", "as laid out, cut plan beside")));
         Map<String, Double> rods = new LinkedHashMap<>();
-        Dowels.of(assembly).forEach(dowel -> rods.merge(dowel.rod(), quantity * dowel.length(), Double::sum));
+        Dowels.of(design, assembly).forEach(dowel -> rods.merge(dowel.rod(), quantity * dowel.length(), Double::sum));
         rods.forEach((rod, length) -> needs.add(new Need(rod, length, "mm", "pivots and dowels, sawing not counted")));
         Map<String, Double> cords = new LinkedHashMap<>();
         for (Link link : assembly.links()) {

@@ -3,20 +3,29 @@ package jackwork.make;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import jackwork.design.Design;
 import jackwork.design.DesignReader;
 import jackwork.parts.Assembler;
 import jackwork.parts.Assembly;
+import jackwork.parts.RodRun;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** The heron's rods, against lengths added up by hand from its layers. */
 class DowelsTest {
 
-    private static final Assembly HERON = Assembler.assemble(DesignReader.read(Path.of("demo/heron")));
+    private static final List<Dowels.Dowel> HERON = rods("heron");
+
+    private static List<Dowels.Dowel> rods(String design) {
+        Design read = DesignReader.read(Path.of("demo", design));
+        return Dowels.of(read, Assembler.assemble(read));
+    }
 
     private static Dowels.Dowel dowel(String name) {
-        return Dowels.of(HERON).stream()
+        return HERON.stream()
                 .filter(dowel -> dowel.name().equals(name))
                 .findFirst()
                 .orElseThrow();
@@ -34,12 +43,44 @@ class DowelsTest {
 
     @Test
     void everyPinHasOneAndTheListAddsUp() {
-        List<Dowels.Dowel> dowels = Dowels.of(HERON);
+        List<Dowels.Dowel> dowels = HERON;
         assertThat(dowels).extracting(Dowels.Dowel::name).doesNotHaveDuplicates();
         assertThat(dowels).extracting(Dowels.Dowel::name).contains("lever-pivot", "hip", "mount-left");
         String csv = Dowels.csv(dowels, 3);
         double sum = dowels.stream().mapToDouble(Dowels.Dowel::length).sum();
         assertThat(csv).contains(String.format(java.util.Locale.ROOT, "all of bamboo-3,bamboo-3,,,%.0f,", 3 * sum));
         assertThat(csv.lines().count()).isEqualTo(dowels.size() + 2);
+    }
+
+    /**
+     * A peg is bored in its holder alone: the cobbler's rack guides stand in layer 5 and lead the rack in 3, its hammer's peg
+     * stands in 4 and rides on the cam in 2.
+     */
+    @Test
+    void aPegReachesWhatItMeets() {
+        Dowels.Dowel guide = rods("cobbler").stream()
+                .filter(rod -> rod.name().equals("rack-guide-high"))
+                .findFirst()
+                .orElseThrow();
+        // Layers 3, 4 and 5, 4 being empty there, each 2.95 mm; 1 mm at each end.
+        assertThat(guide.from()).isEqualTo(3);
+        assertThat(guide.to()).isEqualTo(5);
+        assertThat(guide.length()).isCloseTo(10.85, within(0.06));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"heron", "lamplighter", "windmill", "cobbler"})
+    void everyRodReachesWhateverTheQuestionsTakeItToReach(String design) {
+        Design read = DesignReader.read(Path.of("demo", design));
+        Assembly assembly = Assembler.assemble(read);
+        List<Dowels.Dowel> rods = Dowels.of(read, assembly);
+        for (RodRun run : RodRun.of(read, assembly)) {
+            if (run.kind() != RodRun.Kind.SCREW) {
+                assertThat(rods)
+                        .as(design + ": " + run)
+                        .anyMatch(rod ->
+                                rod.at().distance(run.at()) < 0.01 && rod.from() <= run.from() && rod.to() >= run.to());
+            }
+        }
     }
 }

@@ -73,7 +73,7 @@ class PackContentsTest {
         String bill = Files.readString(folder.resolve("bill-of-materials.csv"));
         // Two nuts on the counterweight and one bar in the tail, three times.
         assertThat(bill).contains("nut-m6,6,pieces").contains("weight of 28.0 g,3,pieces");
-        double rods = Dowels.of(subject.assembly()).stream()
+        double rods = Dowels.of(design, subject.assembly()).stream()
                         .mapToDouble(Dowels.Dowel::length)
                         .sum()
                 * 3;
@@ -102,7 +102,7 @@ class PackContentsTest {
         for (Part part : subject.assembly().parts()) {
             assertThat(words).contains(part.name());
         }
-        for (Dowels.Dowel dowel : Dowels.of(subject.assembly())) {
+        for (Dowels.Dowel dowel : Dowels.of(design, subject.assembly())) {
             assertThat(words).contains(dowel.name());
         }
         assertThat(words).contains("28.0 g").contains("Local codes").contains("about");
