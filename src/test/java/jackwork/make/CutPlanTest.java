@@ -172,12 +172,7 @@ class CutPlanTest {
         if (shape instanceof CutShape.Round round) {
             return 2 * Math.PI * round.circle().radius();
         }
-        List<Point> way = way(shape);
-        double length = 0;
-        for (int k = 1; k < way.size(); k++) {
-            length += way.get(k).distance(way.get(k - 1));
-        }
-        return length;
+        return length(way(shape));
     }
 
     /** Parts laid in openings of parts that lie in openings: whatever falls out has nothing uncut on it. */
@@ -217,6 +212,59 @@ class CutPlanTest {
                 centre.plus(new Point(half, -half)),
                 centre.plus(new Point(half, half)),
                 centre.plus(new Point(-half, half))));
+    }
+
+    /** No stretch of the order, turned round, would shorten the way: holes all over a sheet, as many as are bored. */
+    @Test
+    void noStretchTurnedRoundIsShorter() {
+        Random random = new Random(29);
+        for (int i = 0; i < 30; i++) {
+            List<Point> at = new ArrayList<>();
+            for (int k = 0; k < 4 + random.nextInt(14); k++) {
+                at.add(new Point(400 * random.nextDouble(), 300 * random.nextDouble()));
+            }
+            CutPlan plan = CutPlan.of(rounds(at, CutKind.INSIDE), SPEEDS);
+            List<Point> order = new ArrayList<>(List.of(Point.ORIGIN));
+            plan.sheet().paths().forEach(path -> order.add(way(path.shape()).get(0)));
+            for (int from = 1; from < order.size(); from++) {
+                for (int to = from + 1; to <= order.size(); to++) {
+                    List<Point> turned = new ArrayList<>(order);
+                    java.util.Collections.reverse(turned.subList(from, to));
+                    assertThat(plan.travel()).isLessThanOrEqualTo(length(turned) + 1e-6);
+                }
+            }
+        }
+    }
+
+    private static double length(List<Point> way) {
+        double length = 0;
+        for (int k = 1; k < way.size(); k++) {
+            length += way.get(k).distance(way.get(k - 1));
+        }
+        return length;
+    }
+
+    /** A round opening is one too; a hole with nothing in it stays an inside cut. */
+    @Test
+    void whatLiesInARoundOpeningIsCutBeforeIt() {
+        Point centre = new Point(200, 150);
+        Circle opening = new Circle(centre, 60);
+        Circle hole = new Circle(new Point(140, 90), 2);
+        // Nearer to where the head begins than what lies in it.
+        CutPlan plan = CutPlan.of(
+                new CutSheet(
+                        "test",
+                        400,
+                        300,
+                        List.of(
+                                new CutPath(CutKind.INSIDE, new CutShape.Round(opening), "opening"),
+                                new CutPath(CutKind.OUTSIDE, square(centre, 70), "part"),
+                                new CutPath(CutKind.INSIDE, new CutShape.Round(hole), "hole"),
+                                new CutPath(CutKind.OUTSIDE, square(centre, 30), "inner")),
+                        List.of()),
+                SPEEDS);
+        assertThat(plan.sheet().paths()).extracting(CutPath::id).containsExactly("hole", "inner", "opening", "part");
+        assertThat(plan.sheet().paths().get(0).kind()).isEqualTo(CutKind.INSIDE);
     }
 
     /** A ring is the same ring wherever it is begun. */

@@ -2,6 +2,7 @@ package jackwork.make;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import jackwork.check.Finding;
 import jackwork.check.Status;
 import jackwork.design.Design;
 import jackwork.design.DesignReader;
@@ -14,6 +15,7 @@ import jackwork.parts.Assembly;
 import jackwork.parts.Part;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Random;
@@ -48,6 +50,45 @@ class ThinnestNeckTest {
                     .get(0)
                     .status();
             assertThat(status).as("%s", at).isEqualTo(cut ? Status.FAIL : Status.DOUBTFUL);
+        }
+    }
+
+    /** Two squares of 30 mm with a bar between them: as wide as the bar, to a hundredth; a wide one is none. */
+    @Test
+    void aNeckIsAsWideAsItIsDrawn() {
+        for (int i = 0; i < 20; i++) {
+            double width = 0.3 + 14 * random.nextDouble();
+            double half = width / 2;
+            double[][] right = {{15, -half}, {15, -15}, {45, -15}, {45, 15}, {15, 15}, {15, half}};
+            List<Point> points = new ArrayList<>();
+            for (double[] at : right) {
+                points.add(new Point(at[0], at[1]));
+            }
+            for (double[] at : right) {
+                points.add(new Point(-at[0], -at[1]));
+            }
+            double neck = ThinnestNeck.neck(Outline.of(points, List.of()));
+            assertThat(neck).isBetween(Math.min(width, ThinnestNeck.WIDE) - 0.006, Math.min(width, ThinnestNeck.WIDE) + 0.006);
+        }
+    }
+
+    /** The one finding is of the part whose neck is thinnest for its sheet, each measured by itself. */
+    @Test
+    void theThinnestForItsSheetIsTold() {
+        for (String demo : List.of("heron", "lamplighter", "cobbler")) {
+            Assembly assembly = Assembler.assemble(DesignReader.read(Path.of("demo", demo)));
+            Part worst = assembly.parts().stream()
+                    .min(Comparator.comparingDouble(part ->
+                            ThinnestNeck.neck(part.outline()) / part.thickness().value()))
+                    .orElseThrow();
+            double width = ThinnestNeck.neck(worst.outline());
+            Finding finding = ThinnestNeck.ask(assembly).get(0);
+            assertThat(finding.where().part()).isEqualTo(worst.name());
+            assertThat(finding.value()).isEqualTo(width);
+            double limit = finding.limit();
+            assertThat(limit).isGreaterThanOrEqualTo(2.0 / 3 * worst.thickness().value() - 1e-12);
+            assertThat(finding.margin()).isEqualTo(width - limit);
+            assertThat(finding.status() == Status.PASS).isEqualTo(width >= limit);
         }
     }
 

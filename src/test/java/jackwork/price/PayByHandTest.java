@@ -145,6 +145,73 @@ class PayByHandTest {
         isAbout(channel(false, "stall").shelf(net), 33.3333);
     }
 
+    private static Ladder ladder(String name) {
+        return Ladder.of(piece(false), Bands.of(List.of()), BigDecimal.valueOf(45), 2).stream()
+                .filter(ladder -> ladder.channel().equals(name))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    /** 28.5119 / 0.7 through the gallery; (28.5119 + 12) / 0.96 at the stall. */
+    @Test
+    void theLadderFromTheFloorToTheShelf() {
+        for (Ladder ladder : Ladder.of(piece(false), Bands.of(List.of()), BigDecimal.valueOf(45), 2)) {
+            assertThat(ladder.rungs().get(0).adds()).isEqualByComparingTo("22.81");
+            assertThat(ladder.rungs().get(1).reaches()).isEqualByComparingTo("28.51");
+            BigDecimal sum = ladder.rungs().stream().map(Rung::adds).reduce(BigDecimal.ZERO, BigDecimal::add);
+            assertThat(sum).isEqualByComparingTo(ladder.shelf());
+        }
+        assertThat(ladder("gallery").shelf()).isEqualByComparingTo("40.73");
+        assertThat(ladder("gallery").band()).isEqualTo("a present");
+        assertThat(ladder("gallery").breakEven()).isNull();
+        assertThat(ladder("gallery").breakEvenAsked()).isNull();
+        assertThat(ladder("stall").shelf()).isEqualByComparingTo("42.20");
+        // 120 / (42.20 - 4 % - 22.81) = 6.8 and 120 / (45 - 4 % - 22.81) = 5.9: whole pieces.
+        assertThat(ladder("stall").breakEven()).isEqualByComparingTo("7");
+        assertThat(ladder("stall").breakEvenAsked()).isEqualByComparingTo("6");
+        assertThat(ladder("shop").rungs()).extracting(Rung::name).containsSubsequence("the shop's markup", "the shop's VAT");
+    }
+
+    /** Each unit of wage adds 1.354938 to the floor: 22.8095 at 12, 39.0688 at 24. */
+    @Test
+    void whatAWageAsksFor() {
+        List<WageStep> steps = WageStep.of(piece(false), 2);
+        assertThat(steps).extracting(step -> step.wage().doubleValue()).containsExactly(0.0, 6.0, 9.0, 12.0, 15.0, 18.0, 24.0);
+        assertThat(steps.get(3).floor()).isEqualByComparingTo("22.81");
+        assertThat(steps.get(3).shelves().get("gallery")).isEqualByComparingTo("40.73");
+        assertThat(steps.get(6).floor()).isEqualByComparingTo("39.07");
+        assertThat(steps.get(6).shelves().get("gallery")).isEqualByComparingTo("69.77");
+    }
+
+    @Test
+    void goodOnesStageByStage() {
+        List<StageYield> stages = StageYield.of(piece(false).yields());
+        assertThat(stages).extracting(StageYield::stage).containsExactly(Stage.values());
+        assertThat(stages).allSatisfy(stage -> {
+            assertThat(stage.good()).isEqualTo(piece(false).yields().of(stage.stage()));
+            assertThat(stage.into()).isEqualTo(piece(false).yields().into(stage.stage()));
+        });
+    }
+
+    /** 40 through the gallery leaves 22.40: 29.6 minutes, and it takes 30.8. Of 5 nothing is left for hands. */
+    @Test
+    void backInWords() {
+        Backwards back = back(40);
+        assertThat(back.mayTake()).isEqualByComparingTo("29.6");
+        assertThat(back.words())
+                .startsWith("to sell at 40.00 EUR through gallery a piece may take 30 minutes; it takes 31; these 5 steps"
+                        + " take 100 % of the time");
+        assertThat(back.inTheWay()).hasSize(5);
+        assertThat(back(5).words()).startsWith("at 5.00 EUR through gallery stock, machines and fees alone cost more");
+    }
+
+    private static Backwards back(int shelf) {
+        return Backwards.of(piece(false), BigDecimal.valueOf(shelf), 2, "EUR").stream()
+                .filter(back -> back.channel().equals("gallery"))
+                .findFirst()
+                .orElseThrow();
+    }
+
     @Test
     void breakEvenAtTheStall() {
         FairDay day = FairDay.of(piece(false).rates(), "stall");

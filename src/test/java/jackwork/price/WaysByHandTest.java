@@ -68,6 +68,22 @@ class WaysByHandTest {
         leaves(new WorkshopDay(), "40");
     }
 
+    /** Each unit of wage costs 1.25 / 0.75 in an hour that goes into pieces: 12 + 6 / (0.8 · 5/3), and 12 + 30 / (5/3). */
+    @Test
+    void whatAnHourEarns() {
+        assertThat(hour(new SaleOrReturn())).isCloseTo(16.5, within(1e-9));
+        assertThat(hour(new Finished())).isCloseTo(30, within(1e-9));
+        assertThat(way(new SaleOrReturn(), NOTHING).lines()).hasSize(4);
+        assertThat(way(new SaleOrReturn(), NOTHING).tiedUp()).isEqualByComparingTo("0");
+        assertThat(way(new Finished(), NOTHING).tiedUp()).isNull();
+    }
+
+    private static double hour(Way way) {
+        BigDecimal hour = way(way, NOTHING).anHour();
+        assertThat(hour).isNotNull();
+        return hour.doubleValue();
+    }
+
     @Test
     void cashByMonth() {
         assertThat(SaleOrReturn.months(
