@@ -27,8 +27,7 @@ record Table(String file, List<Row> rows) {
         if (records.isEmpty()) {
             throw new IllegalStateException(file + " has no head among the program's own resources");
         }
-        List<String> head =
-                records.get(0).stream().map(CsvReader.Field::text).toList();
+        List<String> head = records.get(0).stream().map(CsvReader.Field::text).toList();
         List<Row> rows = new ArrayList<>();
         for (List<CsvReader.Field> record : records.subList(1, records.size())) {
             int line = record.get(0).line();

@@ -36,7 +36,10 @@ class TableTest {
                 }
                 sources.add(source.toString());
                 lines.add(line);
-                file.append("row").append(row).append(",\"").append(source.toString().replace("\"", "\"\""));
+                file.append("row")
+                        .append(row)
+                        .append(",\"")
+                        .append(source.toString().replace("\"", "\"\""));
                 file.append("\"\r\n");
                 line += 1 + (int) source.chars().filter(c -> c == '\n').count();
             }
