@@ -1,5 +1,6 @@
 package jackwork.bench;
 
+import jackwork.stock.CsvReader;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneOffset;

@@ -2,6 +2,7 @@ package jackwork.bench;
 
 import jackwork.design.CsvCell;
 import jackwork.design.NearestWord;
+import jackwork.stock.CsvReader;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -50,7 +51,7 @@ public final class CsvTable {
     }
 
     static <T> List<T> read(String file, String text, List<String> columns, Function<CsvRow, T> reader) {
-        List<List<CsvReader.Field>> records = CsvReader.read(file, text);
+        List<List<CsvReader.Field>> records = records(file, text);
         if (records.isEmpty()) {
             throw new BenchException(file + ":1:1: is empty, expected a head: " + String.join(",", columns));
         }
@@ -83,6 +84,14 @@ public final class CsvTable {
             throw new BenchException(String.join("\n", complaints));
         }
         return entries;
+    }
+
+    private static List<List<CsvReader.Field>> records(String file, String text) {
+        try {
+            return CsvReader.read(file, text);
+        } catch (CsvReader.Fault fault) {
+            throw new BenchException(String.valueOf(fault.getMessage()));
+        }
     }
 
     private static List<String> head(LogKind<?> kind) {

@@ -1,6 +1,7 @@
 package jackwork.bench;
 
 import jackwork.design.NearestWord;
+import jackwork.stock.CsvReader;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;

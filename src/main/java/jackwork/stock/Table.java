@@ -8,7 +8,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 
-/** One of our own CSV resources (RFC 4180, one record a line). A fault in it is ours, not the maker's. */
+/** One of our own CSV resources (RFC 4180). A fault in it is ours, not the maker's. */
 record Table(String file, List<Row> rows) {
 
     static Table read(String file) {
@@ -23,46 +23,25 @@ record Table(String file, List<Row> rows) {
     }
 
     static Table parse(String file, String text) {
-        List<String> lines = text.lines().filter(line -> !line.isBlank()).toList();
-        List<String> head = fields(lines.get(0));
+        List<List<CsvReader.Field>> records = CsvReader.read(file, text);
+        if (records.isEmpty()) {
+            throw new IllegalStateException(file + " has no head among the program's own resources");
+        }
+        List<String> head = records.get(0).stream().map(CsvReader.Field::text).toList();
         List<Row> rows = new ArrayList<>();
-        for (int i = 1; i < lines.size(); i++) {
-            List<String> fields = fields(lines.get(i));
-            if (fields.size() != head.size()) {
+        for (List<CsvReader.Field> record : records.subList(1, records.size())) {
+            int line = record.get(0).line();
+            if (record.size() != head.size()) {
                 throw new IllegalStateException(
-                        file + ":" + (i + 1) + ": " + fields.size() + " fields where the head has " + head.size());
+                        file + ":" + line + ": " + record.size() + " fields where the head has " + head.size());
             }
             Map<String, String> values = new HashMap<>();
             for (int k = 0; k < head.size(); k++) {
-                values.put(head.get(k), fields.get(k));
+                values.put(head.get(k), record.get(k).text());
             }
-            rows.add(new Row(file, i + 1, values));
+            rows.add(new Row(file, line, values));
         }
         return new Table(file, List.copyOf(rows));
-    }
-
-    private static List<String> fields(String line) {
-        List<String> fields = new ArrayList<>();
-        StringBuilder field = new StringBuilder();
-        boolean quoted = false;
-        for (int i = 0; i < line.length(); i++) {
-            char c = line.charAt(i);
-            if (c == '"') {
-                if (quoted && i + 1 < line.length() && line.charAt(i + 1) == '"') {
-                    field.append('"');
-                    i++;
-                } else {
-                    quoted = !quoted;
-                }
-            } else if (c == ',' && !quoted) {
-                fields.add(field.toString());
-                field.setLength(0);
-            } else {
-                field.append(c);
-            }
-        }
-        fields.add(field.toString());
-        return fields;
     }
 
     record Row(String file, int line, Map<String, String> values) {

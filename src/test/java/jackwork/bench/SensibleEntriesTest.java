@@ -3,6 +3,7 @@ package jackwork.bench;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import jackwork.stock.CsvReader;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

@@ -1,16 +1,27 @@
-package jackwork.bench;
+package jackwork.stock;
 
 import java.util.ArrayList;
 import java.util.List;
 
 /**
- * RFC 4180, strictly: fields apart by commas, records by line ends, quotes around what has either, doubled inside. Each
- * field keeps its place. Line ends may be of either kind.
+ * The one reader of CSV files, our own tables and a maker's: RFC 4180, strictly. Fields apart by commas, records by line ends,
+ * quotes around what has either, doubled inside. Each field keeps its place, which no kept library tells. Line ends may be of
+ * either kind; lines with nothing in them are left out.
  */
-final class CsvReader {
+public final class CsvReader {
 
     /** @param line and column of its first character, counted from 1; columns in code points */
-    record Field(String text, int line, int column) {}
+    public record Field(String text, int line, int column) {}
+
+    /** No CSV; the message has file, line and column. */
+    public static final class Fault extends RuntimeException {
+
+        private static final long serialVersionUID = 1L;
+
+        Fault(String message) {
+            super(message);
+        }
+    }
 
     private static final int MOST_CHARACTERS = 16 << 20;
 
@@ -26,10 +37,13 @@ final class CsvReader {
         this.text = text;
     }
 
-    /** @throws BenchException with file, line and column when it is no CSV */
-    static List<List<Field>> read(String file, String text) {
+    /**
+     * @param file its name, for what is said of it
+     * @throws Fault when it is no CSV, or larger than 16 million characters
+     */
+    public static List<List<Field>> read(String file, String text) {
         if (text.length() > MOST_CHARACTERS) {
-            throw new BenchException(file + ": is larger than 16 million characters; import it in parts");
+            throw new Fault(file + ": is larger than 16 million characters; import it in parts");
         }
         CsvReader reader = new CsvReader(file, text.startsWith("\uFEFF") ? text.substring(1) : text);
         while (reader.at < reader.text.length()) {
@@ -104,7 +118,7 @@ final class CsvReader {
         return c;
     }
 
-    private BenchException fault(int faultLine, int faultColumn, String what) {
-        return new BenchException(file + ":" + faultLine + ":" + faultColumn + ": " + what);
+    private Fault fault(int faultLine, int faultColumn, String what) {
+        return new Fault(file + ":" + faultLine + ":" + faultColumn + ": " + what);
     }
 }
