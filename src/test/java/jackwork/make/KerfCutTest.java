@@ -58,11 +58,16 @@ class KerfCutTest {
             assertThat(paths)
                     .extracting(CutPath::id)
                     .containsExactly(
-                            "plate-1.engrave-1", "plate-1.engrave-2", "plate-1.hole-axle", "plate-1.opening-1", "plate-1");
+                            "plate-1.engrave-1",
+                            "plate-1.engrave-2",
+                            "plate-1.hole-axle",
+                            "plate-1.opening-1",
+                            "plate-1");
             assertThat(paths)
                     .extracting(CutPath::kind)
                     .containsExactly(CutKind.ENGRAVE, CutKind.ENGRAVE, CutKind.INSIDE, CutKind.INSIDE, CutKind.OUTSIDE);
-            assertThat(((CutShape.Line) paths.get(0).shape()).points().get(0)).isEqualTo(pose.apply(new Point(-3, -height / 4)));
+            assertThat(((CutShape.Line) paths.get(0).shape()).points().get(0))
+                    .isEqualTo(pose.apply(new Point(-3, -height / 4)));
             Circle cut = ((CutShape.Round) paths.get(2).shape()).circle();
             assertThat(cut.centre()).isEqualTo(pose.apply(hole.centre()));
             assertThat(2 * cut.radius() + kerf).isCloseTo(2 * hole.radius(), within(1e-9));

@@ -68,7 +68,8 @@ class ThinnestNeckTest {
                 points.add(new Point(-at[0], -at[1]));
             }
             double neck = ThinnestNeck.neck(Outline.of(points, List.of()));
-            assertThat(neck).isBetween(Math.min(width, ThinnestNeck.WIDE) - 0.006, Math.min(width, ThinnestNeck.WIDE) + 0.006);
+            assertThat(neck)
+                    .isBetween(Math.min(width, ThinnestNeck.WIDE) - 0.006, Math.min(width, ThinnestNeck.WIDE) + 0.006);
         }
     }
 

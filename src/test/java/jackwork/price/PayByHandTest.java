@@ -169,14 +169,18 @@ class PayByHandTest {
         // 120 / (42.20 - 4 % - 22.81) = 6.8 and 120 / (45 - 4 % - 22.81) = 5.9: whole pieces.
         assertThat(ladder("stall").breakEven()).isEqualByComparingTo("7");
         assertThat(ladder("stall").breakEvenAsked()).isEqualByComparingTo("6");
-        assertThat(ladder("shop").rungs()).extracting(Rung::name).containsSubsequence("the shop's markup", "the shop's VAT");
+        assertThat(ladder("shop").rungs())
+                .extracting(Rung::name)
+                .containsSubsequence("the shop's markup", "the shop's VAT");
     }
 
     /** Each unit of wage adds 1.354938 to the floor: 22.8095 at 12, 39.0688 at 24. */
     @Test
     void whatAWageAsksFor() {
         List<WageStep> steps = WageStep.of(piece(false), 2);
-        assertThat(steps).extracting(step -> step.wage().doubleValue()).containsExactly(0.0, 6.0, 9.0, 12.0, 15.0, 18.0, 24.0);
+        assertThat(steps)
+                .extracting(step -> step.wage().doubleValue())
+                .containsExactly(0.0, 6.0, 9.0, 12.0, 15.0, 18.0, 24.0);
         assertThat(steps.get(3).floor()).isEqualByComparingTo("22.81");
         assertThat(steps.get(3).shelves().get("gallery")).isEqualByComparingTo("40.73");
         assertThat(steps.get(6).floor()).isEqualByComparingTo("39.07");
@@ -199,8 +203,9 @@ class PayByHandTest {
         Backwards back = back(40);
         assertThat(back.mayTake()).isEqualByComparingTo("29.6");
         assertThat(back.words())
-                .startsWith("to sell at 40.00 EUR through gallery a piece may take 30 minutes; it takes 31; these 5 steps"
-                        + " take 100 % of the time");
+                .startsWith(
+                        "to sell at 40.00 EUR through gallery a piece may take 30 minutes; it takes 31; these 5 steps"
+                                + " take 100 % of the time");
         assertThat(back.inTheWay()).hasSize(5);
         assertThat(back(5).words()).startsWith("at 5.00 EUR through gallery stock, machines and fees alone cost more");
     }
