@@ -174,7 +174,8 @@ class BenchBrowserTest extends BenchOnThePage {
         page.locator(".timing-minutes").fill("168");
         page.locator(".timing-pieces").fill("2");
         page.locator("form .apply").click();
-        page.waitForSelector("[data-operation=build] .built");
+        // The bar of what is supposed stands before anything is timed.
+        page.waitForSelector("[data-operation=build] .small:has-text('timed, on')");
         assertThat(page.locator("[data-operation=build]").textContent())
                 .contains("84 min timed, on 2 pieces of revision 1", "min supposed");
         assertNoComplaint();
