@@ -174,8 +174,8 @@ class BenchBrowserTest extends BenchOnThePage {
         page.locator(".timing-minutes").fill("168");
         page.locator(".timing-pieces").fill("2");
         page.locator("form .apply").click();
-        // The bar of what is supposed stands before anything is timed.
-        page.waitForSelector("[data-operation=build] .small:has-text('timed, on')");
+        // What is timed and what is supposed come each by itself.
+        page.waitForSelector("[data-operation=build] .small:has-text('timed, on'):has-text('min supposed')");
         assertThat(page.locator("[data-operation=build]").textContent())
                 .contains("84 min timed, on 2 pieces of revision 1", "min supposed");
         assertNoComplaint();

@@ -135,41 +135,6 @@ class FrictionBranchTest {
         assertThat(forces.determinantShare()).isZero();
     }
 
-    /** Three rails beneath one block, one more than hold it: one bears nothing, and friction is what the load is worth. */
-    @ParameterizedTest
-    @CsvSource({"0.1, 0", "0.3, 120", "0.5, -80"})
-    void aRailTooManyBearsNothing(double friction, double beside) {
-        MechanismBuilder builder = new MechanismBuilder().gravity(Point.ORIGIN);
-        int block = builder.body("block", 1, Point.ORIGIN, 100);
-        Point along = new Point(1, 0);
-        slide(builder, "rail-1", block, GROUND, new Point(-200, 0), along, friction);
-        slide(builder, "rail-2", block, GROUND, new Point(200, 0), along, friction);
-        slide(builder, "rail-3", block, GROUND, Point.ORIGIN, along, friction);
-        int rod = builder.body("rod", 1, new Point(-250, 0), 100);
-        int arm = builder.body("arm", 1, new Point(-500, 500), 100);
-        Mechanism mechanism = builder.pin("front", rod, block, Point.ORIGIN, 0, 0)
-                .pin("rear", rod, arm, new Point(-500, 0), 0, 0)
-                .pin("top", arm, GROUND, new Point(-500, 1000), 0, 0)
-                .load(block, new Point(beside, 0), new Point(0, -LOAD), 0)
-                .lever(arm, 0.001, new Point(-500, 0), new Point(1, 0))
-                .build();
-        ForceSolver forces = new ForceSolver(mechanism);
-        assertThat(forces.solve(new PoseSolver(mechanism), Direction.PRESSING, 1))
-                .isTrue();
-        int[] tooMany = mechanism.structure.redundant();
-        assertThat(tooMany).hasSize(1);
-        assertThat(forces.rowForce(tooMany[0])).isZero();
-        double borne = 0;
-        double rubbing = 0;
-        for (int rail = 0; rail < 3; rail++) {
-            double force = forces.rowForce(mechanism.firstRow[rail]);
-            borne += force;
-            rubbing += friction * Math.abs(force);
-        }
-        assertThat(Math.abs(borne)).isCloseTo(LOAD, within(1e-6));
-        assertThat(forces.fingerForce()).isCloseTo(rubbing, within(1e-6));
-    }
-
     /** The plain case: without a strip to help, the ramp locks beyond its friction angle and only there. */
     @Test
     void theRampAloneLocksAtItsFrictionAngle() {
