@@ -17,8 +17,9 @@ import java.util.Map;
 import java.util.stream.IntStream;
 
 /**
- * Every rod to be cut: pivots, and dowels that pin layers. Each reaches from the hindmost to the foremost of the parts
- * that have its hole, its slot or ride on it, through every layer between, and stands out a little at either end to be trimmed or headed.
+ * Every rod to be cut: pivots, pegs, and dowels that pin layers. Each reaches from the hindmost to the foremost of the parts
+ * that have its hole or its slot, or ride on it, through every layer between, and stands out a little at either end to be
+ * trimmed or headed.
  */
 public final class Dowels {
 

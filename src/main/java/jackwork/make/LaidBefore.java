@@ -3,15 +3,12 @@ package jackwork.make;
 import jackwork.geometry.Point;
 import jackwork.layout.LayoutResult;
 import jackwork.layout.Piece;
-import java.nio.ByteBuffer;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
-import java.util.HexFormat;
+import java.nio.DoubleBuffer;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Supplier;
-import org.jspecify.annotations.Nullable;
+import java.util.stream.DoubleStream;
 
 /**
  * The same pieces on the same sheet, searched for by as many moves, lie the same: a sheet that an edit left alone is not laid
@@ -19,12 +16,12 @@ import org.jspecify.annotations.Nullable;
  */
 final class LaidBefore {
 
-    /** Some designs of some stocks each, tightly and roughly; a result is a few kilobytes. */
-    private static final int KEPT = 256;
+    /** Some designs of some stocks each, tightly and roughly: a hundred kilobytes each, with the outlines it is known by. */
+    private static final int KEPT = 64;
 
-    private static final Map<String, LayoutResult> RESULTS = new LinkedHashMap<>(16, 0.75f, true) {
+    private static final Map<DoubleBuffer, LayoutResult> RESULTS = new LinkedHashMap<>(16, 0.75f, true) {
         @Override
-        protected boolean removeEldestEntry(Map.Entry<String, LayoutResult> eldest) {
+        protected boolean removeEldestEntry(Map.Entry<DoubleBuffer, LayoutResult> eldest) {
             return size() > KEPT;
         }
     };
@@ -42,7 +39,7 @@ final class LaidBefore {
         if (search.seconds() > 0) {
             return laying.get();
         }
-        String key = key(pieces, length, width, search.moves() / share);
+        DoubleBuffer key = key(pieces, length, width, search.moves() / share);
         synchronized (RESULTS) {
             LayoutResult known = RESULTS.get(key);
             if (known != null) {
@@ -58,45 +55,29 @@ final class LaidBefore {
         return laid;
     }
 
-    /** Of every number that the search sees. */
-    private static String key(List<Piece> pieces, double length, double width, long moves) {
-        MessageDigest digest = sha256();
-        add(digest, length, width, (double) moves, pieces.size());
-        @Nullable Piece before = null;
+    /** Every number that the search sees: compared by what is in it. */
+    private static DoubleBuffer key(List<Piece> pieces, double length, double width, long moves) {
+        DoubleStream.Builder key = DoubleStream.builder();
+        key.add(length).add(width).add((double) moves);
+        Piece before = null;
         for (Piece piece : pieces) {
-            // Copies of a piece are one and the same to the search: they count, and are not read again.
+            // Copies of a piece are one and the same to the search: they count, and are not written again.
             boolean again = piece.equals(before);
-            add(digest, again ? 1 : 0);
+            key.add(again ? 1 : 0);
             if (!again) {
-                add(digest, piece.turns().size());
-                piece.turns().forEach(turn -> add(digest, turn));
-                add(digest, piece.outline().holes().size());
-                ring(digest, piece.outline().outer());
-                piece.outline().holes().forEach(hole -> ring(digest, hole));
+                key.add(piece.turns().size());
+                piece.turns().forEach(key::add);
+                key.add(piece.outline().holes().size());
+                ring(key, piece.outline().outer());
+                piece.outline().holes().forEach(hole -> ring(key, hole));
             }
             before = piece;
         }
-        return HexFormat.of().formatHex(digest.digest());
+        return DoubleBuffer.wrap(key.build().toArray());
     }
 
-    private static void ring(MessageDigest digest, List<Point> ring) {
-        add(digest, ring.size());
-        ring.forEach(point -> add(digest, point.x(), point.y()));
-    }
-
-    private static void add(MessageDigest digest, double... numbers) {
-        ByteBuffer bytes = ByteBuffer.allocate(8 * numbers.length);
-        for (double number : numbers) {
-            bytes.putDouble(number);
-        }
-        digest.update(bytes.array());
-    }
-
-    private static MessageDigest sha256() {
-        try {
-            return MessageDigest.getInstance("SHA-256");
-        } catch (NoSuchAlgorithmException e) {
-            throw new IllegalStateException("every Java has SHA-256", e);
-        }
+    private static void ring(DoubleStream.Builder key, List<Point> ring) {
+        key.add(ring.size());
+        ring.forEach(point -> key.add(point.x()).add(point.y()));
     }
 }

@@ -58,14 +58,17 @@ class DowelsTest {
      */
     @Test
     void aPegReachesWhatItMeets() {
-        Dowels.Dowel guide = rods("cobbler").stream()
-                .filter(rod -> rod.name().equals("rack-guide-high"))
-                .findFirst()
-                .orElseThrow();
-        // Layers 3, 4 and 5, 4 being empty there, each 2.95 mm; 1 mm at each end.
-        assertThat(guide.from()).isEqualTo(3);
-        assertThat(guide.to()).isEqualTo(5);
-        assertThat(guide.length()).isCloseTo(10.85, within(0.06));
+        List<Dowels.Dowel> cobbler = rods("cobbler");
+        for (String peg : List.of("rack-guide-high", "rack-guide-low", "cam")) {
+            Dowels.Dowel rod = cobbler.stream()
+                    .filter(dowel -> dowel.name().equals(peg))
+                    .findFirst()
+                    .orElseThrow();
+            // Three layers of 2.95 mm, one of them passed where nothing lies; 1 mm at each end.
+            assertThat(rod.from()).as(peg).isEqualTo(peg.equals("cam") ? 2 : 3);
+            assertThat(rod.to()).as(peg).isEqualTo(peg.equals("cam") ? 4 : 5);
+            assertThat(rod.length()).as(peg).isCloseTo(10.85, within(1e-9));
+        }
     }
 
     @ParameterizedTest
