@@ -16,6 +16,7 @@ import org.jspecify.annotations.Nullable;
  * @param thickness of that sheet, mm
  * @param drawn the outline as drawn, with its cut-outs and slots but without round holes
  * @param holes round holes for rods
+ * @param outline the region of wood that is left, holes taken out, rims flattened within 0.002 mm
  * @param section area, centroid and polar second moment of what is left, mm
  * @param engraving lines burnt on its face
  * @param paint {@code #rrggbb}, or null for bare wood
@@ -30,31 +31,28 @@ public record Part(
         Uncertain thickness,
         Outline drawn,
         List<Hole> holes,
+        Outline outline,
         SectionProperties section,
         List<List<Point>> engraving,
         @Nullable String paint,
         @Nullable String printed) {
 
-    /** Flattening of round holes, mm: well below what a laser can show. */
-    private static final double TOLERANCE = 0.002;
-
-    /** The region of wood that is left, holes taken out, rims flattened within 0.002 mm. */
-    public Outline outline() {
-        return bored(drawn, holes);
-    }
-
-    static Outline bored(Outline drawn, List<Hole> holes) {
-        Outline rest = drawn;
-        for (Hole hole : holes) {
-            rest = rest.without(hole.circle(), TOLERANCE);
-        }
-        return rest;
-    }
-
     /** The same part cut from a sheet of another thickness and density. */
     Part of(Uncertain otherThickness, SheetKind otherKind) {
         return new Part(
-                name, ofBox, layer, stock, otherKind, otherThickness, drawn, holes, section, engraving, paint, printed);
+                name,
+                ofBox,
+                layer,
+                stock,
+                otherKind,
+                otherThickness,
+                drawn,
+                holes,
+                outline,
+                section,
+                engraving,
+                paint,
+                printed);
     }
 
     /** Mass per area, g/mm². */

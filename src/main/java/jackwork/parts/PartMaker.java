@@ -45,6 +45,9 @@ final class PartMaker {
     /** An eyelet is two printed lines thick all round, mm on diameter. */
     private static final double LEAST_WALLS = 1.6;
 
+    /** Flattening of round holes, mm: well below what a laser can show. */
+    private static final double RIM = 0.002;
+
     private final Design design;
     private final WorkshopFile workshop;
     private final Map<String, List<Hole>> holes = new LinkedHashMap<>();
@@ -318,6 +321,8 @@ final class PartMaker {
                     : Named.in(drawing.outlines(), drawn == null ? name : drawn).moved(shift);
             Outline outline = slotted(works, name, whole);
             List<Hole> bored = List.copyOf(holes.getOrDefault(name, List.of()));
+            Outline left = bored(name, outline, bored);
+            SectionProperties section = SectionProperties.of(left);
             WorkshopFile.SheetEntry sheet = Named.in(workshop.sheets(), part.stock());
             for (int ply = 1; ply <= part.pliesOrOne(); ply++) {
                 String one = PartEntry.ply(name, ply);
@@ -334,7 +339,8 @@ final class PartMaker {
                                 part.printed() == null ? sheet.thickness() : Printing.thickness(workshop, sheet),
                                 outline,
                                 bored,
-                                section(name, outline, bored),
+                                left,
+                                section,
                                 // Only the foremost face is seen.
                                 ply == 1 ? engraving(drawing, name, part.drawn(), shift) : List.of(),
                                 part.paint(),
@@ -363,7 +369,7 @@ final class PartMaker {
     }
 
     /** What is left of a part once its holes are bored. */
-    private SectionProperties section(String part, Outline outline, List<Hole> holes) {
+    private Outline bored(String part, Outline outline, List<Hole> holes) {
         Outline rest = outline;
         for (Hole hole : holes) {
             Point at = hole.circle().centre();
@@ -380,7 +386,7 @@ final class PartMaker {
                                 at.y()));
             }
             try {
-                rest = Part.bored(rest, List.of(hole));
+                rest = rest.without(hole.circle(), RIM);
             } catch (InvalidOutlineException e) {
                 throw new PartException(
                         place,
@@ -394,7 +400,7 @@ final class PartMaker {
                                 part));
             }
         }
-        return SectionProperties.of(rest);
+        return rest;
     }
 
     /** Open paths called {@code engrave-PART} or {@code engrave-PART-N}, after the part or the outline that it is drawn as. */
