@@ -3,6 +3,7 @@ package jackwork.motion;
 import jackwork.Compared;
 import jackwork.design.DesignReader;
 import jackwork.motion.coin.CoinCycle;
+import jackwork.motion.coin.CoinLimits;
 import jackwork.motion.coin.CycleResult;
 import jackwork.motion.coin.CycleRig;
 import jackwork.motion.coin.CycleStage;
@@ -62,6 +63,6 @@ public class CycleBenchmark {
 
     @Benchmark
     public double peer() {
-        return new CyclePeer(heron, EURO, CoinCycle.STEP).run(PRESS, pressFrom, pressUntil, seconds, CoinCycle.STEP);
+        return new CyclePeer(heron, EURO, CoinLimits.STEP).run(PRESS, pressFrom, pressUntil, seconds, CoinLimits.STEP);
     }
 }

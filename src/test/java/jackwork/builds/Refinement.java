@@ -3,6 +3,7 @@ package jackwork.builds;
 import jackwork.check.Subject;
 import jackwork.design.DesignReader;
 import jackwork.motion.coin.CoinCycle;
+import jackwork.motion.coin.CoinLimits;
 import jackwork.motion.coin.CycleResult;
 import jackwork.motion.coin.CycleRig;
 import jackwork.motion.coin.CycleStage;
@@ -59,8 +60,8 @@ final class Refinement {
         CycleRig rig = BuildTrial.rig(build);
         List<double[]> coarsePlaces = new ArrayList<>();
         List<double[]> finePlaces = new ArrayList<>();
-        CycleResult coarse = run(rig, build, coin, CoinCycle.STEP, coarsePlaces);
-        CycleResult fine = run(rig, build, coin, CoinCycle.STEP / 100, finePlaces);
+        CycleResult coarse = run(rig, build, coin, CoinLimits.STEP, coarsePlaces);
+        CycleResult fine = run(rig, build, coin, CoinLimits.STEP / 100, finePlaces);
         double landed = fine.times().getOrDefault(CycleStage.LANDS, 0.0);
         return new Pair(
                 number,

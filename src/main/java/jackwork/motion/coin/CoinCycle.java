@@ -31,34 +31,6 @@ public final class CoinCycle {
     /** Sees nothing. */
     public static final Watcher NOBODY = (time, pose) -> {};
 
-    /** Longest step, s: between events the error goes with its square. */
-    public static final double STEP = 2e-3;
-    /** How long each stage is waited for, s. */
-    static final double PATIENCE = 1.5;
-    /** The visitor presses so long after the lever came free, and holds it down so long, s. */
-    private static final double REACTION = 0.15;
-
-    private static final double HOLD = 0.1;
-    private static final double SECOND_PRESS = 0.2;
-    /** A coin is down when it is so near the ledge, mm. */
-    private static final double AT_LEDGE = 0.5;
-    /** A box is shaken so long before the press, and during it, s. */
-    private static final double SHAKEN = 1;
-    /** Coins follow each other so long after, s: the first has come to rest, nobody has pressed yet. */
-    private static final double APART = 0.4;
-    /** A coin not yet let go falls where it meets nothing, mm from the box. */
-    private static final double FAR_AWAY = 1e5;
-    /** A cycle takes some thousand steps; one that tries so many gets nowhere. */
-    private static final int MOST_ATTEMPTS = 40_000;
-    /** Times closer together are the same, s. */
-    private static final double INSTANT = 1e-9;
-    /** Stroke at which the lever counts as down, and as back. */
-    private static final double DOWN = 0.98;
-
-    private static final double BACK = 0.02;
-    /** A catch that overlaps by this share of what it does at rest has locked. */
-    private static final double LOCKED = 0.8;
-
     private final CycleScene scene;
     private final Visit visit;
     /** Coins let go so far. */
@@ -84,10 +56,10 @@ public final class CoinCycle {
         this.watcher = watcher;
         this.shown = new double[3 * (scene.assembly.bodies().size() - 1 + scene.coins.length)];
         this.stepper = new TimeStepper(scene.mechanism, step);
-        stepper.mostAttempts((int) (MOST_ATTEMPTS * Math.max(1, STEP / step)));
+        stepper.mostAttempts((int) (CoinLimits.MOST_ATTEMPTS * Math.max(1, CoinLimits.STEP / step)));
         double[] pose = scene.restPose();
         for (int i = 0; i < scene.coins.length; i++) {
-            pose[3 * scene.coins[i]] = (i + 1) * FAR_AWAY;
+            pose[3 * scene.coins[i]] = (i + 1) * CoinLimits.FAR_AWAY;
         }
         stepper.begin(pose, new double[pose.length]);
         stepper.shake(visit.shake());
@@ -100,7 +72,7 @@ public final class CoinCycle {
     }
 
     public static CycleResult run(CycleRig rig, CoinDrop drop, Press press, Watcher watcher) {
-        return run(rig, drop, press, STEP, watcher);
+        return run(rig, drop, press, CoinLimits.STEP, watcher);
     }
 
     /** @param step longest, s */
@@ -110,7 +82,7 @@ public final class CoinCycle {
 
     /** A visit of any kind. */
     public static CycleResult run(CycleRig rig, Visit visit, Watcher watcher) {
-        return new CoinCycle(rig, visit, STEP, watcher).run();
+        return new CoinCycle(rig, visit, CoinLimits.STEP, watcher).run();
     }
 
     /**
@@ -119,7 +91,7 @@ public final class CoinCycle {
      * @param seat where its centre is laid
      */
     public static boolean tips(CycleRig rig, CoinDrop drop, Point seat) {
-        CoinCycle cycle = new CoinCycle(rig, Visit.of(drop, new Press(0, 0)), STEP, NOBODY);
+        CoinCycle cycle = new CoinCycle(rig, Visit.of(drop, new Press(0, 0)), CoinLimits.STEP, NOBODY);
         cycle.stepper.put(cycle.scene.coins[0], seat.x(), seat.y(), 0);
         cycle.let = 1;
         return cycle.frees();
@@ -131,7 +103,7 @@ public final class CoinCycle {
         }
         for (int i = 0; i < scene.coins.length; i++) {
             if (i > 0) {
-                passUntil(stepper.time() + APART);
+                passUntil(stepper.time() + CoinLimits.APART);
             }
             CoinDrop drop = visit.coins().get(i);
             Point at = CycleScene.letGo(scene.assembly.coinWorks(), drop);
@@ -140,7 +112,7 @@ public final class CoinCycle {
             show();
         }
         if (visit.shake().acceleration() > 0) {
-            passUntil(stepper.time() + SHAKEN);
+            passUntil(stepper.time() + CoinLimits.SHAKEN);
         }
         if (let == 0 || (frees() && first() && back())) {
             second();
@@ -166,7 +138,7 @@ public final class CoinCycle {
 
     /** The coin lies still before the visitor presses; pressed against the gate it takes the strut away. */
     private boolean bridges() {
-        if (!passUntil(stepper.time() + APART + REACTION)) {
+        if (!passUntil(stepper.time() + CoinLimits.APART + CoinLimits.REACTION)) {
             return false;
         }
         near(CycleStage.LANDS, times.containsKey(CycleStage.LANDS) ? 1 : 0);
@@ -175,18 +147,18 @@ public final class CoinCycle {
     }
 
     private boolean tips() {
-        double end = stepper.time() + PATIENCE;
+        double end = stepper.time() + CoinLimits.PATIENCE;
         double freed = Double.NaN;
         double before = overlap();
         while (goesOn(end)) {
-            advance(Double.isNaN(freed) ? end : Math.min(end, freed + REACTION));
+            advance(Double.isNaN(freed) ? end : Math.min(end, freed + CoinLimits.REACTION));
             double overlap = overlap();
             if (overlap >= 0) {
                 freed = Double.NaN;
             } else if (Double.isNaN(freed)) {
                 freed = before < 0 ? lastTime : crossing(before, overlap, 0);
             }
-            if (stepper.time() - freed >= REACTION - INSTANT) {
+            if (stepper.time() - freed >= CoinLimits.REACTION - CoinLimits.INSTANT) {
                 times.put(CycleStage.FREES, freed);
                 return true;
             }
@@ -199,20 +171,25 @@ public final class CoinCycle {
 
     private boolean first() {
         stepper.finger(finger());
-        return waitFor(CycleStage.ACTS, this::stroke, DOWN, 1 / DOWN) && holdAfter(CycleStage.ACTS);
+        return waitFor(CycleStage.ACTS, this::stroke, CoinLimits.DOWN, 1 / CoinLimits.DOWN)
+                && holdAfter(CycleStage.ACTS);
     }
 
     private boolean back() {
         stepper.finger(Finger.OFF);
         return (times.containsKey(CycleStage.THROWN) || waitFor(CycleStage.THROWN, this::fallen, 1, 1))
-                && waitFor(CycleStage.RETURNS, () -> 1 - stroke(), 1 - BACK, 1 / (1 - BACK))
-                && waitFor(CycleStage.LOCKS, () -> stroke() <= BACK ? overlap() / overlapAtRest : 0, LOCKED, 1 / LOCKED)
+                && waitFor(CycleStage.RETURNS, () -> 1 - stroke(), 1 - CoinLimits.BACK, 1 / (1 - CoinLimits.BACK))
+                && waitFor(
+                        CycleStage.LOCKS,
+                        () -> stroke() <= CoinLimits.BACK ? overlap() / overlapAtRest : 0,
+                        CoinLimits.LOCKED,
+                        1 / CoinLimits.LOCKED)
                 && holdAfter(CycleStage.LOCKS);
     }
 
     private void second() {
         stepper.finger(finger());
-        double end = stepper.time() + (visit.shake().acceleration() > 0 ? SHAKEN : SECOND_PRESS);
+        double end = stepper.time() + (visit.shake().acceleration() > 0 ? CoinLimits.SHAKEN : CoinLimits.SECOND_PRESS);
         double most = 0;
         while (goesOn(end)) {
             advance(end);
@@ -232,7 +209,7 @@ public final class CoinCycle {
      * @return false when patience ends before
      */
     private boolean waitFor(CycleStage stage, DoubleSupplier measure, double limit, double share) {
-        double end = stepper.time() + PATIENCE;
+        double end = stepper.time() + CoinLimits.PATIENCE;
         double before = measure.getAsDouble();
         near(stage, before * share);
         if (before >= limit) {
@@ -253,7 +230,7 @@ public final class CoinCycle {
     }
 
     private boolean holdAfter(CycleStage stage) {
-        return passUntil(times.getOrDefault(stage, stepper.time()) + HOLD);
+        return passUntil(times.getOrDefault(stage, stepper.time()) + CoinLimits.HOLD);
     }
 
     private boolean passUntil(double end) {
@@ -264,7 +241,7 @@ public final class CoinCycle {
     }
 
     private boolean goesOn(double end) {
-        return stepper.isComputed() && stepper.time() < end - INSTANT;
+        return stepper.isComputed() && stepper.time() < end - CoinLimits.INSTANT;
     }
 
     /** When, within the last step, a measure went through a limit, as if evenly. */
@@ -313,7 +290,7 @@ public final class CoinCycle {
 
     private boolean liesOnLedge() {
         CoinWorks works = scene.assembly.coinWorks();
-        double floor = Math.max(works.heel().y(), works.toe().y()) + AT_LEDGE;
+        double floor = Math.max(works.heel().y(), works.toe().y()) + CoinLimits.AT_LEDGE;
         return let > 0
                 && stepper.pose()[3 * scene.coins[0] + 1] - visit.coins().get(0).radius() < floor;
     }

@@ -53,7 +53,7 @@ public record CycleResult(
             slowest = Math.max(slowest, at - before);
             before = Math.max(before, at);
         }
-        return 1 - slowest / CoinCycle.PATIENCE;
+        return 1 - slowest / CoinLimits.PATIENCE;
     }
 
     /** The first stage that was not reached: the cause. */

@@ -6,7 +6,7 @@ import jackwork.motion.model.Mechanism;
 import jackwork.motion.model.MechanismCompiler;
 import jackwork.motion.model.Rows;
 import jackwork.motion.rest.PoseSolver;
-import jackwork.motion.time.TimeStepper;
+import jackwork.motion.time.TimeLimits;
 import jackwork.parts.Assembly;
 import jackwork.parts.Part;
 import java.util.Arrays;
@@ -20,9 +20,6 @@ import java.util.Optional;
  * can be. Immutable.
  */
 public final class CycleRig {
-
-    /** Outlines are followed within this, mm. */
-    private static final double OUTLINE = 0.05;
 
     final Assembly assembly;
     /** mm/s². */
@@ -43,7 +40,7 @@ public final class CycleRig {
         this.rest = figure.isPresent() ? Optional.empty() : restOf(assembly, gravity);
         for (Part part : assembly.parts()) {
             if (part.ofBox() && mayTouch(part)) {
-                outlines.put(part, part.drawn().offset(-kerf / 2).outerWithin(OUTLINE));
+                outlines.put(part, part.drawn().offset(-kerf / 2).outerWithin(CoinLimits.OUTLINE));
             }
         }
     }
@@ -58,7 +55,7 @@ public final class CycleRig {
         rows.at(mechanism.drawnPose());
         boolean strained = false;
         for (int r = 0; r < rows.count; r++) {
-            strained |= mechanism.pushesOnly[r] && rows.gap[r] < -TimeStepper.CLOSED;
+            strained |= mechanism.pushesOnly[r] && rows.gap[r] < -TimeLimits.CLOSED;
         }
         if (!strained) {
             return Optional.empty();

@@ -19,13 +19,6 @@ import org.jspecify.annotations.Nullable;
 /** Follows a figure over the stroke and folds it into the lever, where that may be. */
 final class FigureFolding {
 
-    /** Strokes at which it is worked out, both ends included. */
-    private static final int SAMPLES = 65;
-    /** Something that only pushes must not be closed by more on the way, mm: it would bear. */
-    private static final double CLOSED = -1e-6;
-    /** A finger nearer the pivot tells nothing of moments, mm. */
-    private static final double SHORTEST_ARM = 1;
-
     private final Mechanism mechanism;
     private final Pin pivot;
     private final FoldedFigure.Followed figure;
@@ -38,7 +31,7 @@ final class FigureFolding {
     private FigureFolding(Mechanism mechanism, Pin pivot) {
         this.mechanism = mechanism;
         this.pivot = pivot;
-        this.figure = FoldedFigure.Followed.empty(mechanism.coordinates(), SAMPLES);
+        this.figure = FoldedFigure.Followed.empty(mechanism.coordinates(), CoinLimits.FOLDING_SAMPLES);
         this.rows = new Rows(mechanism);
         this.loads = new Loads(mechanism);
         this.load = new double[mechanism.coordinates()];
@@ -95,8 +88,8 @@ final class FigureFolding {
 
     /** @return false when it is no figure to fold */
     private boolean run() {
-        for (int k = 0; k < SAMPLES; k++) {
-            if (!poses.moveTo((double) k / (SAMPLES - 1)) || !sample(k)) {
+        for (int k = 0; k < CoinLimits.FOLDING_SAMPLES; k++) {
+            if (!poses.moveTo((double) k / (CoinLimits.FOLDING_SAMPLES - 1)) || !sample(k)) {
                 return false;
             }
         }
@@ -106,7 +99,7 @@ final class FigureFolding {
     private boolean sample(int k) {
         rows.at(poses.pose());
         for (int r = 0; r < rows.count; r++) {
-            if (mechanism.pushesOnly[r] && rows.gap[r] < CLOSED) {
+            if (mechanism.pushesOnly[r] && rows.gap[r] < CoinLimits.FOLDING_CLOSED) {
                 return false;
             }
         }
@@ -137,7 +130,7 @@ final class FigureFolding {
         double arm = rows.fingerArm()
                 + drive.fingerX() * figure.poseSlope()[3 * drive.body()][k]
                 + drive.fingerY() * figure.poseSlope()[3 * drive.body() + 1][k];
-        if (Math.abs(arm) < SHORTEST_ARM || !forces.solve(poses, Direction.PRESSING, 0)) {
+        if (Math.abs(arm) < CoinLimits.SHORTEST_ARM || !forces.solve(poses, Direction.PRESSING, 0)) {
             return false;
         }
         double free = forces.fingerForce();

@@ -1,13 +1,10 @@
 package jackwork.motion.model;
 
 /**
- * Keeps angle(A) − angle(B) within [from, to], rad. Its rows are taken at {@link #ARM} from the turning
- * point, so that gaps are mm and forces µN there: the moment is ARM times as much.
+ * Keeps angle(A) − angle(B) within [from, to], rad. Its rows are taken at {@link ModelLimits#ARM} from the turning
+ * point, so that gaps are mm and forces µN there: the moment is ModelLimits.ARM times as much.
  */
 final class AngleStop extends Joint {
-
-    /** mm at which gap and force of a stop are stated. */
-    static final double ARM = 100;
 
     private final int a;
     private final int b;
@@ -40,11 +37,11 @@ final class AngleStop extends Joint {
     @Override
     public void evaluate(Rows rows, int row, int axis) {
         double angle = rows.angle(a) - rows.angle(b);
-        rows.row(row, ARM * (angle - from));
-        rows.block(row, a, 0, 0, ARM);
-        rows.block(row, b, 0, 0, -ARM);
-        rows.row(row + 1, ARM * (to - angle));
-        rows.block(row + 1, a, 0, 0, -ARM);
-        rows.block(row + 1, b, 0, 0, ARM);
+        rows.row(row, ModelLimits.ARM * (angle - from));
+        rows.block(row, a, 0, 0, ModelLimits.ARM);
+        rows.block(row, b, 0, 0, -ModelLimits.ARM);
+        rows.row(row + 1, ModelLimits.ARM * (to - angle));
+        rows.block(row + 1, a, 0, 0, -ModelLimits.ARM);
+        rows.block(row + 1, b, 0, 0, ModelLimits.ARM);
     }
 }

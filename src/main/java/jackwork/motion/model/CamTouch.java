@@ -10,8 +10,6 @@ import jackwork.geometry.Curve;
  */
 public final class CamTouch extends Joint {
 
-    private static final int SCANNED = 360;
-
     private final int a;
     private final int b;
     private final double ax;
@@ -132,8 +130,8 @@ public final class CamTouch extends Joint {
     private double nearest(double x, double y, double[] at) {
         double best = 0;
         double least = Double.POSITIVE_INFINITY;
-        for (int k = 0; k < SCANNED; k++) {
-            double s = curve.period() * k / SCANNED;
+        for (int k = 0; k < ModelLimits.CAM_SCANNED; k++) {
+            double s = curve.period() * k / ModelLimits.CAM_SCANNED;
             curve.evaluate(s, at);
             double square = (x - at[0]) * (x - at[0]) + (y - at[1]) * (y - at[1]);
             if (square < least) {

@@ -8,9 +8,6 @@ import java.util.Arrays;
  */
 public final class Closure {
 
-    /** Closure that counts as closed, mm: two orders below what is promised (1e-9 mm). */
-    public static final double CLOSED = 1e-11;
-
     private final Mechanism mechanism;
     private final Rows rows;
     private final int[] independent;

@@ -31,22 +31,6 @@ public final class Complementarity {
     static final byte HIGH = 2;
     static final byte LOW = 3;
 
-    private static final int ROUNDS_AT_ONCE = 12;
-    private static final int ROUNDS = 40;
-    private static final int ROUNDS_AS_SWEPT = 12;
-    private static final int SWEEPS = 10_000;
-    /** After so many sweeps it looks whether the answer is near enough, as a share of the greatest motion. */
-    private static final int LOOKS = 10;
-
-    private static final double NEAR_ENOUGH = 1e-7;
-    /** Miss of an answer that counts as fitting, as a share of the greatest motion without forces. */
-    private static final double FITS = 1e-9;
-
-    /** A sticking row gives way by this share of what its force would move without it. */
-    private static final double YIELD = 1e-9;
-
-    private static final double SLACK = 1e-11;
-
     private final int capacity;
     public int size;
     public final double[] matrix;
@@ -110,7 +94,7 @@ public final class Complementarity {
     private void soften() {
         for (int i = 0; i < size; i++) {
             if (kind[i] == Kind.LIMITED) {
-                matrix[i * capacity + i] *= 1 + YIELD;
+                matrix[i * capacity + i] *= 1 + ModelLimits.YIELD;
             }
         }
     }
@@ -123,19 +107,19 @@ public final class Complementarity {
         }
         soften();
         changedLast = -1;
-        for (int round = 0; round < ROUNDS; round++) {
+        for (int round = 0; round < ModelLimits.ROUNDS; round++) {
             system.solve();
             move();
-            if (!(round < ROUNDS_AT_ONCE ? changeAll() : changeOne())) {
+            if (!(round < ModelLimits.ROUNDS_AT_ONCE ? changeAll() : changeOne())) {
                 measure();
-                if (residual <= FITS * scale()) {
+                if (residual <= ModelLimits.FITS * scale()) {
                     return true;
                 }
                 break;
             }
         }
         sweep();
-        return residual <= FITS * scale();
+        return residual <= ModelLimits.FITS * scale();
     }
 
     double highOf(int i) {
@@ -179,8 +163,8 @@ public final class Complementarity {
 
     /** Changes all states that are contradicted; whether there were any. */
     private boolean changeAll() {
-        double forceSlack = SLACK * forceScale();
-        double motionSlack = SLACK * scale();
+        double forceSlack = ModelLimits.SLACK * forceScale();
+        double motionSlack = ModelLimits.SLACK * scale();
         boolean changed = false;
         for (int i = 0; i < size; i++) {
             byte next = next(i, forceSlack, motionSlack);
@@ -192,8 +176,8 @@ public final class Complementarity {
 
     /** Changes one state that is contradicted, another than the last time where there are two; whether there was any. */
     private boolean changeOne() {
-        double forceSlack = SLACK * forceScale();
-        double motionSlack = SLACK * scale();
+        double forceSlack = ModelLimits.SLACK * forceScale();
+        double motionSlack = ModelLimits.SLACK * scale();
         int one = -1;
         for (int i = 0; i < size && (one < 0 || one == changedLast); i++) {
             if (next(i, forceSlack, motionSlack) != state[i]) {
@@ -238,15 +222,15 @@ public final class Complementarity {
         for (int i = 0; i < size; i++) {
             force[i] = clamp(i, force[i]);
         }
-        for (int sweep = 1; sweep <= SWEEPS; sweep++) {
-            boolean ends = sweepOnce() <= 1e-12 * scale() || sweep == SWEEPS;
-            if (ends || sweep % LOOKS == 0) {
+        for (int sweep = 1; sweep <= ModelLimits.SWEEPS; sweep++) {
+            boolean ends = sweepOnce() <= 1e-12 * scale() || sweep == ModelLimits.SWEEPS;
+            if (ends || sweep % ModelLimits.LOOKS == 0) {
                 if (fitsAsSwept()) {
                     return;
                 }
                 move();
                 measure();
-                if (ends || residual <= NEAR_ENOUGH * scale()) {
+                if (ends || residual <= ModelLimits.SWEPT * scale()) {
                     return;
                 }
             }
@@ -278,11 +262,11 @@ public final class Complementarity {
             state[i] = stateOf(i);
         }
         changedLast = -1;
-        for (int round = 0; round < ROUNDS_AS_SWEPT; round++) {
+        for (int round = 0; round < ModelLimits.ROUNDS_AS_SWEPT; round++) {
             system.solve();
             move();
             measure();
-            if (residual <= FITS * scale()) {
+            if (residual <= ModelLimits.FITS * scale()) {
                 return true;
             }
             if (!changeOne()) {

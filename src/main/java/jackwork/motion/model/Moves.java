@@ -3,8 +3,6 @@ package jackwork.motion.model;
 /** How far a change of all coordinates goes: in mm, an angle counted as the way it makes 100 mm off. */
 public final class Moves {
 
-    private static final double ARM = 100;
-
     private Moves() {}
 
     /** Largest change of any coordinate, [3 × bodies]. */
@@ -31,6 +29,6 @@ public final class Moves {
     }
 
     private static double scale(int c) {
-        return c % 3 == 2 ? ARM : 1;
+        return c % 3 == 2 ? ModelLimits.ARM : 1;
     }
 }

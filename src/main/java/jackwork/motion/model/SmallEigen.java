@@ -3,8 +3,6 @@ package jackwork.motion.model;
 /** Eigenvalues and vectors of a small symmetric matrix by Jacobi's rotations (any text on matrices). */
 public final class SmallEigen {
 
-    private static final int MOST_SWEEPS = 30;
-
     private final int n;
     private final double[] a;
     private final double[] v;
@@ -20,7 +18,7 @@ public final class SmallEigen {
                 a[i * n + j] = (matrix[i * n + j] + matrix[j * n + i]) / 2;
             }
         }
-        for (int sweep = 0; sweep < MOST_SWEEPS && off() > 0; sweep++) {
+        for (int sweep = 0; sweep < ModelLimits.EIGEN_SWEEPS && off() > 0; sweep++) {
             for (int p = 0; p < n; p++) {
                 for (int q = p + 1; q < n; q++) {
                     rotate(p, q);

@@ -3,9 +3,6 @@ package jackwork.motion.model;
 /** Solves a small dense system whose rows may repeat each other: Gauss with partial pivoting. */
 final class SoftElimination {
 
-    /** Pivots below this share of the greatest diagonal entry stand for rows that repeat others. */
-    private static final double SOFT = 1e-12;
-
     private SoftElimination() {}
 
     /**
@@ -30,8 +27,8 @@ final class SoftElimination {
             double pivot = system[k * wide + k];
             // A row that repeats others is taken as a little soft: contradiction then shows as a large force
             // of the right sign, and agreement as next to none.
-            if (Math.abs(pivot) < SOFT * most) {
-                pivot = Math.max(SOFT * most, Double.MIN_NORMAL);
+            if (Math.abs(pivot) < ModelLimits.REPEATED_PIVOT * most) {
+                pivot = Math.max(ModelLimits.REPEATED_PIVOT * most, Double.MIN_NORMAL);
                 system[k * wide + k] = pivot;
             }
             for (int r = k + 1; r < n; r++) {

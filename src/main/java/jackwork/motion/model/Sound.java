@@ -3,9 +3,6 @@ package jackwork.motion.model;
 /** What a mechanism must be for any solver to begin. */
 final class Sound {
 
-    /** A joint may miss by this share of the lever's way before it holds the lever fast. */
-    private static final double GIVES = 1e-3;
-
     private Sound() {}
 
     /** @throws MechanismException when joints hold the lever fast, or nothing at all holds a body */
@@ -66,7 +63,7 @@ final class Sound {
         closure.velocity(factors, motion);
         double most = Moves.size(motion);
         for (int row : structure.redundant()) {
-            if (Math.abs(rows.rate(row, motion)) > GIVES * most) {
+            if (Math.abs(rows.rate(row, motion)) > ModelLimits.GIVES * most) {
                 throw new MechanismException(
                         mechanism.nameOf(row),
                         "the joints hold more than there is to hold, and the lever cannot move: " + mechanism.what(row)

@@ -16,9 +16,6 @@ import java.util.List;
  */
 public record Structure(int[] independent, int[] redundant, int[] free, List<Integer> freeBodies) {
 
-    /** Entries smaller than this (of rows near 1 to 100) are nothing. */
-    private static final double NOTHING = 1e-7;
-
     static Structure of(Mechanism mechanism) {
         return of(mechanism, mechanism.drawnPose());
     }
@@ -48,7 +45,7 @@ public record Structure(int[] independent, int[] redundant, int[] free, List<Int
         for (int step = 0; step < Math.min(a.length, coordinates); step++) {
             int bestRow = -1;
             int bestColumn = -1;
-            double most = NOTHING;
+            double most = ModelLimits.DECIDED;
             for (int i = 0; i < (step == 0 ? 1 : a.length); i++) {
                 for (int j = 0; j < coordinates && !used[i]; j++) {
                     if (pivotRow[j] < 0 && Math.abs(a[i][j]) > most) {
@@ -89,7 +86,7 @@ public record Structure(int[] independent, int[] redundant, int[] free, List<Int
         for (int j : free) {
             note(bodies, j / 3);
             for (int k = 0; k < pivotRow.length; k++) {
-                if (pivotRow[k] >= 0 && Math.abs(a[pivotRow[k]][j]) > NOTHING) {
+                if (pivotRow[k] >= 0 && Math.abs(a[pivotRow[k]][j]) > ModelLimits.DECIDED) {
                     note(bodies, k / 3);
                 }
             }

@@ -2,23 +2,10 @@ package jackwork.motion.model;
 
 /**
  * Two bodies' shapes that push each other, with Coulomb friction. Where they are near, up to
- * {@link #MOST} places are found: corners of one against sides or corners of the other, a disc's
+ * {@link ModelLimits#PLACES} places are found: corners of one against sides or corners of the other, a disc's
  * centre likewise. Each place is one row with its gap, and one axis of friction across it.
  */
 public final class Touch extends Joint {
-
-    /** Places of one pair that can bear at the same time. */
-    private static final int MOST = 4;
-    /** Gaps wider than this are not looked at, mm. */
-    private static final double RANGE = 3;
-    /** Deeper than this is not a touch but the far side of a thin part, mm. */
-    private static final double DEEPEST = 1.5;
-    /** Sides that a corner is behind by so much more than by another are none that it touches, mm. */
-    private static final double SAME_DEPTH = 0.01;
-    /** Places closer together than this (mm) with nearly the same normal are one. */
-    private static final double SAME_PLACE = 1.0;
-
-    private static final double SAME_NORMAL = Math.cos(Math.toRadians(8));
 
     private final int a;
     private final int b;
@@ -36,7 +23,7 @@ public final class Touch extends Joint {
         this.shapeB = shapeB;
         this.friction = friction;
         this.restitution = restitution;
-        this.rows = shapeA.isDisc() && shapeB.isDisc() ? 1 : MOST;
+        this.rows = shapeA.isDisc() && shapeB.isDisc() ? 1 : ModelLimits.PLACES;
     }
 
     @Override
@@ -51,12 +38,12 @@ public final class Touch extends Joint {
 
     /** What a thread keeps for its corners of A against B. */
     TouchNear nearA() {
-        return new TouchNear(shapeA, shapeB, RANGE);
+        return new TouchNear(shapeA, shapeB, ModelLimits.RANGE);
     }
 
     /** What a thread keeps for its corners of B against A. */
     TouchNear nearB() {
-        return new TouchNear(shapeB, shapeA, RANGE);
+        return new TouchNear(shapeB, shapeA, ModelLimits.RANGE);
     }
 
     @Override
@@ -66,13 +53,13 @@ public final class Touch extends Joint {
 
     @Override
     public double longestMove() {
-        return DEEPEST / 2;
+        return ModelLimits.DEEPEST / 2;
     }
 
     @Override
     public double safeStep(Rows rows, int row, double[] velocity) {
         double apart = Math.hypot(rows.x(a) - rows.x(b), rows.y(a) - rows.y(b));
-        double gap = Math.max(RANGE, apart - shapeA.reach - shapeB.reach);
+        double gap = Math.max(ModelLimits.RANGE, apart - shapeA.reach - shapeB.reach);
         for (int k = 0; k < rows(); k++) {
             gap = Math.min(gap, rows.gap[row + k]);
         }
@@ -80,7 +67,7 @@ public final class Touch extends Joint {
         double speed =
                 Math.hypot(speed(velocity, a, 0) - speed(velocity, b, 0), speed(velocity, a, 1) - speed(velocity, b, 1))
                         + turning;
-        return (Math.max(0, gap) + DEEPEST / 2) / Math.max(speed, 1e-9);
+        return (Math.max(0, gap) + ModelLimits.DEEPEST / 2) / Math.max(speed, 1e-9);
     }
 
     private static double speed(double[] velocity, int body, int axis) {
@@ -102,7 +89,7 @@ public final class Touch extends Joint {
         places.clear();
         double dx = rows.x(a) - rows.x(b);
         double dy = rows.y(a) - rows.y(b);
-        double reach = shapeA.reach + shapeB.reach + RANGE;
+        double reach = shapeA.reach + shapeB.reach + ModelLimits.RANGE;
         if (dx * dx + dy * dy <= reach * reach) {
             int joint = rows.mechanism.jointOfRow[row];
             corners(rows, a, shapeA, b, shapeB, rows.nearA[joint], true);
@@ -158,8 +145,8 @@ public final class Touch extends Joint {
             int tag,
             boolean withCorners) {
         double radius = ownRadius + of.radius;
-        double far = radius + RANGE;
-        double deepest = radius > 0 ? -DEEPEST : deepest(of, x, y, near, corner);
+        double far = radius + ModelLimits.RANGE;
+        double deepest = radius > 0 ? -ModelLimits.DEEPEST : deepest(of, x, y, near, corner);
         for (int k = near.first[corner]; k < near.first[corner + 1]; k++) {
             int j = near.side[k];
             double along = of.along(j, x, y);
@@ -199,10 +186,10 @@ public final class Touch extends Joint {
                 behindSome = true;
             }
         }
-        if (behindSome && shallowest < -SAME_DEPTH && !of.contains(x, y)) {
+        if (behindSome && shallowest < -ModelLimits.SAME_DEPTH && !of.contains(x, y)) {
             shallowest = 0;
         }
-        return Math.max(-DEEPEST, shallowest - SAME_DEPTH);
+        return Math.max(-ModelLimits.DEEPEST, shallowest - ModelLimits.SAME_DEPTH);
     }
 
     /** Whether a point lies beyond the end of the side that comes to corner j: there the corner is nearest. */
@@ -220,6 +207,7 @@ public final class Touch extends Joint {
         double x = cx - ownRadius * outX;
         double y = cy - ownRadius * outY;
         double sign = q == b ? 1 : -1;
-        rows.places.offer(gap, sign * outX, sign * outY, x, y, id, rows(), SAME_PLACE, SAME_NORMAL);
+        rows.places.offer(
+                gap, sign * outX, sign * outY, x, y, id, rows(), ModelLimits.SAME_PLACE, ModelLimits.SAME_NORMAL);
     }
 }

@@ -9,9 +9,6 @@ import java.util.Arrays;
  */
 final class TouchNear {
 
-    /** They may move so far before it is looked again, mm. */
-    private static final double SKIN = 2;
-
     private final TouchShape ofP;
     private final TouchShape ofQ;
     private final double far;
@@ -31,7 +28,7 @@ final class TouchNear {
     TouchNear(TouchShape ofP, TouchShape ofQ, double range) {
         this.ofP = ofP;
         this.ofQ = ofQ;
-        this.far = ofP.radius + ofQ.radius + range + SKIN;
+        this.far = ofP.radius + ofQ.radius + range + ModelLimits.SKIN;
     }
 
     void forget() {
@@ -46,7 +43,7 @@ final class TouchNear {
         double ownY = rows.ownY(q, dx, dy);
         double turned = rows.angle(p) - rows.angle(q);
         double moved = Math.abs(turned - angle) * ofP.turningReach;
-        double left = SKIN - moved;
+        double left = ModelLimits.SKIN - moved;
         // Written so that NaN looks again.
         boolean near = left > 0 && (ownX - x) * (ownX - x) + (ownY - y) * (ownY - y) < left * left;
         if (!near) {
@@ -67,8 +64,8 @@ final class TouchNear {
             if (!ofQ.isNear(middleX, middleY, ofP.around[chunk] + far)) {
                 continue;
             }
-            int end = Math.min(ofP.x.length, (chunk + 1) * TouchShape.CHUNK);
-            for (int i = chunk * TouchShape.CHUNK; i < end; i++) {
+            int end = Math.min(ofP.x.length, (chunk + 1) * ModelLimits.CHUNK);
+            for (int i = chunk * ModelLimits.CHUNK; i < end; i++) {
                 if (ofP.standsOut[i]) {
                     double cx = x + cos * ofP.x[i] - sin * ofP.y[i];
                     double cy = y + sin * ofP.x[i] + cos * ofP.y[i];
@@ -85,8 +82,8 @@ final class TouchNear {
             if (!ofQ.isNear(chunk, cx, cy, far)) {
                 continue;
             }
-            int end = Math.min(ofQ.x.length, (chunk + 1) * TouchShape.CHUNK);
-            for (int j = chunk * TouchShape.CHUNK; j < end; j++) {
+            int end = Math.min(ofQ.x.length, (chunk + 1) * ModelLimits.CHUNK);
+            for (int j = chunk * ModelLimits.CHUNK; j < end; j++) {
                 if (ofQ.squareDistance(j, cx, cy) < far * far) {
                     side = side.length > sides ? side : Arrays.copyOf(side, 2 * sides);
                     side[sides++] = j;

@@ -3,15 +3,13 @@ package jackwork.motion.model;
 /** The few nearest places between two shapes: scratch of {@link Touch}, on primitive arrays. */
 final class TouchPlaces {
 
-    private static final int CAPACITY = 8;
-
     int count;
-    final double[] gap = new double[CAPACITY];
-    final double[] nx = new double[CAPACITY];
-    final double[] ny = new double[CAPACITY];
-    final double[] x = new double[CAPACITY];
-    final double[] y = new double[CAPACITY];
-    final long[] feature = new long[CAPACITY];
+    final double[] gap = new double[ModelLimits.PLACES_LOOKED_AT];
+    final double[] nx = new double[ModelLimits.PLACES_LOOKED_AT];
+    final double[] ny = new double[ModelLimits.PLACES_LOOKED_AT];
+    final double[] x = new double[ModelLimits.PLACES_LOOKED_AT];
+    final double[] y = new double[ModelLimits.PLACES_LOOKED_AT];
+    final long[] feature = new long[ModelLimits.PLACES_LOOKED_AT];
 
     void clear() {
         count = 0;

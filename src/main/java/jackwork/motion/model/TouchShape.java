@@ -20,9 +20,6 @@ final class TouchShape {
 
     final double[] alongY;
     final double[] length;
-    /** Sides in a row that share one box. */
-    static final int CHUNK = 8;
-
     final int chunks;
     /** Box about each chunk's sides, then one about all, [chunks + 1]. */
     private final double[] lowX;
@@ -57,7 +54,7 @@ final class TouchShape {
         this.alongX = new double[n];
         this.alongY = new double[n];
         this.length = new double[n];
-        this.chunks = (n + CHUNK - 1) / CHUNK;
+        this.chunks = (n + ModelLimits.CHUNK - 1) / ModelLimits.CHUNK;
         this.lowX = new double[chunks + 1];
         this.highX = new double[chunks + 1];
         this.lowY = new double[chunks + 1];
@@ -71,7 +68,7 @@ final class TouchShape {
             length[j] = Math.hypot(x[k] - x[j], y[k] - y[j]);
             alongX[j] = length[j] > 0 ? (x[k] - x[j]) / length[j] : 1;
             alongY[j] = length[j] > 0 ? (y[k] - y[j]) / length[j] : 0;
-            for (int box : new int[] {j / CHUNK, chunks}) {
+            for (int box : new int[] {j / ModelLimits.CHUNK, chunks}) {
                 lowX[box] = Math.min(lowX[box], Math.min(x[j], x[k]));
                 highX[box] = Math.max(highX[box], Math.max(x[j], x[k]));
                 lowY[box] = Math.min(lowY[box], Math.min(y[j], y[k]));

@@ -21,30 +21,6 @@ import java.util.Arrays;
  */
 final class Balance {
 
-    /** Forces beyond so many times the whole weight come of rows that contradict each other. */
-    private static final double JAMMED = 1000;
-
-    private static final int MOST_STEPS = 120;
-    /** Rows with gaps wider than this cannot take hold within one step, mm. */
-    private static final double NEAR = 25;
-    /** Longest step of any coordinate, mm (rad × 100). */
-    private static final double LONGEST = 2;
-
-    /** Settled when a step moves no coordinate by more than this, mm (rad × 100). */
-    private static final double SETTLED = 1e-10;
-
-    /** The joints' forces must come out alike to this share; after so many steps, to the second. */
-    private static final double ALIKE = 1e-10;
-
-    private static final double LESS_ALIKE = 1e-6;
-    private static final int PATIENT = 40;
-    /** Softer than this, as a share of weight/100 mm, is no rest; what differences of forces cannot tell from 0 is. */
-    private static final double ON_EDGE = -1e-6;
-    /** How far it is pushed off its edge, mm (rad × 100). */
-    private static final double TIPPED = 0.5;
-    /** How often friction may lock it before it counts as locked. */
-    private static final int MOST_LOCKS = 3;
-
     private final Mechanism mechanism;
     private final Rows rows;
     private final int f;
@@ -125,7 +101,7 @@ final class Balance {
         int locks = 0;
         double damping = 0;
         double last = Double.POSITIVE_INFINITY;
-        for (int k = 0; k < MOST_STEPS; k++) {
+        for (int k = 0; k < RestLimits.BALANCE_STEPS; k++) {
             Wanted.goOn();
             if (!poses.close() || !(forces.solve() || release(++locks))) {
                 return false;
@@ -144,10 +120,10 @@ final class Balance {
             if (!fits && contacts.residual() > 1e-9) {
                 return false;
             }
-            if (moved * (1 + damping) < SETTLED
+            if (moved * (1 + damping) < RestLimits.SETTLED
                     && fits
                     && k > 1
-                    && forces.areAsBefore(k < PATIENT ? ALIKE : LESS_ALIKE)) {
+                    && forces.areAsBefore(k < RestLimits.PATIENT ? RestLimits.ALIKE : RestLimits.LESS_ALIKE)) {
                 unsettled = false;
                 leastStiffness = least();
                 return poses.close() && forces.solve();
@@ -164,7 +140,7 @@ final class Balance {
     /** Signs of sliding that lock may be wrong ones still: tried again without friction in the joints, a few times. */
     private boolean release(int locks) {
         locked = forces.isLocked();
-        if (!locked || locks > MOST_LOCKS) {
+        if (!locked || locks > RestLimits.MOST_LOCKS) {
             return false;
         }
         Arrays.fill(forces.sliding, 0);
@@ -183,7 +159,7 @@ final class Balance {
     private void gather() {
         int size = 0;
         for (int r = 0; r < rows.count; r++) {
-            if (mechanism.pushesOnly[r] && rows.gap[r] < NEAR) {
+            if (mechanism.pushesOnly[r] && rows.gap[r] < RestLimits.NEAR) {
                 member[size] = r;
                 contacts.state[size] = lastState[r];
                 contacts.row(size, Complementarity.Kind.PUSH, -1, 0, 0);
@@ -256,7 +232,7 @@ final class Balance {
     /** Rows that press beyond all measure stand against each other: they cannot all hold here. */
     private void noteJam() {
         StringBuilder names = new StringBuilder();
-        double beyond = JAMMED * mechanism.weight();
+        double beyond = RestLimits.JAMMED * mechanism.weight();
         for (int r = 0; r < rows.count; r++) {
             String what = forces.push[r] > beyond ? mechanism.what(r) : "";
             if (!what.isEmpty() && names.indexOf(what) < 0) {
@@ -289,7 +265,7 @@ final class Balance {
             }
         }
         double most = Moves.size(change);
-        double share = most > LONGEST ? LONGEST / most : 1;
+        double share = most > RestLimits.LONGEST ? RestLimits.LONGEST / most : 1;
         for (int c = 0; c < change.length; c++) {
             change[c] *= share;
         }
@@ -346,7 +322,7 @@ final class Balance {
 
     /** Whether what came to rest last stands on its edge: the least push tips it. */
     boolean standsOnEdge() {
-        return !unsettled && leastStiffness < ON_EDGE;
+        return !unsettled && leastStiffness < RestLimits.ON_EDGE;
     }
 
     /** Pushes what stands on its edge off it, to the side that its softest motion happens to point to. */
@@ -357,7 +333,7 @@ final class Balance {
                 change[c] += softest[j] * z[j][c];
             }
         }
-        double share = TIPPED / Math.max(Moves.size(change), 1e-12);
+        double share = RestLimits.TIPPED / Math.max(Moves.size(change), 1e-12);
         for (int c = 0; c < change.length; c++) {
             change[c] *= share;
             pose[c] += change[c];

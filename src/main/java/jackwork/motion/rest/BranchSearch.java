@@ -3,6 +3,7 @@ package jackwork.motion.rest;
 import jackwork.motion.model.Closure;
 import jackwork.motion.model.LuFactors;
 import jackwork.motion.model.Mechanism;
+import jackwork.motion.model.ModelLimits;
 import jackwork.motion.model.Moves;
 import jackwork.motion.model.Rows;
 import java.util.ArrayList;
@@ -14,13 +15,8 @@ import java.util.List;
  */
 final class BranchSearch {
 
-    private static final int MOST_ITERATIONS = 12;
     /** How far to the side it looks, mm (rad × 100). */
     private static final double[] ASIDE = {0, 2, -2, 8, -8};
-    /** Poses that differ by less are one, mm (rad × 100). */
-    private static final double SAME = 1e-4;
-    /** A branch begins where the pose is: what lies farther off, per unit of stroke, is none of it. */
-    private static final double NEAR = 400;
 
     private final Closure closure;
     private final Rows rows;
@@ -50,8 +46,9 @@ final class BranchSearch {
             for (int i = 0; i < pose.length; i++) {
                 pose[i] = start[i] + from.velocity()[i] * step + aside * loose[i];
             }
-            boolean near = close(target) && Moves.between(start, pose) < NEAR * Math.max(Math.abs(step), 0.02);
-            if (near && found.stream().noneMatch(known -> Moves.between(known, pose) <= SAME)) {
+            boolean near = close(target)
+                    && Moves.between(start, pose) < RestLimits.NEAR_BRANCH * Math.max(Math.abs(step), 0.02);
+            if (near && found.stream().noneMatch(known -> Moves.between(known, pose) <= RestLimits.SAME_BRANCH)) {
                 found.add(pose.clone());
             }
         }
@@ -78,10 +75,10 @@ final class BranchSearch {
     }
 
     private boolean close(double stroke) {
-        for (int k = 0; k < MOST_ITERATIONS; k++) {
+        for (int k = 0; k < RestLimits.BRANCH_ITERATIONS; k++) {
             rows.at(pose);
             double miss = closure.miss(pose, stroke);
-            if (miss <= Closure.CLOSED) {
+            if (miss <= ModelLimits.CLOSED) {
                 return true;
             }
             closure.assemble(factors);
@@ -95,6 +92,6 @@ final class BranchSearch {
             }
         }
         rows.at(pose);
-        return closure.miss(pose, stroke) <= 10 * Closure.CLOSED;
+        return closure.miss(pose, stroke) <= 10 * ModelLimits.CLOSED;
     }
 }

@@ -4,6 +4,7 @@ import jackwork.motion.model.Closure;
 import jackwork.motion.model.Direction;
 import jackwork.motion.model.LuFactors;
 import jackwork.motion.model.Mechanism;
+import jackwork.motion.model.ModelLimits;
 import jackwork.motion.model.Rows;
 import java.util.Arrays;
 import java.util.Optional;
@@ -24,8 +25,6 @@ final class DeadPointSearch {
      * @param slack what still moves there while the lever does not, [3 × bodies], scaled to 1
      */
     record DeadPoint(double stroke, double[] pose, double[] slack) {}
-
-    private static final int MOST_STEPS = 4000;
 
     private final Mechanism mechanism;
     private final Rows rows;
@@ -63,7 +62,7 @@ final class DeadPointSearch {
         tangent[n] = 1;
         normalise(tangent, direction.sign());
         double step = 0.25;
-        for (int k = 0; k < MOST_STEPS && point[n] > -0.2 && point[n] < 1.2; k++) {
+        for (int k = 0; k < RestLimits.DEAD_POINT_STEPS && point[n] > -0.2 && point[n] < 1.2; k++) {
             if (!step(step)) {
                 step /= 2;
                 if (step < 1e-9) {
@@ -110,7 +109,7 @@ final class DeadPointSearch {
             if (!factors.factor()) {
                 return false;
             }
-            if (miss <= Closure.CLOSED) {
+            if (miss <= ModelLimits.CLOSED) {
                 break;
             }
             double along = 0;
@@ -124,7 +123,7 @@ final class DeadPointSearch {
                 trial[i] += change[i];
             }
         }
-        if (!(miss <= 10 * Closure.CLOSED)) {
+        if (!(miss <= 10 * ModelLimits.CLOSED)) {
             return false;
         }
         Arrays.fill(trialTangent, 0);

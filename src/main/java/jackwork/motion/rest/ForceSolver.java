@@ -26,10 +26,6 @@ import java.util.Arrays;
  */
 public final class ForceSolver {
 
-    private static final int MOST_ITERATIONS = 40;
-    /** A joint that turns or slides less than this per unit of stroke (rad, mm) has no sense of sliding. */
-    private static final double STILL = 1e-9;
-
     private final Mechanism mechanism;
     private final Rows rows;
     private final Loads gravity;
@@ -144,7 +140,7 @@ public final class ForceSolver {
 
     /** Newton at one measure of friction, from the present forces; leaves the last matrix factored. */
     private boolean newton(double scale) {
-        for (int k = 0; k < MOST_ITERATIONS; k++) {
+        for (int k = 0; k < RestLimits.FORCE_ITERATIONS; k++) {
             assemble(scale);
             if (!factors.factor()) {
                 return false;
@@ -228,7 +224,7 @@ public final class ForceSolver {
     private void senses(double[] velocity, Direction direction) {
         for (int a = 0; a < rows.axes; a++) {
             double speed = rows.rate(rows.count + a, velocity);
-            sliding[a] = Math.abs(speed) < STILL ? 0 : direction.sign() * Math.signum(speed);
+            sliding[a] = Math.abs(speed) < RestLimits.STILL ? 0 : direction.sign() * Math.signum(speed);
         }
     }
 

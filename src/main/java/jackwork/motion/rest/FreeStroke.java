@@ -12,9 +12,6 @@ import java.util.List;
  */
 final class FreeStroke {
 
-    /** Changes of what holds between two samples; more means that parts flutter. */
-    private static final int MOST_CHANGES = 12;
-
     private final Mechanism mechanism;
     private final PoseSolver poses;
     private final List<MotionEvent> events;
@@ -71,7 +68,7 @@ final class FreeStroke {
      * @return for a press 1 or the stroke at which it ends short, for the way back the stroke reached
      */
     private double advance(double wanted, Direction direction) {
-        for (int changes = 0; changes < MOST_CHANGES; changes++) {
+        for (int changes = 0; changes < RestLimits.MOST_CHANGES; changes++) {
             System.arraycopy(poses.pose(), 0, before, 0, before.length);
             boolean[] held = held();
             if (!poses.moveTo(wanted, true)) {

@@ -4,6 +4,7 @@ import jackwork.geometry.Wanted;
 import jackwork.motion.model.Closure;
 import jackwork.motion.model.LuFactors;
 import jackwork.motion.model.Mechanism;
+import jackwork.motion.model.ModelLimits;
 import jackwork.motion.model.Moves;
 import jackwork.motion.model.Rows;
 
@@ -14,20 +15,6 @@ import jackwork.motion.model.Rows;
  * everything, nothing is allocated after construction.
  */
 public final class PoseSolver {
-
-    private static final int MOST_ITERATIONS = 12;
-    /** A prediction corrected by more than this (mm, or rad × 100) has perhaps met another branch. */
-    private static final double MOST_CORRECTION = 4.0;
-    /** A determinant so far below the drawn one (natural logarithm) is none: links stand in line. */
-    private static final double SINGULAR = Math.log(1e-5);
-    /** Correction as a share of the way predicted; more, and the path has a kink there. */
-    private static final double MOST_KINK = 0.2;
-    /** Corrections smaller than this (mm, or rad × 100) are no kink. */
-    private static final double LEAST_KINK = 1e-7;
-    /** Stroke within which a change of what holds, or a jump, is placed. */
-    private static final double LOCATED = 1e-6;
-    /** How far past an edge the other rest is looked for, as a share of the stroke. */
-    private static final double FARTHEST_EDGE = 0.05;
 
     private final Mechanism mechanism;
     final Rows rows;
@@ -101,7 +88,7 @@ public final class PoseSolver {
     private boolean tipsOver(double farthest) {
         System.arraycopy(pose, 0, edge, 0, pose.length);
         double from = stroke;
-        double on = Math.copySign(LOCATED, farthest - from);
+        double on = Math.copySign(RestLimits.CHANGE_LOCATED, farthest - from);
         do {
             System.arraycopy(edge, 0, pose, 0, pose.length);
             balance.begin();
@@ -111,7 +98,7 @@ public final class PoseSolver {
             }
             on *= 2;
             stroke = Math.abs(farthest - from) < Math.abs(on) ? farthest : from + on;
-        } while (Math.abs(on) < FARTHEST_EDGE && stroke != farthest);
+        } while (Math.abs(on) < RestLimits.FARTHEST_EDGE && stroke != farthest);
         return false;
     }
 
@@ -134,7 +121,7 @@ public final class PoseSolver {
     boolean moveTo(double wanted, boolean toChange) {
         jump = Jump.NONE;
         double step = wanted - stroke;
-        double least = LOCATED / 10;
+        double least = RestLimits.CHANGE_LOCATED / 10;
         while (stroke != wanted) {
             Wanted.goOn();
             double target = Math.abs(wanted - stroke) <= Math.abs(step) ? wanted : stroke + step;
@@ -171,7 +158,7 @@ public final class PoseSolver {
             pose[i] += change[i];
         }
         boolean there = settle(target) && determinantSign == signBefore;
-        boolean small = Math.abs(target - from) <= 2 * LOCATED;
+        boolean small = Math.abs(target - from) <= 2 * RestLimits.CHANGE_LOCATED;
         boolean onEdge = there && free.length > 0 && balance.standsOnEdge();
         if (onEdge && small) {
             jumpedAt = target;
@@ -234,8 +221,8 @@ public final class PoseSolver {
             change[i] = pose[i] - start[i] - change[i];
         }
         double corrected = Moves.size(change);
-        boolean kinked = free.length == 0 && corrected >= MOST_KINK * way && corrected >= LEAST_KINK;
-        return corrected < MOST_CORRECTION && !kinked;
+        boolean kinked = free.length == 0 && corrected >= RestLimits.KINK * way && corrected >= RestLimits.LEAST_KINK;
+        return corrected < RestLimits.MOST_CORRECTION && !kinked;
     }
 
     /** Newton from the present pose at a stroke; then the velocities. */
@@ -257,7 +244,7 @@ public final class PoseSolver {
         }
         if (Double.isNaN(drawnDeterminant)) {
             drawnDeterminant = factors.logAbsDeterminant();
-        } else if (factors.logAbsDeterminant() < drawnDeterminant + SINGULAR) {
+        } else if (factors.logAbsDeterminant() < drawnDeterminant + RestLimits.SINGULAR) {
             return false;
         }
         closure.velocity(factors, velocity);
@@ -266,7 +253,7 @@ public final class PoseSolver {
 
     /** Free parts: the velocity is what the last step came to, but for a jump, or a step too small to tell. */
     private void follow(double step) {
-        boolean tells = Math.abs(step) > 100 * LOCATED;
+        boolean tells = Math.abs(step) > 100 * RestLimits.CHANGE_LOCATED;
         for (int i = 0; i < pose.length && tells; i++) {
             velocity[i] = (pose[i] - start[i]) / step;
         }
@@ -278,16 +265,16 @@ public final class PoseSolver {
     /** Closes joints and lever at the present stroke with the free coordinates kept; leaves the factors fresh. */
     boolean close() {
         boolean closed = false;
-        for (int k = 0; k < MOST_ITERATIONS; k++) {
+        for (int k = 0; k < RestLimits.POSE_ITERATIONS; k++) {
             rows.at(pose);
             residual = closure.miss(pose, stroke);
             if (!Double.isFinite(residual)) {
                 return false;
             }
-            if (residual <= Closure.CLOSED && closed) {
+            if (residual <= ModelLimits.CLOSED && closed) {
                 return true;
             }
-            closed = residual <= Closure.CLOSED;
+            closed = residual <= ModelLimits.CLOSED;
             closure.assemble(factors);
             if (!factors.factor()) {
                 return false;
@@ -304,7 +291,7 @@ public final class PoseSolver {
                 pose[i] += change[i];
             }
         }
-        return residual <= 10 * Closure.CLOSED;
+        return residual <= 10 * ModelLimits.CLOSED;
     }
 
     LuFactors factors() {

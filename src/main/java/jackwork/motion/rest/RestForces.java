@@ -13,8 +13,6 @@ import java.util.Arrays;
  */
 final class RestForces {
 
-    private static final int MOST_ITERATIONS = 40;
-
     private final Mechanism mechanism;
     private final Rows rows;
     private final Loads loads;
@@ -118,7 +116,7 @@ final class RestForces {
 
     /** From the forces without friction; f is of degree one in the forces, so each step is one solve. */
     private boolean newton() {
-        for (int k = 0; k < MOST_ITERATIONS; k++) {
+        for (int k = 0; k < RestLimits.FORCE_ITERATIONS; k++) {
             System.arraycopy(joints, 0, next, 0, next.length);
             if (!balance(true)) {
                 return false;

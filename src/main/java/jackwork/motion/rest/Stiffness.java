@@ -12,11 +12,6 @@ import java.util.Arrays;
  */
 final class Stiffness {
 
-    /** Softer directions are taken as stiff as this, as a share of weight/100 mm: then steps stay within sight. */
-    private static final double LEAST = 0.02;
-
-    private static final double DIFFERENCE = 1e-4;
-
     private final Rows rows;
     private final RestForces forces;
     private final double scale;
@@ -45,7 +40,7 @@ final class Stiffness {
      */
     void at(double[] pose, double[][] z, double damping) {
         for (int j = 0; j < f; j++) {
-            double step = DIFFERENCE / Math.max(Moves.size(z[j]), 1e-12);
+            double step = RestLimits.DIFFERENCE / Math.max(Moves.size(z[j]), 1e-12);
             difference(pose, z[j], step, plus);
             difference(pose, z[j], -step, minus);
             for (int i = 0; i < f; i++) {
@@ -78,7 +73,7 @@ final class Stiffness {
                 own += Math.abs(eigen.vector(k, j)) * Moves.size(z[j]);
             }
             double unit = scale * Math.max(own * own, 1e-12);
-            double used = Math.max(Math.abs(eigen.value(k)), LEAST * unit) + damping * unit;
+            double used = Math.max(Math.abs(eigen.value(k)), RestLimits.LEAST_STIFFNESS * unit) + damping * unit;
             for (int i = 0; i < f; i++) {
                 for (int j = 0; j < f; j++) {
                     inverse[i * f + j] += eigen.vector(k, i) * eigen.vector(k, j) / used;

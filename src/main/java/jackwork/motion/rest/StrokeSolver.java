@@ -11,10 +11,6 @@ import java.util.function.DoublePredicate;
 /** Solves a mechanism over the whole stroke in both directions and names what happens on the way. */
 public final class StrokeSolver {
 
-    private static final double LOCATED = 1e-10;
-    /** How far past a change point its branches are looked at. */
-    private static final double PAST = 0.01;
-
     private final Mechanism mechanism;
     private final PoseSolver poses;
     private final ForceSolver forces;
@@ -75,7 +71,7 @@ public final class StrokeSolver {
         double before = poses.stroke();
         if (!poses.moveTo(wanted)) {
             double at = poses.stroke();
-            List<double[]> branches = new BranchSearch(mechanism).find(poses, Math.min(1, at + PAST));
+            List<double[]> branches = new BranchSearch(mechanism).find(poses, Math.min(1, at + RestLimits.PAST));
             if (branches.size() > 1) {
                 String ways = "links stand in line and two ways lead on: " + ways(branches);
                 events.add(new MotionEvent(MotionEvent.Kind.CHANGE_POINT, at, at, Direction.PRESSING, ways));
@@ -89,10 +85,10 @@ public final class StrokeSolver {
             return Math.min(where, Math.nextDown(1.0));
         }
         for (int row = 0; row < mechanism.rowCount; row++) {
-            if (mechanism.pushesOnly[row] && gap(row) < -LOCATED) {
+            if (mechanism.pushesOnly[row] && gap(row) < -RestLimits.DEAD_POINT_LOCATED) {
                 double low = before;
                 double high = wanted;
-                while (high - low > LOCATED) {
+                while (high - low > RestLimits.DEAD_POINT_LOCATED) {
                     double middle = (low + high) / 2;
                     poses.moveTo(middle);
                     if (gap(row) < 0) {
@@ -181,7 +177,7 @@ public final class StrokeSolver {
     private double turn(double from, double to, boolean first, Direction direction, DoublePredicate trouble) {
         double low = from;
         double high = to;
-        double located = poses.isDetermined() ? LOCATED : 1e-3 * (to - from);
+        double located = poses.isDetermined() ? RestLimits.DEAD_POINT_LOCATED : 1e-3 * (to - from);
         while (high - low > located) {
             double middle = (low + high) / 2;
             if (trouble.test(forceAt(middle, direction)) == first) {

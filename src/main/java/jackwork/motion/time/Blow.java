@@ -10,11 +10,6 @@ import jackwork.motion.model.Rows;
  */
 final class Blow {
 
-    /** Slower approaches are not a blow, mm/s. */
-    private static final double FAINT = 1e-6;
-
-    private static final int LOWERINGS = 30;
-
     private final Mechanism mechanism;
     private final Rows rows;
     private final StepForces forces;
@@ -38,19 +33,19 @@ final class Blow {
         rows.at(pose);
         double fastest = 0;
         for (int r = 0; r < rows.count; r++) {
-            if (mechanism.pushesOnly[r] && rows.gap[r] <= TimeStepper.CLOSED) {
+            if (mechanism.pushesOnly[r] && rows.gap[r] <= TimeLimits.CLOSED) {
                 fastest = Math.min(fastest, rows.rate(r, velocity));
             }
         }
-        if (fastest >= -FAINT) {
+        if (fastest >= -TimeLimits.FAINT) {
             return false;
         }
         System.arraycopy(velocity, 0, before, 0, velocity.length);
         double energy = kinetic(velocity);
         double restitution = -fastest > 2 * Mechanism.GRAVITY * step ? 1 : 0;
         residual = forces.strike(velocity, restitution, finger);
-        for (int k = 0; k < LOWERINGS && kinetic(velocity) > energy * (1 + 1e-12) && restitution > 0; k++) {
-            restitution = k == LOWERINGS - 1 ? 0 : 0.8 * restitution;
+        for (int k = 0; k < TimeLimits.LOWERINGS && kinetic(velocity) > energy * (1 + 1e-12) && restitution > 0; k++) {
+            restitution = k == TimeLimits.LOWERINGS - 1 ? 0 : 0.8 * restitution;
             System.arraycopy(before, 0, velocity, 0, velocity.length);
             residual = forces.strike(velocity, restitution, finger);
         }

@@ -11,9 +11,6 @@ import jackwork.motion.model.Rows;
  */
 final class JointProjector {
 
-    /** Pivots smaller than this share of the greatest are nothing. */
-    private static final double NOTHING = 1e-11;
-
     private final Rows rows;
     private final int capacity;
     private final int[] row;
@@ -81,7 +78,7 @@ final class JointProjector {
             order[best] = swap;
             double pivot = at(k, k);
             most = k == 0 ? pivot : most;
-            if (!(pivot > NOTHING * most)) {
+            if (!(pivot > TimeLimits.REPEATED_PIVOT * most)) {
                 rank = k;
                 return;
             }

@@ -6,15 +6,6 @@ package jackwork.motion.time;
  */
 final class RunBounds {
 
-    /** Closure of joints, mm. */
-    private static final double MOST_CLOSURE = 1e-3;
-    /** Overlap of what touches before it is set apart, mm: it comes where a touch goes round a corner within a step. */
-    private static final double MOST_OVERLAP = 0.05;
-    /** Miss of the complementarity as a share of its scale. */
-    private static final double MOST_MISS = 1e-3;
-    /** Energy from nowhere as a share of the most that has been exchanged. */
-    private static final double MOST_GAIN = 0.02;
-
     double stepClosure;
     double stepOverlap;
     double stepResidual;
@@ -48,9 +39,9 @@ final class RunBounds {
     /** Whether the last attempt strained the joints so much that a shorter step must do. */
     boolean isCoarse() {
         return !stepSettled
-                || stepClosure > MOST_CLOSURE / 2
-                || stepOverlap > MOST_OVERLAP / 2
-                || stepResidual > MOST_MISS / 2;
+                || stepClosure > TimeLimits.MOST_CLOSURE / 2
+                || stepOverlap > TimeLimits.MOST_OVERLAP / 2
+                || stepResidual > TimeLimits.MOST_MISS / 2;
     }
 
     /** Takes the step in. */
@@ -80,10 +71,10 @@ final class RunBounds {
             fromNowhere = Math.max(fromNowhere, (gained - work) / exchanged);
         }
         return settled
-                && closure <= MOST_CLOSURE
-                && overlap <= MOST_OVERLAP
-                && residual <= MOST_MISS
-                && fromNowhere <= MOST_GAIN;
+                && closure <= TimeLimits.MOST_CLOSURE
+                && overlap <= TimeLimits.MOST_OVERLAP
+                && residual <= TimeLimits.MOST_MISS
+                && fromNowhere <= TimeLimits.MOST_GAIN;
     }
 
     double gained(double energy) {

@@ -2,6 +2,7 @@ package jackwork.motion.time;
 
 import jackwork.motion.model.Complementarity;
 import jackwork.motion.model.Mechanism;
+import jackwork.motion.model.ModelLimits;
 import jackwork.motion.model.Rows;
 import java.util.Arrays;
 
@@ -11,9 +12,6 @@ import java.util.Arrays;
  * impulse with the joints kept. One per thread.
  */
 final class StepContacts {
-
-    /** Angle of the lever is measured this far out, mm. */
-    private static final double LEVER_ARM = 100;
 
     private final Mechanism mechanism;
     private final Rows rows;
@@ -120,7 +118,7 @@ final class StepContacts {
             joints.project(v, impulse);
             if (j == fingerMember) {
                 // Signed so that the drive's own push moves it forward.
-                driveSense = Math.copySign(LEVER_ARM, v[3 * mechanism.drive.body() + 2]);
+                driveSense = Math.copySign(ModelLimits.ARM, v[3 * mechanism.drive.body() + 2]);
             }
             for (int i = 0; i < problem.size; i++) {
                 problem.matrix[i * stride + j] = rate(i, v);

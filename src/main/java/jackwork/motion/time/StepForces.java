@@ -14,16 +14,6 @@ import java.util.Arrays;
  */
 final class StepForces {
 
-    private static final int RESOLVES = 40;
-    /** As many again, led half way, for what has not settled by then. */
-    private static final int LED = 60;
-    /** What is so small a share of the largest impulse of the step moves nothing. */
-    private static final double NOTHING = 1e-6;
-
-    private static final double UNCHANGED = 1e-3;
-    /** The tensions of a string's spans multiply, so they are followed further. */
-    private static final double CHAIN_UNCHANGED = 1e-6;
-
     private final Mechanism mechanism;
     private final Rows rows;
     private final JointProjector joints;
@@ -167,7 +157,7 @@ final class StepForces {
         System.arraycopy(v, 0, before, 0, n);
         contacts.clear();
         for (int r = 0; r < rows.count; r++) {
-            if (mechanism.pushesOnly[r] && rows.gap[r] <= TimeStepper.CLOSED) {
+            if (mechanism.pushesOnly[r] && rows.gap[r] <= TimeLimits.CLOSED) {
                 contacts.addRow(r, Complementarity.Kind.PUSH);
             } else if (rubbed[r]) {
                 contacts.addRow(r, Complementarity.Kind.HOLD);
@@ -215,7 +205,7 @@ final class StepForces {
                 contacts.addRow(r, Complementarity.Kind.HOLD);
             } else if (mechanism.pushesOnly[r] && rows.gap[r] < Double.POSITIVE_INFINITY) {
                 double gap = places.gapAtStart(r, h, start);
-                if (gap <= TimeStepper.CLOSED) {
+                if (gap <= TimeLimits.CLOSED) {
                     places.noteClosed(r);
                     contacts.addRow(r, Complementarity.Kind.PUSH);
                 } else {
@@ -256,8 +246,8 @@ final class StepForces {
         }
         led = false;
         settled = false;
-        for (int k = 0; k < RESOLVES + LED && !settled; k++) {
-            led = k >= RESOLVES;
+        for (int k = 0; k < TimeLimits.RESOLVES + TimeLimits.LED && !settled; k++) {
+            led = k >= TimeLimits.RESOLVES;
             setBounds();
             follow();
             problem.solve();
@@ -316,12 +306,12 @@ final class StepForces {
         }
         fingerImpulse = contacts.fingerImpulse();
         reactions();
-        nothing = led ? NOTHING * Math.max(largest, largestReaction()) : 0;
+        nothing = led ? TimeLimits.NO_IMPULSE * Math.max(largest, largestReaction()) : 0;
         boolean moved = false;
         for (int a = 0; a < rows.axes; a++) {
             if (rows.kind[a] == Rows.AxisKind.FOLLOWS) {
                 double next = Math.abs(rowImpulse[rows.firstNormal[a]]);
-                moved |= Math.abs(next - followed[a]) > UNCHANGED * next + nothing;
+                moved |= Math.abs(next - followed[a]) > TimeLimits.UNCHANGED * next + nothing;
                 followed[a] = led(led, followed[a], next);
             }
         }
@@ -334,7 +324,7 @@ final class StepForces {
     private boolean boundMoved(int i, int a, double largest) {
         if (problem.bearing[i] >= 0) {
             return Math.abs(rows.along[a] * rows.chainShare(a, rowImpulse, axisImpulse) - problem.high[i])
-                    > CHAIN_UNCHANGED * Math.abs(problem.high[i]) + nothing;
+                    > TimeLimits.CHAIN_UNCHANGED * Math.abs(problem.high[i]) + nothing;
         }
         if (rows.kind[a] == Rows.AxisKind.DRAG) {
             return false;
@@ -342,7 +332,7 @@ final class StepForces {
         double x = rowImpulse[rows.firstNormal[a]];
         double y = rows.secondNormal[a] < 0 ? 0 : rowImpulse[rows.secondNormal[a]];
         double next = Math.hypot(x, y);
-        boolean moved = Math.abs(next - bound[a]) > UNCHANGED * next + 1e-12 * largest + nothing;
+        boolean moved = Math.abs(next - bound[a]) > TimeLimits.UNCHANGED * next + 1e-12 * largest + nothing;
         bound[a] = led(led, bound[a], next);
         return moved;
     }

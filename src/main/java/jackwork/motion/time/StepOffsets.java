@@ -9,14 +9,6 @@ import jackwork.motion.model.Rows;
  */
 final class StepOffsets {
 
-    /** An axis that slides slower than this sticks unless its bound is passed, mm/s (rad/s × 100). */
-    private static final double STILL = 1e-6;
-    /**
-     * A gap no wider, between bodies that go no farther in a step, stays as it is, mm: closing it would move what
-     * friction holds still, and no forces fit both.
-     */
-    private static final double SHUT = 1e-6;
-
     private final Rows rows;
     private final StepContacts contacts;
     private final StepPlaces places;
@@ -42,9 +34,10 @@ final class StepOffsets {
                 problem.offset[i] = end - contacts.fingerTarget();
             } else if (problem.kind[i] == Complementarity.Kind.PUSH) {
                 double gap = places.gapBackFromMiddle(contacts.member[i], h, start);
-                boolean stays = gap <= SHUT && h * rows.fastest(contacts.member[i], start) <= SHUT;
+                boolean stays =
+                        gap <= TimeLimits.SHUT && h * rows.fastest(contacts.member[i], start) <= TimeLimits.SHUT;
                 problem.offset[i] = end + begin + (gap > 0 && !stays ? 2 * gap / h : 0);
-            } else if (problem.kind[i] == Complementarity.Kind.HOLD || Math.abs(begin) < STILL) {
+            } else if (problem.kind[i] == Complementarity.Kind.HOLD || Math.abs(begin) < TimeLimits.STILL) {
                 problem.offset[i] = end + begin;
             } else {
                 problem.offset[i] = end;

@@ -20,19 +20,6 @@ import jackwork.motion.model.Rows;
  */
 public final class TimeStepper {
 
-    /** Gaps up to this are closed, mm. */
-    public static final double CLOSED = 1e-5;
-    /** A gap may be this far below 0 before the step is shortened, mm. */
-    private static final double OVERRUN = 5e-7;
-    /** Steps are not shortened further for accuracy's sake, s. */
-    private static final double SHORTEST = 1e-5;
-
-    /** Joints that miss by no more need no projection, mm. */
-    private static final double CLOSE_ENOUGH = 1e-10;
-
-    private static final int PROJECTIONS = 4;
-    private static final int LANDINGS = 12;
-
     private final Mechanism mechanism;
     private final Rows rows;
     private final Loads loads;
@@ -157,14 +144,14 @@ public final class TimeStepper {
             most = Math.min(most, mechanism.joints[j].safeStep(rows, mechanism.firstRow[j], velocity));
         }
         double gap = attempt(most);
-        while (bounds.isCoarse() && most > SHORTEST) {
+        while (bounds.isCoarse() && most > TimeLimits.SHORTEST) {
             most /= 2;
             forces.restore();
             gap = attempt(most);
         }
-        if (gap < -OVERRUN) {
+        if (gap < -TimeLimits.OVERRUN) {
             land(most, gap);
-            while (bounds.isCoarse() && lastStep > SHORTEST) {
+            while (bounds.isCoarse() && lastStep > TimeLimits.SHORTEST) {
                 forces.restore();
                 attempt(lastStep / 2);
             }
@@ -188,12 +175,12 @@ public final class TimeStepper {
         double high = wanted;
         double gapHigh = gapAtEnd;
         int stuck = 0;
-        for (int k = 0; k < LANDINGS; k++) {
+        for (int k = 0; k < TimeLimits.LANDINGS; k++) {
             double share = gapLow > 0 ? gapLow / (gapLow - gapHigh) : 0.5;
             double next = low + Math.max(0.02, Math.min(0.98, share)) * (high - low);
             forces.restore();
             double gap = attempt(next);
-            if (Math.abs(gap) <= OVERRUN || next < 1e-9) {
+            if (Math.abs(gap) <= TimeLimits.OVERRUN || next < 1e-9) {
                 return;
             }
             if (gap > 0) {
@@ -246,7 +233,7 @@ public final class TimeStepper {
      */
     private double project() {
         double least = Double.POSITIVE_INFINITY;
-        for (int k = 0; k < PROJECTIONS; k++) {
+        for (int k = 0; k < TimeLimits.PROJECTIONS; k++) {
             rows.at(pose);
             if (k == 0) {
                 forces.places.noteEnd();
@@ -276,7 +263,7 @@ public final class TimeStepper {
                 bounds.stepClosure = miss;
                 bounds.stepOverlap = deep;
             }
-            if (Math.max(miss, deep) <= CLOSE_ENOUGH) {
+            if (Math.max(miss, deep) <= TimeLimits.CLOSE_ENOUGH) {
                 break;
             }
             projector.factor();
@@ -288,7 +275,7 @@ public final class TimeStepper {
         }
         projector.clear();
         for (int r = 0; r < rows.count; r++) {
-            if (!mechanism.pushesOnly[r] || (rows.gap[r] <= CLOSED && bore(r))) {
+            if (!mechanism.pushesOnly[r] || (rows.gap[r] <= TimeLimits.CLOSED && bore(r))) {
                 projector.add(r);
             }
         }

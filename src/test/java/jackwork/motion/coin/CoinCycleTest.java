@@ -41,7 +41,7 @@ class CoinCycleTest {
 
     @Test
     void everyStageInItsOrder() {
-        CycleResult result = run(drop(7.5), PRESS, CoinCycle.STEP);
+        CycleResult result = run(drop(7.5), PRESS, CoinLimits.STEP);
         assertThat(result.passes()).isTrue();
         double before = 0;
         for (CycleStage stage : CycleStage.values()) {
@@ -62,7 +62,7 @@ class CoinCycleTest {
 
     @Test
     void theSameBitsTwice() {
-        assertThat(run(drop(7.5), PRESS, CoinCycle.STEP)).isEqualTo(run(drop(7.5), PRESS, CoinCycle.STEP));
+        assertThat(run(drop(7.5), PRESS, CoinLimits.STEP)).isEqualTo(run(drop(7.5), PRESS, CoinLimits.STEP));
     }
 
     /**
@@ -70,8 +70,8 @@ class CoinCycleTest {
      */
     @Test
     void finerStepsSayTheSame() {
-        CycleResult coarse = run(drop(7.5), PRESS, CoinCycle.STEP);
-        CycleResult fine = run(drop(7.5), PRESS, CoinCycle.STEP / 100);
+        CycleResult coarse = run(drop(7.5), PRESS, CoinLimits.STEP);
+        CycleResult fine = run(drop(7.5), PRESS, CoinLimits.STEP / 100);
         assertThat(fine.passes()).isTrue();
         for (CycleStage stage : new CycleStage[] {CycleStage.LANDS, CycleStage.FREES, CycleStage.ACTS}) {
             assertThat(coarse.times().get(stage))
@@ -89,8 +89,8 @@ class CoinCycleTest {
     @ValueSource(strings = {"lamplighter", "windmill", "cobbler"})
     void finerStepsSayTheSameOfWholeFigures(String design) {
         CycleRig rig = CycleRig.of(Assembler.assemble(DesignReader.read(Path.of("demo", design))), 0, 0);
-        CycleResult coarse = CoinCycle.run(rig, drop(7.5), PRESS, CoinCycle.STEP, CoinCycle.NOBODY);
-        CycleResult fine = CoinCycle.run(rig, drop(7.5), PRESS, CoinCycle.STEP / 10, CoinCycle.NOBODY);
+        CycleResult coarse = CoinCycle.run(rig, drop(7.5), PRESS, CoinLimits.STEP, CoinCycle.NOBODY);
+        CycleResult fine = CoinCycle.run(rig, drop(7.5), PRESS, CoinLimits.STEP / 10, CoinCycle.NOBODY);
         assertThat(fine.passes()).isTrue();
         coarse.times()
                 .forEach((stage, at) ->
@@ -162,7 +162,7 @@ class CoinCycleTest {
         assertThat(result.passes()).as("%s", result).isTrue();
         double locked = result.times().get(CycleStage.LOCKS);
         List<Double> around = seen.stream()
-                .filter(one -> Math.abs(one[0] - locked) < CoinCycle.STEP)
+                .filter(one -> Math.abs(one[0] - locked) < CoinLimits.STEP)
                 .map(one -> one[1])
                 .toList();
         assertThat(around).isNotEmpty().allSatisfy(share -> assertThat(share).isGreaterThan(0.6));
@@ -182,7 +182,7 @@ class CoinCycleTest {
     /** A disc too light to tip the bucket leaves the lever locked. */
     @Test
     void aButtonDoesNotFree() {
-        CycleResult result = run(drop(1.5), PRESS, CoinCycle.STEP);
+        CycleResult result = run(drop(1.5), PRESS, CoinLimits.STEP);
         assertThat(result.computed()).isTrue();
         assertThat(result.firstMissed()).contains(CycleStage.FREES);
     }
@@ -190,7 +190,7 @@ class CoinCycleTest {
     /** A finger too weak for the figure does not bring the lever down. */
     @Test
     void aFeatherDoesNotPress() {
-        CycleResult result = run(drop(7.5), new Press(0.02, 150), CoinCycle.STEP);
+        CycleResult result = run(drop(7.5), new Press(0.02, 150), CoinLimits.STEP);
         assertThat(result.firstMissed()).contains(CycleStage.ACTS);
     }
 
@@ -234,7 +234,7 @@ class CoinCycleTest {
     @Test
     void aRunThatGetsNowhereEnds() {
         CycleScene scene = CycleScene.of(CycleRig.of(HERON, 0, 0), List.of(drop(7.5)));
-        TimeStepper stepper = new TimeStepper(scene.mechanism, CoinCycle.STEP);
+        TimeStepper stepper = new TimeStepper(scene.mechanism, CoinLimits.STEP);
         stepper.mostAttempts(50);
         assertThat(stepper.runTo(1)).isFalse();
         assertThat(stepper.isComputed()).isFalse();
