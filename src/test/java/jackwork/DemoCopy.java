@@ -4,6 +4,7 @@ import jackwork.design.DesignFolders;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
 
@@ -11,6 +12,22 @@ import java.util.stream.Stream;
 public final class DemoCopy {
 
     private DemoCopy() {}
+
+    /** One place a process: what was worked out of files there holds for the same files of the next test. */
+    private static final Path HERE =
+            Path.of("target", "hut-" + ProcessHandle.current().pid()).toAbsolutePath();
+
+    /** A fresh copy at the same place every time, with these designs alone or with all of them; the one before is gone. */
+    public static Path here(String... designs) throws IOException {
+        if (Files.exists(HERE)) {
+            try (Stream<Path> files = Files.walk(HERE)) {
+                for (Path file : files.sorted(Comparator.reverseOrder()).toList()) {
+                    Files.delete(file);
+                }
+            }
+        }
+        return designs.length == 0 ? at(HERE) : with(HERE, designs);
+    }
 
     /** A fresh copy of the demo as {@code folder}. */
     public static Path at(Path folder) throws IOException {

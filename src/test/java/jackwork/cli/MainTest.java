@@ -120,6 +120,7 @@ class MainTest {
     @Test
     void tuneProposesAndAppliesOneNumber(@TempDir Path folder) throws IOException {
         Path design = DemoCopy.at(folder.resolve("workshop")).resolve("spoiled/counterweight-heavy");
+        DemoCopy.withCoin(design, "EUR-1");
         String before = Files.readString(design.resolve("design.yaml"));
         Ran ran = Ran.run(
                 "tune",

@@ -20,7 +20,6 @@ class OutputTest {
     @ParameterizedTest(name = "{0}")
     @ValueSource(
             strings = {
-                "check demo/heron",
                 "check demo/heron --json",
                 "check demo/spoiled/heron-hangs-up",
                 "mechanism demo/heron",

@@ -108,7 +108,6 @@ class ArtworkRenderTest {
         "Letter, 120, 80, 1, 1",
         "A3, 230, 300, 1, 1",
         "A4, 250, 200, 2, 2",
-        "Letter, 250, 200, 2, 2",
         "Letter, 300, 400, 4, 2"
     })
     void crossesMeetTheHoles(String name, double width, double height, int count, int columns) throws Exception {

@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.microsoft.playwright.Page;
 import jackwork.DemoCopy;
 import jackwork.app.bench.Bench;
-import jackwork.app.core.Workbench;
+import jackwork.app.core.Benches;
 import jackwork.bench.Kinds;
 import jackwork.bench.Score;
 import java.io.IOException;
@@ -18,7 +18,6 @@ import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
-import org.junit.jupiter.api.io.TempDir;
 
 /** The page Bench of a workshop of its own, on the real server in real Chromium. */
 abstract class BenchOnThePage {
@@ -26,9 +25,6 @@ abstract class BenchOnThePage {
     static final Instant DAY = Instant.parse("2026-03-01T09:30:00Z");
 
     private static Browser browser;
-
-    @TempDir
-    Path folder;
 
     Path hut;
     Bench bench;
@@ -46,9 +42,9 @@ abstract class BenchOnThePage {
 
     @BeforeEach
     void start() throws IOException {
-        hut = DemoCopy.with(folder.resolve("hut"), "heron");
+        hut = DemoCopy.here("heron");
         bench = Bench.in(hut);
-        server = PageServer.start(new Workbench(hut), 0, () -> List.of(InetAddress.getLoopbackAddress()));
+        server = PageServer.start(Benches.at(hut), 0, () -> List.of(InetAddress.getLoopbackAddress()));
     }
 
     @AfterEach

@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import jackwork.DemoCopy;
 import jackwork.app.bench.Bench;
-import jackwork.app.core.Workbench;
+import jackwork.app.core.Benches;
 import jackwork.bench.Kinds;
 import jackwork.design.WorkshopReader;
 import java.io.ByteArrayInputStream;
@@ -25,7 +25,6 @@ import java.util.zip.ZipInputStream;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import tools.jackson.databind.JsonNode;
@@ -36,16 +35,13 @@ class BenchRoutesTest {
 
     private static final String ID = "0f8fad5b-d9cb-469f-a165-70867728950";
 
-    @TempDir
-    Path folder;
-
     private Path hut;
     private PageServer server;
 
     @BeforeEach
     void start() throws IOException {
-        hut = DemoCopy.at(folder.resolve("hut"));
-        server = PageServer.start(new Workbench(hut), 0, () -> List.of(InetAddress.getLoopbackAddress()));
+        hut = DemoCopy.here();
+        server = PageServer.start(Benches.at(hut), 0, () -> List.of(InetAddress.getLoopbackAddress()));
     }
 
     @AfterEach

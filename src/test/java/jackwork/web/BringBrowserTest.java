@@ -8,7 +8,7 @@ import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.BoundingBox;
 import com.microsoft.playwright.options.FilePayload;
 import jackwork.DemoCopy;
-import jackwork.app.core.Workbench;
+import jackwork.app.core.Benches;
 import jackwork.design.Design;
 import jackwork.design.DesignReader;
 import java.awt.Color;
@@ -24,7 +24,6 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** A maker who never opens a text file: a drawing or picture dropped on the page becomes a moving design. */
 @Tag("browser")
@@ -50,17 +49,14 @@ class BringBrowserTest {
               </g>
             </svg>""";
 
-    @TempDir
-    Path folder;
-
     private Path hut;
     private PageServer server;
     private Browser browser;
 
     @BeforeEach
     void open() throws IOException {
-        hut = DemoCopy.at(folder.resolve("hut"));
-        server = PageServer.start(new Workbench(hut), 0);
+        hut = DemoCopy.here();
+        server = PageServer.start(Benches.at(hut), 0);
         browser = new Browser();
     }
 

@@ -3,7 +3,7 @@ package jackwork.web;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import jackwork.DemoCopy;
-import jackwork.app.core.Workbench;
+import jackwork.app.core.Benches;
 import java.io.IOException;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
@@ -14,21 +14,17 @@ import java.nio.file.Path;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** What is sent to the real server: large and good, hostile, and not meant for it. */
 class BringRoutesTest {
-
-    @TempDir
-    Path folder;
 
     private Path hut;
     private PageServer server;
 
     @BeforeEach
     void start() throws IOException {
-        hut = DemoCopy.at(folder.resolve("hut"));
-        server = PageServer.start(new Workbench(hut), 0);
+        hut = DemoCopy.here();
+        server = PageServer.start(Benches.at(hut), 0);
     }
 
     @AfterEach

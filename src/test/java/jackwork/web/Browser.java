@@ -13,6 +13,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 
 /** The system's own Chromium, driven for tests; keeps what the console and the network complained of. */
 public final class Browser implements AutoCloseable {
@@ -29,19 +30,35 @@ public final class Browser implements AutoCloseable {
     /** Whatever else the machine does meanwhile, ms. */
     private static final int PATIENCE = 90_000;
 
-    private final Playwright playwright;
+    /** One for all tests of this process: to start one takes as long as most tests do. */
+    private static com.microsoft.playwright.@Nullable Browser running;
+
     private final com.microsoft.playwright.Browser browser;
     private final List<String> complaints = new ArrayList<>();
 
     public Browser() {
+        browser = running();
+    }
+
+    private static synchronized com.microsoft.playwright.Browser running() {
+        com.microsoft.playwright.Browser now = running;
+        if (now == null || !now.isConnected()) {
+            now = start();
+            running = now;
+        }
+        return now;
+    }
+
+    private static com.microsoft.playwright.Browser start() {
         Path chromium = PLACES.stream()
                 .filter(Files::isExecutable)
                 .findFirst()
                 .orElseThrow(() -> new IllegalStateException("no Chromium at " + PLACES
                         + "; install it (Debian: apt install chromium-headless-shell) or run ./check as root"));
-        playwright = Playwright.create(
+        Playwright playwright = Playwright.create(
                 new Playwright.CreateOptions().setEnv(Map.of("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1")));
-        browser = playwright
+        Runtime.getRuntime().addShutdownHook(new Thread(playwright::close));
+        return playwright
                 .chromium()
                 .launch(new BrowserType.LaunchOptions()
                         .setExecutablePath(chromium)
@@ -119,9 +136,9 @@ public final class Browser implements AutoCloseable {
         return all;
     }
 
+    /** For the next class: as {@link #closePages}. */
     @Override
     public void close() {
-        browser.close();
-        playwright.close();
+        closePages();
     }
 }

@@ -7,7 +7,7 @@ import com.microsoft.playwright.Mouse;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.BoundingBox;
 import jackwork.DemoCopy;
-import jackwork.app.core.Workbench;
+import jackwork.app.core.Benches;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -16,7 +16,6 @@ import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** A design changed at the page: dragged, written, taken back, by two people at once, with the server gone. */
 @Tag("browser")
@@ -29,17 +28,14 @@ class ChangeBrowserTest {
     private static final int LAST = 60;
     private static final String TAIL = "figure.weights.tail.mass";
 
-    @TempDir
-    static Path folder;
-
     private static Path demo;
     private static PageServer server;
     private static Browser browser;
 
     @BeforeAll
     static void open() throws IOException {
-        demo = DemoCopy.at(folder.resolve("hut"));
-        server = PageServer.start(new Workbench(demo), 0);
+        demo = DemoCopy.here();
+        server = PageServer.start(Benches.at(demo), 0);
         browser = new Browser();
     }
 
@@ -123,7 +119,7 @@ class ChangeBrowserTest {
         server.stop();
         write(page, "box.coin-works.slot.width", "3.1");
         page.waitForSelector(".told.away");
-        server = PageServer.start(new Workbench(demo), port);
+        server = PageServer.start(Benches.at(demo), port);
         page.waitForSelector(".told.away:has-text('Open the address')");
         Page beside = page.context().newPage();
         beside.navigate(server.address().toString());

@@ -3,7 +3,7 @@ package jackwork.web;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import jackwork.DemoCopy;
-import jackwork.app.core.Workbench;
+import jackwork.app.core.Benches;
 import java.io.IOException;
 import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
@@ -18,7 +18,6 @@ import java.util.concurrent.Future;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
@@ -49,16 +48,13 @@ class EditingTest {
             "null",
             "~");
 
-    @TempDir
-    Path folder;
-
     private Path demo;
     private PageServer server;
 
     @BeforeEach
     void start() throws IOException {
-        demo = DemoCopy.at(folder.resolve("hut"));
-        server = PageServer.start(new Workbench(demo), 0);
+        demo = DemoCopy.here();
+        server = PageServer.start(Benches.at(demo), 0);
     }
 
     @AfterEach
@@ -157,7 +153,7 @@ class EditingTest {
 
     @Test
     void ofTwoServersOneAloneSavesWhatBothDecidedOnTheSameFiles() throws Exception {
-        PageServer other = PageServer.start(new Workbench(demo), 0);
+        PageServer other = PageServer.start(Benches.at(demo), 0);
         ExecutorService both = Executors.newFixedThreadPool(2);
         try {
             for (int i = 1; i <= 4; i++) {
@@ -223,7 +219,7 @@ class EditingTest {
 
     private void restart() {
         server.stop();
-        server = PageServer.start(new Workbench(demo), 0);
+        server = PageServer.start(Benches.at(demo), 0);
     }
 
     @Test

@@ -3,7 +3,7 @@ package jackwork.web;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import jackwork.DemoCopy;
-import jackwork.app.core.Workbench;
+import jackwork.app.core.Benches;
 import jackwork.design.Adjustable;
 import jackwork.design.DesignReader;
 import jackwork.design.Field;
@@ -22,7 +22,6 @@ import java.util.Random;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import tools.jackson.databind.JsonNode;
@@ -40,9 +39,6 @@ class EveryNumberTest {
 
     /** One number put to one value. */
     private record Trial(String path, String value, boolean beyond) {}
-
-    @TempDir
-    Path folder;
 
     private static Map<String, String> files(Path hut) throws IOException {
         Map<String, String> files = new TreeMap<>();
@@ -139,8 +135,8 @@ class EveryNumberTest {
             }
         }
         List<Trial> tried = some(trials, NUMBERS);
-        Path hut = DemoCopy.with(folder.resolve("hut"), name);
-        PageServer server = PageServer.start(new Workbench(hut), 0);
+        Path hut = DemoCopy.here(name);
+        PageServer server = PageServer.start(Benches.at(hut), 0);
         try {
             Asking asking = new Asking(server.address());
             int refused = tryAll(
@@ -162,8 +158,8 @@ class EveryNumberTest {
     @Test
     void ofTheWorkshop() throws Exception {
         Map<String, WorkshopNumbers.Bounds> bounds = WorkshopNumbers.of(Path.of("demo"));
-        Path hut = DemoCopy.with(folder.resolve("hut"), "heron");
-        PageServer server = PageServer.start(new Workbench(hut), 0);
+        Path hut = DemoCopy.here("heron");
+        PageServer server = PageServer.start(Benches.at(hut), 0);
         try {
             Asking asking = new Asking(server.address());
             List<Trial> trials = new ArrayList<>();

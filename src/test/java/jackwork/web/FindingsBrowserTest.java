@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
-import jackwork.app.core.Workbench;
+import jackwork.app.core.Benches;
 import java.net.http.HttpResponse;
 import java.nio.file.Path;
 import java.util.Locale;
@@ -26,7 +26,7 @@ class FindingsBrowserTest {
 
     @BeforeAll
     static void open() {
-        server = PageServer.start(new Workbench(Path.of("demo")), 0);
+        server = PageServer.start(Benches.at(Path.of("demo")), 0);
         browser = new Browser();
     }
 

@@ -9,7 +9,7 @@ import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.BoundingBox;
 import com.microsoft.playwright.options.FilePayload;
 import jackwork.DemoCopy;
-import jackwork.app.core.Workbench;
+import jackwork.app.core.Benches;
 import jackwork.geometry.Point;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -19,7 +19,6 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** What is in the hand stays under it, and what was begun is not lost. */
 @Tag("browser")
@@ -58,17 +57,14 @@ class HandBrowserTest {
             EOF
             """;
 
-    @TempDir
-    Path folder;
-
     private Path hut;
     private PageServer server;
     private Browser browser;
 
     @BeforeEach
     void open() throws IOException {
-        hut = DemoCopy.with(folder.resolve("hut"), "heron");
-        server = PageServer.start(new Workbench(hut), 0);
+        hut = DemoCopy.here("heron");
+        server = PageServer.start(Benches.at(hut), 0);
         browser = new Browser();
     }
 

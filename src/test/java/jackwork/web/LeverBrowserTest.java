@@ -12,7 +12,7 @@ import com.microsoft.playwright.options.BoundingBox;
 import com.microsoft.playwright.options.ColorScheme;
 import com.microsoft.playwright.options.ReducedMotion;
 import jackwork.DemoCopy;
-import jackwork.app.core.Workbench;
+import jackwork.app.core.Benches;
 import jackwork.check.Subject;
 import jackwork.design.DesignReader;
 import jackwork.geometry.Point;
@@ -28,7 +28,6 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** The page as a visitor meets it: real server, real designs, real Chromium. */
 @Tag("browser")
@@ -41,7 +40,7 @@ class LeverBrowserTest {
 
     @BeforeAll
     static void open() {
-        server = PageServer.start(new Workbench(Path.of("demo")), 0);
+        server = PageServer.start(Benches.at(Path.of("demo")), 0);
         browser = new Browser();
     }
 
@@ -288,12 +287,12 @@ class LeverBrowserTest {
     }
 
     @Test
-    void aDesignThatCannotBeReadIsSaidInWordsAndMended(@TempDir Path folder) throws IOException {
-        Path demo = DemoCopy.at(folder.resolve("hut"));
+    void aDesignThatCannotBeReadIsSaidInWordsAndMended() throws IOException {
+        Path demo = DemoCopy.here();
         Path file = demo.resolve("heron/design.yaml");
         String sound = Files.readString(file);
         Files.writeString(file, sound + "\nlevver: 3\n");
-        PageServer other = PageServer.start(new Workbench(demo), 0);
+        PageServer other = PageServer.start(Benches.at(demo), 0);
         try (Browser quiet = new Browser()) {
             Page page = quiet.open(other.address() + "#heron", 1400, 1000);
             page.waitForSelector(".problem");

@@ -8,7 +8,7 @@ import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.BoundingBox;
 import com.microsoft.playwright.options.ReducedMotion;
-import jackwork.app.core.Workbench;
+import jackwork.app.core.Benches;
 import jackwork.design.Design;
 import jackwork.design.DesignReader;
 import jackwork.drawing.Paper;
@@ -42,7 +42,7 @@ class MakeBrowserTest {
 
     @BeforeAll
     static void open() {
-        server = PageServer.start(new Workbench(Path.of("demo")), 0);
+        server = PageServer.start(Benches.at(Path.of("demo")), 0);
         browser = new Browser();
     }
 

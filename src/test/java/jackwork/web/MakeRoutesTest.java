@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import jackwork.DemoCopy;
-import jackwork.app.core.Workbench;
+import jackwork.app.core.Benches;
 import jackwork.design.Design;
 import jackwork.design.DesignReader;
 import jackwork.drawing.Paper;
@@ -47,8 +47,8 @@ class MakeRoutesTest {
 
     @BeforeAll
     static void start() throws IOException {
-        demo = DemoCopy.at(folder.resolve("hut"));
-        server = PageServer.start(new Workbench(demo), 0);
+        demo = DemoCopy.here();
+        server = PageServer.start(Benches.at(demo), 0);
     }
 
     @AfterAll
@@ -343,7 +343,7 @@ class MakeRoutesTest {
         String text = Files.readString(file);
         assertThat(text).contains("bed: [600, 400]");
         Files.writeString(file, text.replace("bed: [600, 400]", "bed: [120, 120]"));
-        PageServer other = PageServer.start(new Workbench(small), 0);
+        PageServer other = PageServer.start(Benches.at(small), 0);
         try {
             HttpResponse<String> answer = HttpClient.newHttpClient()
                     .send(

@@ -3,7 +3,7 @@ package jackwork.web;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import jackwork.DemoCopy;
-import jackwork.app.core.Workbench;
+import jackwork.app.core.Benches;
 import java.io.IOException;
 import java.net.URI;
 import java.net.http.HttpClient;
@@ -21,7 +21,6 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** Another account of the same machine reaches the port, and nothing behind it. */
 @Tag("quick")
@@ -31,16 +30,13 @@ class OnlyWhoOpenedItTest {
     private static final Pattern ROUTE = Pattern.compile("routes\\.(get|post|delete)\\(\\s*\"(/api/[^\"]+)\"");
     private static final HttpClient CLIENT = HttpClient.newHttpClient();
 
-    @TempDir
-    Path folder;
-
     private Path hut;
     private PageServer server;
 
     @BeforeEach
     void start() throws IOException {
-        hut = DemoCopy.with(folder.resolve("hut"), "heron");
-        server = PageServer.start(new Workbench(hut), 0, List::of);
+        hut = DemoCopy.here("heron");
+        server = PageServer.start(Benches.at(hut), 0, List::of);
     }
 
     @AfterEach
@@ -120,7 +116,7 @@ class OnlyWhoOpenedItTest {
         HttpResponse<String> entered = send(URI.create(server.home() + "?key=" + "A".repeat(43)), "GET");
         assertThat(entered.statusCode()).isEqualTo(303);
         assertThat(entered.headers().firstValue("Set-Cookie")).isEmpty();
-        PageServer other = PageServer.start(new Workbench(hut), 0, List::of);
+        PageServer other = PageServer.start(Benches.at(hut), 0, List::of);
         try {
             String pass = new Asking(other.address()).pass().replaceFirst("jackwork-\\d+", "jackwork-" + server.port());
             assertThat(send(server.home().resolve("/api/workshop"), "GET", "Cookie", pass)

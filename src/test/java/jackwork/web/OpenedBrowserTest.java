@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.microsoft.playwright.Page;
 import jackwork.DemoCopy;
-import jackwork.app.core.Workbench;
+import jackwork.app.core.Benches;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -41,8 +41,8 @@ class OpenedBrowserTest {
 
     @BeforeEach
     void start() throws IOException {
-        hut = DemoCopy.with(folder.resolve("hut"), "heron");
-        server = PageServer.start(new Workbench(hut), 0, List::of);
+        hut = DemoCopy.here("heron");
+        server = PageServer.start(Benches.at(hut), 0, List::of);
     }
 
     @AfterEach

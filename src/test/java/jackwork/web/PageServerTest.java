@@ -2,7 +2,7 @@ package jackwork.web;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import jackwork.app.core.Workbench;
+import jackwork.app.core.Benches;
 import java.io.IOException;
 import java.io.InputStream;
 import java.net.Socket;
@@ -25,7 +25,7 @@ class PageServerTest {
 
     @BeforeAll
     static void start() {
-        server = PageServer.start(new Workbench(Path.of("demo")), 0);
+        server = PageServer.start(Benches.at(Path.of("demo")), 0);
     }
 
     @AfterAll

@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import jackwork.DemoCopy;
-import jackwork.app.core.Workbench;
+import jackwork.app.core.Benches;
 import jackwork.app.pay.Pricing;
 import jackwork.price.PriceReport;
 import java.io.IOException;
@@ -16,7 +16,6 @@ import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
-import org.junit.jupiter.api.io.TempDir;
 
 /** Will it pay? of a workshop of its own, on the real server in real Chromium; and what {@link Pricing} answers for the same. */
 abstract class PayOnThePage {
@@ -32,10 +31,10 @@ abstract class PayOnThePage {
     static Pricing pricing;
 
     @BeforeAll
-    static void open(@TempDir Path folder) throws IOException {
-        demo = DemoCopy.at(folder.resolve("hut"));
+    static void open() throws IOException {
+        demo = DemoCopy.here();
         DemoCopy.withCoin(demo.resolve("spoiled/kicker-short"), "EUR-0.20");
-        server = PageServer.start(new Workbench(demo), 0);
+        server = PageServer.start(Benches.at(demo), 0);
         browser = new Browser();
         pricing = Pricing.of(demo.resolve("heron"), 10, line -> {});
     }

@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import jackwork.DemoCopy;
 import jackwork.app.bench.Bench;
-import jackwork.app.core.Workbench;
+import jackwork.app.core.Benches;
 import jackwork.app.pay.Pricing;
 import jackwork.bench.Kinds;
 import jackwork.bench.RevisionName;
@@ -19,7 +19,6 @@ import java.util.Map;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import tools.jackson.databind.JsonNode;
@@ -33,17 +32,14 @@ class PayRoutesTest {
             "{\"version\": \"\", \"laidOut\": 2, \"quantity\": 2, \"shelf\": \"\", \"minutes\": 0,"
                     + " \"supposed\": false, \"numbers\": {}}";
 
-    @TempDir
-    private static Path folder = Path.of("");
-
     private static Path demo = Path.of("");
     private static PageServer server;
     private static Pricing pricing;
 
     @BeforeAll
     static void start() throws Exception {
-        demo = DemoCopy.at(folder.resolve("demo"));
-        server = PageServer.start(new Workbench(demo), 0);
+        demo = DemoCopy.here();
+        server = PageServer.start(Benches.at(demo), 0);
         pricing = Pricing.of(demo.resolve("heron"), 2, line -> {});
     }
 

@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.BoundingBox;
-import jackwork.app.core.Workbench;
+import jackwork.app.core.Benches;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
@@ -24,7 +24,7 @@ class PlayBrowserTest {
 
     @BeforeAll
     static void open() {
-        server = PageServer.start(new Workbench(Path.of("demo")), 0);
+        server = PageServer.start(Benches.at(Path.of("demo")), 0);
         browser = new Browser();
     }
 

@@ -2,7 +2,7 @@ package jackwork.web;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import jackwork.app.core.Workbench;
+import jackwork.app.core.Benches;
 import java.net.http.HttpResponse;
 import java.nio.file.Path;
 import org.junit.jupiter.api.AfterAll;
@@ -21,7 +21,7 @@ class PlayTest {
 
     @BeforeAll
     static void start() {
-        server = PageServer.start(new Workbench(Path.of("demo")), 0);
+        server = PageServer.start(Benches.at(Path.of("demo")), 0);
     }
 
     @AfterAll

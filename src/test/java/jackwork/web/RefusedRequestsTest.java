@@ -3,7 +3,7 @@ package jackwork.web;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import jackwork.DemoCopy;
-import jackwork.app.core.Workbench;
+import jackwork.app.core.Benches;
 import java.io.IOException;
 import java.io.InputStream;
 import java.net.InetAddress;
@@ -20,15 +20,11 @@ import java.util.List;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** Real sockets against the real server: other sites' requests, more than is read, and senders who never finish. */
 class RefusedRequestsTest {
 
     private static final Duration PATIENCE = Duration.ofSeconds(1);
-
-    @TempDir
-    private Path folder;
 
     private Path demo;
     private PageServer server;
@@ -36,8 +32,8 @@ class RefusedRequestsTest {
 
     @BeforeEach
     void start() throws Exception {
-        demo = DemoCopy.at(folder.resolve("hut"));
-        server = PageServer.start(new Workbench(demo), 0, List::of, PATIENCE);
+        demo = DemoCopy.here();
+        server = PageServer.start(Benches.at(demo), 0, List::of, PATIENCE);
         pass = "\r\nCookie: " + new Asking(server.address()).pass();
     }
 

@@ -3,7 +3,7 @@ package jackwork.web;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import jackwork.DemoCopy;
-import jackwork.app.core.Workbench;
+import jackwork.app.core.Benches;
 import java.io.IOException;
 import java.net.http.HttpResponse;
 import java.nio.file.Files;
@@ -17,7 +17,6 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
@@ -27,21 +26,18 @@ class TrueAnswersTest {
     private static final String WIDTH = "box.case.width";
     private static final double[] FACTORS = {0.5, 0.9, 1.1, 2, 0, -1};
 
-    @TempDir
-    Path folder;
-
     private Path hut;
     private PageServer server;
     private Asking asking;
 
     @BeforeEach
     void start() throws IOException {
-        hut = DemoCopy.with(folder.resolve("hut"), "heron", "spoiled/heron-hangs-up");
+        hut = DemoCopy.here("heron", "spoiled/heron-hangs-up");
         serve();
     }
 
     private void serve() {
-        server = PageServer.start(new Workbench(hut), 0);
+        server = PageServer.start(Benches.at(hut), 0);
         asking = new Asking(server.address());
     }
 

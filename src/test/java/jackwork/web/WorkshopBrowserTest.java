@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import jackwork.DemoCopy;
-import jackwork.app.core.Workbench;
+import jackwork.app.core.Benches;
 import jackwork.design.WorkshopReader;
 import jackwork.stock.Basis;
 import java.io.IOException;
@@ -18,16 +18,12 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** The workshop's numbers looked at and changed at the page, against the real file. */
 @Tag("browser")
 class WorkshopBrowserTest {
 
     private static Browser browser;
-
-    @TempDir
-    Path folder;
 
     private Path demo;
     private PageServer server;
@@ -44,8 +40,8 @@ class WorkshopBrowserTest {
 
     @BeforeEach
     void start() throws IOException {
-        demo = DemoCopy.with(folder.resolve("hut"), "heron", "lamplighter");
-        server = PageServer.start(new Workbench(demo), 0);
+        demo = DemoCopy.here("heron", "lamplighter");
+        server = PageServer.start(Benches.at(demo), 0);
     }
 
     @AfterEach

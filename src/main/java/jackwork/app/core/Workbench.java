@@ -30,7 +30,7 @@ public final class Workbench {
     private final Once<State, Shown> shown;
 
     /** @param version of its files */
-    private record State(String id, String version) {}
+    record State(Path workshop, String id, String version) {}
 
     /** @param workshop the folder with {@code workshop.yaml} */
     public Workbench(Path workshop) {
@@ -39,10 +39,15 @@ public final class Workbench {
 
     /** @param longest that anything is computed while somebody waits for it */
     public Workbench(Path workshop, Duration longest) {
+        this(workshop, longest, new Once<>(KEPT, longest));
+    }
+
+    /** @param shown what is known of states, by other workbenches too */
+    Workbench(Path workshop, Duration longest, Once<State, Shown> shown) {
         this.workshop = workshop.toAbsolutePath().normalize();
         this.longest = longest;
         this.sharing = new Sharing(this.workshop);
-        this.shown = new Once<>(KEPT, longest);
+        this.shown = shown;
     }
 
     /** How long anything is computed while somebody waits for it. */
@@ -94,7 +99,7 @@ public final class Workbench {
      */
     public Shown shown(String id, Design design, String version) {
         List<String> sharing = sharing(id, DesignFiles.of(design).figure());
-        return shown.of(new State(id, version), () -> Shown.of(id, version, design, sharing))
+        return shown.of(new State(workshop, id, version), () -> Shown.of(id, version, design, sharing))
                 .sharedWith(sharing);
     }
 

@@ -9,6 +9,7 @@ import jackwork.app.bring.BringPlan.PlannedPart;
 import jackwork.app.bring.BringPlan.PlannedPoint;
 import jackwork.app.bring.BringPlan.PointRole;
 import jackwork.app.core.Attempt;
+import jackwork.app.core.Benches;
 import jackwork.app.core.DesignCheck;
 import jackwork.app.core.Editor;
 import jackwork.app.core.ReportMaker;
@@ -31,7 +32,6 @@ import java.util.Map;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -59,9 +59,6 @@ class BringTest {
               </g>
             </svg>""";
 
-    @TempDir
-    Path folder;
-
     private Path hut;
     private Workbench workbench;
     private Editor editor;
@@ -69,8 +66,8 @@ class BringTest {
 
     @BeforeEach
     void open() throws IOException {
-        hut = DemoCopy.at(folder.resolve("hut"));
-        workbench = new Workbench(hut);
+        hut = DemoCopy.here();
+        workbench = Benches.at(hut);
         editor = new Editor(workbench);
         maker = new BringMaker(workbench.folder());
     }

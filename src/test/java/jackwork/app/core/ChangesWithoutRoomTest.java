@@ -43,14 +43,14 @@ class ChangesWithoutRoomTest {
         DesignReader.read(workshop.resolve("heron"));
     }
 
-    /** A disk with 400 KiB to spare, where this user may make one. */
+    /** A disk with 200 KiB to spare, where this user may make one. */
     @Test
     void aDiskThatIsFull() throws Exception {
         assumeTrue(Child.maySetUpADisk(folder), "no small disk can be made here; aFileThatMayNotGrow stands in for it");
         Path seed = DemoCopy.with(folder.resolve("seed"), "heron");
         Path disk = Files.createDirectory(folder.resolve("disk"));
         Path saved = folder.resolve("saved");
-        String script = "mount -t tmpfs -o size=1800k none '" + disk + "' && cp -r '" + seed + "/.' '" + disk
+        String script = "mount -t tmpfs -o size=1600k none '" + disk + "' && cp -r '" + seed + "/.' '" + disk
                 + "' && \"$@\"; cp -r '" + disk + "' '" + saved + "'";
         List<String> lines = lines(List.of("unshare", "-m", "bash", "-c", script, "small"), disk, 500);
         assertThat(lines.get(lines.size() - 1)).startsWith("! ").containsIgnoringCase("no space");

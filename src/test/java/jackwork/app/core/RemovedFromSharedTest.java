@@ -7,11 +7,13 @@ import jackwork.design.DesignFiles;
 import jackwork.design.DesignReader;
 import jackwork.design.EntryEdit;
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -21,36 +23,49 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** What is taken out of a box that several designs stand on must leave each of them as good as it was. */
 class RemovedFromSharedTest {
 
+    /** One for all: what was worked out of a state is known when it stands there again. */
     @TempDir
-    Path folder;
+    static Path folder;
 
-    private Path workshop;
+    private static Workbench workbench;
+    private static Path workshop;
+    private static Map<Path, String> asItWas;
     private Editor editor;
 
-    @BeforeEach
-    void copy() throws IOException {
+    @BeforeAll
+    static void copy() throws IOException {
         workshop = DemoCopy.with(folder.resolve("w"), "heron", "lamplighter", "windmill");
-        editor = new Editor(new Workbench(workshop));
+        workbench = new Workbench(workshop);
+        asItWas = texts();
     }
 
-    private String verdict(String id) {
-        return DesignCheck.of(DesignReader.read(workshop.resolve(id))).verdict();
+    @BeforeEach
+    void putBack() throws IOException {
+        for (Map.Entry<Path, String> file : asItWas.entrySet()) {
+            Files.writeString(file.getKey(), file.getValue());
+        }
+        editor = new Editor(workbench);
+    }
+
+    private static Map<Path, String> texts() {
+        return DesignFiles.of(DesignReader.read(workshop.resolve("heron"))).texts();
+    }
+
+    private static String verdict(String id) {
+        return workbench.shown(id).check().verdict();
     }
 
     private Optional<String> refusal(String kind, String path, String value) {
         String base =
                 DesignFiles.of(DesignReader.read(workshop.resolve("heron"))).version();
-        Map<Path, String> before =
-                DesignFiles.of(DesignReader.read(workshop.resolve("heron"))).texts();
+        Map<Path, String> before = texts();
         try {
             editor.editJson("heron", """
                     {"base": "%s", "label": "x", "steps": [{"kind": "%s", "path": "%s", "value": "%s"}]}""".formatted(base, kind, path, value));
             return Optional.empty();
         } catch (RuntimeException e) {
             assertThat(Trials.isMakers(e)).as(path + " " + e).isTrue();
-            assertThat(DesignFiles.of(DesignReader.read(workshop.resolve("heron")))
-                            .texts())
-                    .isEqualTo(before);
+            assertThat(texts()).isEqualTo(before);
             return Optional.of(String.valueOf(e.getMessage()));
         }
     }

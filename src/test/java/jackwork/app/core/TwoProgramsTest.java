@@ -17,7 +17,7 @@ import org.junit.jupiter.api.io.TempDir;
 /** Two programs on one workshop: no change is written over, each is a step that can be taken back. */
 class TwoProgramsTest {
 
-    private static final int EACH = 12;
+    private static final int EACH = 8;
 
     @TempDir
     private Path folder;
