@@ -48,12 +48,11 @@ record Coverage(int width, int height, byte[] values) {
         for (int y = 0; y < picture.height(); y++) {
             for (int x = 0; x < picture.width(); x++) {
                 int pixel = picture.pixel(x, y);
-                int value =
-                        switch (by) {
-                            case ALPHA -> pixel >>> 24;
-                            case BACKGROUND -> difference(pixel, background);
-                            case DARKNESS -> 255 - luma(pixel);
-                        };
+                int value = switch (by) {
+                    case ALPHA -> pixel >>> 24;
+                    case BACKGROUND -> difference(pixel, background);
+                    case DARKNESS -> 255 - luma(pixel);
+                };
                 coverage.values[(y + 1) * coverage.width + x + 1] = (byte) value;
             }
         }

@@ -18,20 +18,19 @@ final class SvgLength {
         NumberScanner scanner = new NumberScanner(element, attribute);
         double number = scanner.number();
         String unit = scanner.word();
-        double perUnit =
-                switch (unit) {
-                    case "", "px" -> 1;
-                    case "mm" -> 96 / 25.4;
-                    case "cm" -> 960 / 25.4;
-                    case "Q" -> 24 / 25.4;
-                    case "in" -> 96;
-                    case "pt" -> 96.0 / 72;
-                    case "pc" -> 16;
-                    case "%" -> whole / 100;
-                    default ->
-                        throw element.problem(attribute + " has the unit \"" + unit
-                                + "\"; expected mm, cm, in, pt, pc, px, % or none; give it in mm");
-                };
+        double perUnit = switch (unit) {
+            case "", "px" -> 1;
+            case "mm" -> 96 / 25.4;
+            case "cm" -> 960 / 25.4;
+            case "Q" -> 24 / 25.4;
+            case "in" -> 96;
+            case "pt" -> 96.0 / 72;
+            case "pc" -> 16;
+            case "%" -> whole / 100;
+            default ->
+                throw element.problem(attribute + " has the unit \"" + unit
+                        + "\"; expected mm, cm, in, pt, pc, px, % or none; give it in mm");
+        };
         if (scanner.hasMore()) {
             throw scanner.expected("nothing more");
         }

@@ -206,22 +206,20 @@ class LayoutsTest {
         List<Piece> pieces = new ArrayList<>();
         for (int k = 0; k < count; k++) {
             double size = 15 + 30 * random.nextDouble();
-            Outline outline =
-                    switch (k % 4) {
-                        case 0 ->
-                            Outline.of(List.of(
-                                    new Point(0, 0), new Point(size, 4), new Point(size + 3, 10), new Point(2, 12)));
-                        case 1 -> Outline.disc(new Circle(new Point(5, 5), size / 3), 0.3);
-                        case 2 -> frame(size, 0.7 * size);
-                        default ->
-                            Outline.of(List.of(
-                                    new Point(0, 0),
-                                    new Point(size, 0),
-                                    new Point(size, size / 4),
-                                    new Point(size / 4, size / 4),
-                                    new Point(size / 4, size),
-                                    new Point(0, size)));
-                    };
+            Outline outline = switch (k % 4) {
+                case 0 ->
+                    Outline.of(List.of(new Point(0, 0), new Point(size, 4), new Point(size + 3, 10), new Point(2, 12)));
+                case 1 -> Outline.disc(new Circle(new Point(5, 5), size / 3), 0.3);
+                case 2 -> frame(size, 0.7 * size);
+                default ->
+                    Outline.of(List.of(
+                            new Point(0, 0),
+                            new Point(size, 0),
+                            new Point(size, size / 4),
+                            new Point(size / 4, size / 4),
+                            new Point(size / 4, size),
+                            new Point(0, size)));
+            };
             pieces.add(new Piece("piece " + k, outline, k % 3 == 0 ? FREE : List.of(0.0, 90.0, 180.0, 270.0)));
         }
         return pieces;

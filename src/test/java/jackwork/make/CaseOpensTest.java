@@ -46,15 +46,14 @@ class CaseOpensTest {
         Path box = demo.resolve("boxes/marsh-box/box.yaml");
         String text = Files.readString(box);
         assertThat(text).contains(DOOR, SCREWS);
-        String changed =
-                switch (how) {
-                    case "no door" -> text.replace(DOOR, "");
-                    case "no screws" -> text.replace(SCREWS, "");
-                    case "neither" -> text.replace(DOOR, "").replace(SCREWS, "");
-                    case "low door" -> text.replace("height: 32", "height: 22");
-                    case "nuts alone" -> text.replace(DOOR, "").replace(SCREWS, "  joined: screws\n");
-                    default -> text;
-                };
+        String changed = switch (how) {
+            case "no door" -> text.replace(DOOR, "");
+            case "no screws" -> text.replace(SCREWS, "");
+            case "neither" -> text.replace(DOOR, "").replace(SCREWS, "");
+            case "low door" -> text.replace("height: 32", "height: 22");
+            case "nuts alone" -> text.replace(DOOR, "").replace(SCREWS, "  joined: screws\n");
+            default -> text;
+        };
         Files.writeString(box, changed);
         Design design = DesignReader.read(demo.resolve("heron"));
         List<Finding> findings = CaseOpens.ask(design, Subject.of(design));
