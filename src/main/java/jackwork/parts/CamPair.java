@@ -24,7 +24,7 @@ public record CamPair(
         Point centre,
         CamProfile profile,
         FrictionPair friction)
-        implements Link {
+        implements Rubbing {
 
     @Override
     public List<Integer> bodies() {
@@ -32,14 +32,8 @@ public record CamPair(
     }
 
     @Override
-    public List<FrictionPair> frictions() {
-        return List.of(friction);
-    }
-
-    @Override
-    public Link rubbing(FrictionPair pair, FrictionPair other) {
-        FrictionPair now = Link.changed(friction, pair, other);
-        return new CamPair(name, follower, peg, radius, cam, camPart, centre, profile, now);
+    public Link with(FrictionPair other) {
+        return new CamPair(name, follower, peg, radius, cam, camPart, centre, profile, other);
     }
 
     /** As it is written. */

@@ -25,7 +25,7 @@ public record GearMesh(
         String partB,
         boolean inside,
         FrictionPair friction)
-        implements Link {
+        implements Rubbing {
 
     @Override
     public List<Integer> bodies() {
@@ -33,14 +33,8 @@ public record GearMesh(
     }
 
     @Override
-    public List<FrictionPair> frictions() {
-        return List.of(friction);
-    }
-
-    @Override
-    public Link rubbing(FrictionPair pair, FrictionPair other) {
-        FrictionPair now = Link.changed(friction, pair, other);
-        return new GearMesh(name, a, centreA, gearA, partA, b, centreB, gearB, partB, inside, now);
+    public Link with(FrictionPair other) {
+        return new GearMesh(name, a, centreA, gearA, partA, b, centreB, gearB, partB, inside, other);
     }
 
     /** Gear B is the ring, when one of the two is. */

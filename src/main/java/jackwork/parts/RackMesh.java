@@ -22,7 +22,7 @@ public record RackMesh(
         Point pitchPoint,
         String rackPart,
         FrictionPair friction)
-        implements Link {
+        implements Rubbing {
 
     @Override
     public List<Integer> bodies() {
@@ -30,14 +30,8 @@ public record RackMesh(
     }
 
     @Override
-    public List<FrictionPair> frictions() {
-        return List.of(friction);
-    }
-
-    @Override
-    public Link rubbing(FrictionPair pair, FrictionPair other) {
-        FrictionPair now = Link.changed(friction, pair, other);
-        return new RackMesh(name, a, centre, gear, gearPart, b, pitchPoint, rackPart, now);
+    public Link with(FrictionPair other) {
+        return new RackMesh(name, a, centre, gear, gearPart, b, pitchPoint, rackPart, other);
     }
 
     /** As it is written. */

@@ -24,7 +24,7 @@ public record RatchetPair(
         RatchetWheel shape,
         List<Point> teeth,
         FrictionPair friction)
-        implements Link {
+        implements Rubbing {
 
     @Override
     public List<Integer> bodies() {
@@ -32,14 +32,8 @@ public record RatchetPair(
     }
 
     @Override
-    public List<FrictionPair> frictions() {
-        return List.of(friction);
-    }
-
-    @Override
-    public Link rubbing(FrictionPair pair, FrictionPair other) {
-        FrictionPair now = Link.changed(friction, pair, other);
-        return new RatchetPair(name, pawl, tip, radius, wheel, wheelPart, shape, teeth, now);
+    public Link with(FrictionPair other) {
+        return new RatchetPair(name, pawl, tip, radius, wheel, wheelPart, shape, teeth, other);
     }
 
     /** As it is written. */

@@ -22,7 +22,7 @@ public record TouchPair(
         String partB,
         List<Point> shapeB,
         FrictionPair friction)
-        implements Link {
+        implements Rubbing {
 
     @Override
     public List<Integer> bodies() {
@@ -30,14 +30,8 @@ public record TouchPair(
     }
 
     @Override
-    public List<FrictionPair> frictions() {
-        return List.of(friction);
-    }
-
-    @Override
-    public Link rubbing(FrictionPair pair, FrictionPair other) {
-        FrictionPair now = Link.changed(friction, pair, other);
-        return new TouchPair(name, a, partA, radius, shapeA, b, partB, shapeB, now);
+    public Link with(FrictionPair other) {
+        return new TouchPair(name, a, partA, radius, shapeA, b, partB, shapeB, other);
     }
 
     /** As it is written. */

@@ -4,13 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
-import jackwork.app.core.Benches;
 import java.net.http.HttpResponse;
-import java.nio.file.Path;
 import java.util.Locale;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import tools.jackson.databind.JsonNode;
@@ -19,27 +14,7 @@ import tools.jackson.databind.json.JsonMapper;
 /** What the page says of findings is what the server found: in millimetres, in inches, and between which ends. */
 @Tag("browser")
 @Tag("quick")
-class FindingsBrowserTest {
-
-    private static PageServer server;
-    private static Browser browser;
-
-    @BeforeAll
-    static void open() {
-        server = PageServer.start(Benches.at(Path.of("demo")), 0);
-        browser = new Browser();
-    }
-
-    @AfterEach
-    void nothingComplained() {
-        assertThat(browser.complaints()).isEmpty();
-    }
-
-    @AfterAll
-    static void close() {
-        browser.close();
-        server.stop();
-    }
+class FindingsBrowserTest extends DemoOnThePage {
 
     @Test
     void sentencesAndEndsAreTheServersOwn() throws Exception {

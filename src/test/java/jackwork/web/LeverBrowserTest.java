@@ -23,38 +23,14 @@ import java.net.http.HttpResponse;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** The page as a visitor meets it: real server, real designs, real Chromium. */
 @Tag("browser")
-class LeverBrowserTest {
+class LeverBrowserTest extends DemoOnThePage {
 
     private static final Point BEAK = new Point(150, 222);
-
-    private static PageServer server;
-    private static Browser browser;
-
-    @BeforeAll
-    static void open() {
-        server = PageServer.start(Benches.at(Path.of("demo")), 0);
-        browser = new Browser();
-    }
-
-    /** Whatever a test did, the console stays quiet and every request is answered. */
-    @AfterEach
-    void nothingComplained() {
-        assertThat(browser.complaints()).isEmpty();
-    }
-
-    @AfterAll
-    static void close() {
-        browser.close();
-        server.stop();
-    }
 
     private static Page page(String design) {
         Page page = browser.open(server.address() + "#" + design.replace("/", "%2F"), 1400, 1000);

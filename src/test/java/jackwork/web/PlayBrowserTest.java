@@ -5,39 +5,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.BoundingBox;
-import jackwork.app.core.Benches;
 import java.io.IOException;
-import java.nio.file.Path;
 import java.util.List;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** Coins dropped and pieces watched at the page; and the page for everyone. */
 @Tag("browser")
-class PlayBrowserTest {
-
-    private static PageServer server;
-    private static Browser browser;
-
-    @BeforeAll
-    static void open() {
-        server = PageServer.start(Benches.at(Path.of("demo")), 0);
-        browser = new Browser();
-    }
-
-    @AfterEach
-    void nothingComplained() {
-        assertThat(browser.complaints()).isEmpty();
-    }
-
-    @AfterAll
-    static void close() {
-        browser.close();
-        server.stop();
-    }
+class PlayBrowserTest extends DemoOnThePage {
 
     private static Page page(String design, int width, int height) {
         Page page = browser.open(server.address() + "#" + design.replace("/", "%2F"), width, height);

@@ -1,5 +1,7 @@
 package jackwork.motion.model;
 
+import jackwork.geometry.Point;
+
 /**
  * Holds a peg of body A on an arc of body B: {@code |p_A − c_B| − R = 0}. The arc's ends stop the peg.
  * Coulomb friction along the arc.
@@ -18,7 +20,7 @@ final class ArcSlide extends Joint {
     private final double friction;
 
     /**
-     * @param centreX of the arc in B
+     * @param centre of the arc in B
      * @param middle direction from the centre to the middle of the arc, in B as drawn, rad
      * @param half angle from the middle to either end, rad; π for a whole circle without ends
      */
@@ -26,10 +28,8 @@ final class ArcSlide extends Joint {
             String name,
             int a,
             int b,
-            double pegX,
-            double pegY,
-            double centreX,
-            double centreY,
+            Point peg,
+            Point centre,
             double radius,
             double middle,
             double half,
@@ -37,10 +37,10 @@ final class ArcSlide extends Joint {
         super(name);
         this.a = a;
         this.b = b;
-        this.pegX = pegX;
-        this.pegY = pegY;
-        this.centreX = centreX;
-        this.centreY = centreY;
+        this.pegX = peg.x();
+        this.pegY = peg.y();
+        this.centreX = centre.x();
+        this.centreY = centre.y();
         this.radius = radius;
         this.middle = middle;
         this.half = half;

@@ -1,6 +1,7 @@
 package jackwork.motion.model;
 
 import jackwork.geometry.Curve;
+import jackwork.geometry.Point;
 
 /**
  * A round follower of body A on a smooth closed curve of body B: it only pushes. The gap is the
@@ -22,9 +23,9 @@ public final class CamTouch extends Joint {
     private final double friction;
 
     /**
-     * @param ax centre of the follower in A
+     * @param centre centre of the follower in A
      * @param radius of the follower, mm
-     * @param originX where the curve's own origin lies in B
+     * @param origin where the curve's own origin lies in B
      * @param offset distance of the follower's centre from the curve when it touches: 0 for a pitch
      *     curve, the follower's radius for a profile, mm
      */
@@ -32,22 +33,20 @@ public final class CamTouch extends Joint {
             String name,
             int a,
             int b,
-            double ax,
-            double ay,
+            Point centre,
             double radius,
-            double originX,
-            double originY,
+            Point origin,
             Curve curve,
             double offset,
             double friction) {
         super(name);
         this.a = a;
         this.b = b;
-        this.ax = ax;
-        this.ay = ay;
+        this.ax = centre.x();
+        this.ay = centre.y();
         this.radius = radius;
-        this.originX = originX;
-        this.originY = originY;
+        this.originX = origin.x();
+        this.originY = origin.y();
         this.curve = curve;
         this.offset = offset;
         this.friction = friction;

@@ -1,5 +1,7 @@
 package jackwork.motion.model;
 
+import jackwork.geometry.Point;
+
 /**
  * A straight spring between points of two bodies, {@code F = k (ℓ − ℓ₀)}; an elastic band when it
  * only pulls. k in µN/mm, ℓ in mm.
@@ -17,24 +19,14 @@ public final class CoilSpring extends Spring {
     private final boolean pullsOnly;
 
     /** @param free length at which it bears nothing, mm */
-    CoilSpring(
-            String name,
-            int a,
-            int b,
-            double ax,
-            double ay,
-            double bx,
-            double by,
-            double stiffness,
-            double free,
-            boolean pullsOnly) {
+    CoilSpring(String name, int a, int b, Point onA, Point onB, double stiffness, double free, boolean pullsOnly) {
         super(name);
         this.a = a;
         this.b = b;
-        this.ax = ax;
-        this.ay = ay;
-        this.bx = bx;
-        this.by = by;
+        this.ax = onA.x();
+        this.ay = onA.y();
+        this.bx = onB.x();
+        this.by = onB.y();
         this.stiffness = stiffness;
         this.free = free;
         this.pullsOnly = pullsOnly;

@@ -1,5 +1,7 @@
 package jackwork.motion.model;
 
+import jackwork.geometry.Point;
+
 /**
  * An unstretchable string from a point of one body, through eyelets and round posts, to a point of
  * another: it pulls only, {@code length − path ≥ 0}. Each post has a winding side and is left out of the
@@ -35,14 +37,14 @@ public final class Cord extends Joint {
     private final double length;
 
     /** @param length of the whole string, mm */
-    Cord(String name, int a, double ax, double ay, int b, double bx, double by, Guide[] guides, double length) {
+    Cord(String name, int a, Point onA, int b, Point onB, Guide[] guides, double length) {
         super(name);
         this.a = a;
-        this.ax = ax;
-        this.ay = ay;
+        this.ax = onA.x();
+        this.ay = onA.y();
         this.b = b;
-        this.bx = bx;
-        this.by = by;
+        this.bx = onB.x();
+        this.by = onB.y();
         this.guides = guides.clone();
         this.length = length;
     }

@@ -1,5 +1,7 @@
 package jackwork.motion.model;
 
+import jackwork.geometry.Point;
+
 /** Keeps two points, of body A and body B, at least and at most so far apart, mm. */
 public final class DistanceStop extends Joint {
 
@@ -13,14 +15,14 @@ public final class DistanceStop extends Joint {
     private final double most;
 
     /** @param most infinite for a stop that only keeps them apart */
-    DistanceStop(String name, int a, int b, double ax, double ay, double bx, double by, double least, double most) {
+    DistanceStop(String name, int a, int b, Point onA, Point onB, double least, double most) {
         super(name);
         this.a = a;
         this.b = b;
-        this.ax = ax;
-        this.ay = ay;
-        this.bx = bx;
-        this.by = by;
+        this.ax = onA.x();
+        this.ay = onA.y();
+        this.bx = onB.x();
+        this.by = onB.y();
         this.least = least;
         this.most = most;
     }

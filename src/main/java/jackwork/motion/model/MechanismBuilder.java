@@ -44,7 +44,7 @@ public final class MechanismBuilder {
     public MechanismBuilder pin(String name, int a, int b, Point at, double radius, double friction) {
         Point ofA = local(a, at);
         Point ofB = local(b, at);
-        pins.add(new Pin(name, a, b, ofA.x(), ofA.y(), ofB.x(), ofB.y(), radius, friction));
+        pins.add(new Pin(name, a, b, ofA, ofB, radius, friction));
         return this;
     }
 
@@ -54,8 +54,7 @@ public final class MechanismBuilder {
         Point start = local(b, from);
         double length = from.distance(to);
         Point direction = to.minus(from).times(1 / length);
-        others.add(new Slide(
-                name, a, b, ofA.x(), ofA.y(), start.x(), start.y(), direction.x(), direction.y(), length, friction));
+        others.add(new Slide(name, a, b, ofA, start, direction, length, friction));
         return this;
     }
 
@@ -76,17 +75,7 @@ public final class MechanismBuilder {
         Point ofA = local(a, peg);
         Point ofB = local(b, centre);
         others.add(new ArcSlide(
-                name,
-                a,
-                b,
-                ofA.x(),
-                ofA.y(),
-                ofB.x(),
-                ofB.y(),
-                centre.distance(from),
-                start + span / 2,
-                Math.abs(span) / 2,
-                friction));
+                name, a, b, ofA, ofB, centre.distance(from), start + span / 2, Math.abs(span) / 2, friction));
         return this;
     }
 
@@ -114,10 +103,8 @@ public final class MechanismBuilder {
                 name,
                 a,
                 b,
-                ofA.x(),
-                ofA.y(),
-                ofB.x(),
-                ofB.y(),
+                ofA,
+                ofB,
                 radiusA,
                 radiusB,
                 teethA,
@@ -141,20 +128,7 @@ public final class MechanismBuilder {
         Point toward = pitchPoint.minus(centre).times(1 / radius);
         Point ofA = local(a, centre);
         Point ofB = local(b, pitchPoint);
-        others.add(new Rack(
-                name,
-                a,
-                b,
-                ofA.x(),
-                ofA.y(),
-                ofB.x(),
-                ofB.y(),
-                toward.x(),
-                toward.y(),
-                radius,
-                teeth,
-                pressureAngle,
-                friction));
+        others.add(new Rack(name, a, b, ofA, ofB, toward, radius, teeth, pressureAngle, friction));
         return this;
     }
 
@@ -169,7 +143,7 @@ public final class MechanismBuilder {
             String name, int a, Point follower, double radius, int b, Point origin, Curve pitch, double friction) {
         Point ofA = local(a, follower);
         Point ofB = local(b, origin);
-        others.add(new CamTouch(name, a, b, ofA.x(), ofA.y(), radius, ofB.x(), ofB.y(), pitch, 0, friction));
+        others.add(new CamTouch(name, a, b, ofA, radius, ofB, pitch, 0, friction));
         return this;
     }
 
@@ -188,8 +162,8 @@ public final class MechanismBuilder {
                     return new Cord.Guide(guide.body(), at.x(), at.y(), guide.radius(), guide.side(), guide.friction());
                 })
                 .toArray(Cord.Guide[]::new);
-        Cord measured = new Cord(name, a, ofA.x(), ofA.y(), b, ofB.x(), ofB.y(), over, 0);
-        others.add(new Cord(name, a, ofA.x(), ofA.y(), b, ofB.x(), ofB.y(), over, slack - gapAsDrawn(measured)));
+        Cord measured = new Cord(name, a, ofA, b, ofB, over, 0);
+        others.add(new Cord(name, a, ofA, b, ofB, over, slack - gapAsDrawn(measured)));
         return this;
     }
 
@@ -219,7 +193,7 @@ public final class MechanismBuilder {
     public MechanismBuilder distanceStop(String name, int a, Point onA, int b, Point onB, double least, double most) {
         Point ofA = local(a, onA);
         Point ofB = local(b, onB);
-        others.add(new DistanceStop(name, a, b, ofA.x(), ofA.y(), ofB.x(), ofB.y(), least, most));
+        others.add(new DistanceStop(name, a, b, ofA, ofB, least, most));
         return this;
     }
 
@@ -282,7 +256,7 @@ public final class MechanismBuilder {
             String name, int a, Point onA, int b, Point onB, double stiffness, double free, boolean pullsOnly) {
         Point ofA = local(a, onA);
         Point ofB = local(b, onB);
-        springs.add(new CoilSpring(name, a, b, ofA.x(), ofA.y(), ofB.x(), ofB.y(), stiffness, free, pullsOnly));
+        springs.add(new CoilSpring(name, a, b, ofA, ofB, stiffness, free, pullsOnly));
         return this;
     }
 

@@ -1,5 +1,7 @@
 package jackwork.motion.model;
 
+import jackwork.geometry.Point;
+
 /**
  * Two gears whose teeth mesh, on centres that other joints hold at the right distance. With ψ the
  * direction of the line of centres, from A to B,
@@ -27,7 +29,7 @@ public final class Mesh extends Joint {
     private final double drawn;
 
     /**
-     * @param ax centre of gear A in its body
+     * @param centreA centre of gear A in its body
      * @param radiusA operating pitch radius, mm
      * @param radiusB likewise, negative when A runs inside B
      * @param teethA number of teeth of A
@@ -38,10 +40,8 @@ public final class Mesh extends Joint {
             String name,
             int a,
             int b,
-            double ax,
-            double ay,
-            double bx,
-            double by,
+            Point centreA,
+            Point centreB,
             double radiusA,
             double radiusB,
             int teethA,
@@ -51,10 +51,10 @@ public final class Mesh extends Joint {
         super(name);
         this.a = a;
         this.b = b;
-        this.ax = ax;
-        this.ay = ay;
-        this.bx = bx;
-        this.by = by;
+        this.ax = centreA.x();
+        this.ay = centreA.y();
+        this.bx = centreB.x();
+        this.by = centreB.y();
         this.radiusA = radiusA;
         this.radiusB = radiusB;
         this.pitch = 2 * Math.PI * radiusA / teethA;

@@ -1,5 +1,7 @@
 package jackwork.motion.model;
 
+import jackwork.geometry.Point;
+
 /**
  * Holds point a of body A on point b of body B:
  * {@code x_A + R(θ_A) a − x_B − R(θ_B) b = 0}, two rows. Its friction is a moment of at most
@@ -18,14 +20,14 @@ public final class Pin extends Joint {
     /** Coefficient between rod and hole. */
     final double friction;
 
-    Pin(String name, int a, int b, double ax, double ay, double bx, double by, double radius, double friction) {
+    Pin(String name, int a, int b, Point onA, Point onB, double radius, double friction) {
         super(name);
         this.a = a;
         this.b = b;
-        this.ax = ax;
-        this.ay = ay;
-        this.bx = bx;
-        this.by = by;
+        this.ax = onA.x();
+        this.ay = onA.y();
+        this.bx = onB.x();
+        this.by = onB.y();
         this.radius = radius;
         this.friction = friction;
     }

@@ -1,5 +1,7 @@
 package jackwork.motion.model;
 
+import jackwork.geometry.Point;
+
 /**
  * Gear A rolls on the straight pitch line of rack B: with e from the gear's centre square to the
  * line and t = e turned left by a right angle (both fixed in B),
@@ -20,21 +22,18 @@ public final class Rack extends Joint {
     private final ToothAxes teeth;
 
     /**
-     * @param ax centre of the gear in its body
-     * @param lineX in B, the point of the pitch line that the gear touches as drawn
-     * @param ex in B, unit vector from the gear's centre towards the line as drawn
+     * @param centre centre of the gear in its body
+     * @param line in B, the point of the pitch line that the gear touches as drawn
+     * @param towards in B, unit vector from the gear's centre towards the line as drawn
      * @param radius pitch radius, mm
      */
     Rack(
             String name,
             int a,
             int b,
-            double ax,
-            double ay,
-            double lineX,
-            double lineY,
-            double ex,
-            double ey,
+            Point centre,
+            Point line,
+            Point towards,
             double radius,
             int teeth,
             double pressureAngle,
@@ -42,12 +41,12 @@ public final class Rack extends Joint {
         super(name);
         this.a = a;
         this.b = b;
-        this.ax = ax;
-        this.ay = ay;
-        this.lineX = lineX;
-        this.lineY = lineY;
-        this.ex = ex;
-        this.ey = ey;
+        this.ax = centre.x();
+        this.ay = centre.y();
+        this.lineX = line.x();
+        this.lineY = line.y();
+        this.ex = towards.x();
+        this.ey = towards.y();
         this.radius = radius;
         this.pitch = 2 * Math.PI * radius / teeth;
         this.teeth = new ToothAxes(a, b, pressureAngle, pitch, friction);

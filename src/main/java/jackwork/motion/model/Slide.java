@@ -1,5 +1,7 @@
 package jackwork.motion.model;
 
+import jackwork.geometry.Point;
+
 /**
  * Holds a peg of body A on a straight line of body B: {@code n·(p_A − l_B) = 0}, n turning with B. The
  * line's ends stop the peg when its length is finite. Coulomb friction along the line.
@@ -18,31 +20,20 @@ final class Slide extends Joint {
     private final double friction;
 
     /**
-     * @param lineX first point of the line in B
-     * @param directionX unit vector of the line in B as drawn
+     * @param line first point of the line in B
+     * @param direction unit vector of the line in B as drawn
      * @param length of the line, from its first point, mm
      */
-    Slide(
-            String name,
-            int a,
-            int b,
-            double pegX,
-            double pegY,
-            double lineX,
-            double lineY,
-            double directionX,
-            double directionY,
-            double length,
-            double friction) {
+    Slide(String name, int a, int b, Point peg, Point line, Point direction, double length, double friction) {
         super(name);
         this.a = a;
         this.b = b;
-        this.pegX = pegX;
-        this.pegY = pegY;
-        this.lineX = lineX;
-        this.lineY = lineY;
-        this.directionX = directionX;
-        this.directionY = directionY;
+        this.pegX = peg.x();
+        this.pegY = peg.y();
+        this.lineX = line.x();
+        this.lineY = line.y();
+        this.directionX = direction.x();
+        this.directionY = direction.y();
         this.length = length;
         this.friction = friction;
     }

@@ -1,0 +1,34 @@
+package jackwork.web;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import jackwork.app.core.Benches;
+import java.nio.file.Path;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeAll;
+
+/** The demo itself on the page, for tests that change nothing of it. */
+abstract class DemoOnThePage {
+
+    static PageServer server;
+    static Browser browser;
+
+    @BeforeAll
+    static void open() {
+        server = PageServer.start(Benches.at(Path.of("demo")), 0);
+        browser = new Browser();
+    }
+
+    /** Whatever a test did, the console stays quiet and every request is answered. */
+    @AfterEach
+    void nothingComplained() {
+        assertThat(browser.complaints()).isEmpty();
+    }
+
+    @AfterAll
+    static void close() {
+        browser.close();
+        server.stop();
+    }
+}
