@@ -1,6 +1,5 @@
 package jackwork.web;
 
-import org.eclipse.jetty.http.HttpStatus;
 import jackwork.app.core.Faces;
 import jackwork.app.wire.TooLongException;
 import java.io.IOException;
@@ -10,6 +9,7 @@ import java.time.Duration;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.regex.Pattern;
+import org.eclipse.jetty.http.HttpStatus;
 import org.jspecify.annotations.Nullable;
 
 /**

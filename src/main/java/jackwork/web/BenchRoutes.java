@@ -1,12 +1,12 @@
 package jackwork.web;
 
-import org.eclipse.jetty.http.HttpStatus;
 import jackwork.app.bench.BenchDesk;
 import jackwork.app.bench.PhoneDesk;
 import jackwork.app.wire.BadRequestException;
 import jackwork.bench.BenchException;
 import java.util.Arrays;
 import java.util.List;
+import org.eclipse.jetty.http.HttpStatus;
 
 /** The bench log: seen, added to, taken out; and a phone let in. */
 final class BenchRoutes implements Routes {
@@ -42,10 +42,14 @@ final class BenchRoutes implements Routes {
                 exchange -> Answers.json(
                         exchange,
                         bench.pairJson(
-                                design(exchange), Answers.number(exchange, "before"), Answers.number(exchange, "after"))));
+                                design(exchange),
+                                Answers.number(exchange, "before"),
+                                Answers.number(exchange, "after"))));
         routes.get(
                 "/api/bench/picture",
-                exchange -> exchange.answer("image/svg+xml", bench.pictureSvg(
+                exchange -> exchange.answer(
+                        "image/svg+xml",
+                        bench.pictureSvg(
                                 design(exchange),
                                 Answers.number(exchange, "before"),
                                 Answers.number(exchange, "after"),
@@ -87,9 +91,7 @@ final class BenchRoutes implements Routes {
             requireOrigin(exchange);
             Answers.json(exchange, phone.stopJson());
         });
-        routes.get(
-                "/api/bench/phone-code.svg",
-                exchange -> exchange.answer("image/svg+xml", phone.codeSvg()));
+        routes.get("/api/bench/phone-code.svg", exchange -> exchange.answer("image/svg+xml", phone.codeSvg()));
     }
 
     /** A foreign one was refused before ({@link PageServer}). */

@@ -1,12 +1,12 @@
 package jackwork.web;
 
-import org.eclipse.jetty.http.HttpStatus;
 import jackwork.app.bring.BringException;
 import jackwork.app.bring.Bringing;
 import jackwork.app.core.Editor;
 import jackwork.app.core.Workbench;
 import jackwork.app.wire.BadRequestException;
 import java.nio.charset.StandardCharsets;
+import org.eclipse.jetty.http.HttpStatus;
 
 /** Drawings and pictures brought in, new designs, drawings redrawn. */
 final class BringRoutes implements Routes {
@@ -33,7 +33,9 @@ final class BringRoutes implements Routes {
                 exchange -> Answers.json(
                         exchange,
                         bringing.readJson(
-                                Answers.word(exchange, "file"), body(exchange, Bringing.mostBytes()), scale(exchange))));
+                                Answers.word(exchange, "file"),
+                                body(exchange, Bringing.mostBytes()),
+                                scale(exchange))));
         routes.post("/api/bring/attempt", exchange -> Answers.json(exchange, bringing.attemptJson(text(exchange))));
         routes.post("/api/bring/make", exchange -> Answers.json(exchange, bringing.makeJson(text(exchange))));
         routes.post(
@@ -50,7 +52,8 @@ final class BringRoutes implements Routes {
                 exchange -> Answers.json(exchange, bringing.redrawJson(exchange.parameter("id"), text(exchange))));
         routes.exception(
                 BringException.class,
-                (e, exchange) -> Answers.refuse(exchange, HttpStatus.UNPROCESSABLE_ENTITY_422, e.getMessage(), e.remedy()));
+                (e, exchange) ->
+                        Answers.refuse(exchange, HttpStatus.UNPROCESSABLE_ENTITY_422, e.getMessage(), e.remedy()));
     }
 
     private static double scale(Exchange exchange) {

@@ -1,10 +1,10 @@
 package jackwork.web;
 
-import org.eclipse.jetty.http.HttpStatus;
 import jackwork.app.core.Editor;
 import jackwork.app.core.Workbench;
 import jackwork.app.wire.BadRequestException;
 import jackwork.app.wire.StaleException;
+import org.eclipse.jetty.http.HttpStatus;
 
 /** The workshop's designs: looked at, changed, changes taken back. */
 final class DesignRoutes implements Routes {
@@ -21,9 +21,11 @@ final class DesignRoutes implements Routes {
     public void add(Router routes) {
         routes.get("/api/workshop", exchange -> Answers.json(exchange, workbench.workshopJson()));
         routes.get("/api/designs/<id>", exchange -> Answers.json(exchange, editor.viewJson(exchange.parameter("id"))));
-        routes.get("/api/version/<id>", exchange -> Answers.json(exchange, editor.versionJson(exchange.parameter("id"))));
         routes.get(
-                "/api/standing/<id>", exchange -> Answers.json(exchange, editor.standingJson(exchange.parameter("id"))));
+                "/api/version/<id>", exchange -> Answers.json(exchange, editor.versionJson(exchange.parameter("id"))));
+        routes.get(
+                "/api/standing/<id>",
+                exchange -> Answers.json(exchange, editor.standingJson(exchange.parameter("id"))));
         routes.post(
                 "/api/edit/<id>",
                 exchange -> Answers.json(exchange, editor.editJson(exchange.parameter("id"), exchange.body())));
@@ -38,7 +40,8 @@ final class DesignRoutes implements Routes {
                 exchange -> Answers.json(exchange, editor.glimpseJson(exchange.parameter("id"), exchange.body())));
         routes.get(
                 "/api/picture/<id>",
-                exchange -> exchange.answer("image/png", editor.picture(exchange.parameter("id"), Answers.word(exchange, "part"))));
+                exchange -> exchange.answer(
+                        "image/png", editor.picture(exchange.parameter("id"), Answers.word(exchange, "part"))));
         routes.exception(
                 BadRequestException.class,
                 (e, exchange) -> Answers.refuse(
@@ -46,6 +49,9 @@ final class DesignRoutes implements Routes {
         routes.exception(
                 StaleException.class,
                 (e, exchange) -> Answers.refuse(
-                        exchange, HttpStatus.CONFLICT_409, e.getMessage(), "Look at what they are now, then decide again."));
+                        exchange,
+                        HttpStatus.CONFLICT_409,
+                        e.getMessage(),
+                        "Look at what they are now, then decide again."));
     }
 }

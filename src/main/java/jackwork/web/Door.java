@@ -1,10 +1,10 @@
 package jackwork.web;
 
-import org.eclipse.jetty.http.HttpStatus;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.SecureRandom;
 import java.util.Base64;
+import org.eclipse.jetty.http.HttpStatus;
 import org.jspecify.annotations.Nullable;
 
 /**

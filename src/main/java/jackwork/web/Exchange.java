@@ -59,16 +59,19 @@ final class Exchange {
     }
 
     /** The first of that name; letters' case does not matter. */
-    @Nullable String header(String name) {
+    @Nullable
+    String header(String name) {
         return request.getHeaders().get(name);
     }
 
     /** The first of that name. */
-    @Nullable String query(String name) {
+    @Nullable
+    String query(String name) {
         return Request.extractQueryParameters(request).getValue(name);
     }
 
-    @Nullable String cookie(String name) {
+    @Nullable
+    String cookie(String name) {
         for (HttpCookie cookie : Request.getCookies(request)) {
             if (cookie.getName().equals(name)) {
                 return cookie.getValue();
@@ -91,7 +94,8 @@ final class Exchange {
     }
 
     /** Whatever was kept with the request under a name. */
-    @Nullable Object attribute(String name) {
+    @Nullable
+    Object attribute(String name) {
         return request.getAttribute(name);
     }
 

@@ -1,6 +1,5 @@
 package jackwork.web;
 
-import org.eclipse.jetty.http.HttpStatus;
 import jackwork.app.wire.SavedException;
 import jackwork.app.wire.TooLongException;
 import java.io.IOException;
@@ -8,6 +7,7 @@ import java.io.UncheckedIOException;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.TimeoutException;
 import org.eclipse.jetty.http.HttpException;
+import org.eclipse.jetty.http.HttpStatus;
 import org.eclipse.jetty.io.EofException;
 
 /**

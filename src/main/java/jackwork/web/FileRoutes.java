@@ -1,12 +1,12 @@
 package jackwork.web;
 
-import org.eclipse.jetty.http.HttpStatus;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.eclipse.jetty.http.HttpStatus;
 
 /** The page itself: nothing but the program's own resources, and of those only names as plain as these. */
 final class FileRoutes implements Routes {

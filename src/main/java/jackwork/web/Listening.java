@@ -60,7 +60,8 @@ final class Listening {
 
     private static HttpConfiguration configuration() {
         HttpConfiguration configuration = new HttpConfiguration();
-        // A design's folder and name have a slash between them, which some programs send as %2F. No path leads to a file.
+        // A design's folder and name have a slash between them, which some programs send as %2F. No path leads to a
+        // file.
         configuration.setUriCompliance(UriCompliance.LEGACY);
         configuration.setSendServerVersion(false);
         return configuration;

@@ -1,6 +1,5 @@
 package jackwork.web;
 
-import org.eclipse.jetty.http.HttpStatus;
 import jackwork.app.core.Jobs;
 import jackwork.app.core.Workbench;
 import jackwork.app.make.Making;
@@ -8,6 +7,7 @@ import jackwork.app.make.PackShelf;
 import jackwork.make.MakeException;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import org.eclipse.jetty.http.HttpStatus;
 
 /** What is made of a design: shown sheet by sheet and page by page, laid out anew, packed and fetched. */
 final class MakeRoutes implements Routes {
@@ -21,12 +21,17 @@ final class MakeRoutes implements Routes {
     @Override
     public void add(Router routes) {
         routes.get("/api/make/<id>", exchange -> Answers.json(exchange, making.viewJson(id(exchange), of(exchange))));
-        routes.get("/api/sheets/<id>", exchange -> Answers.json(exchange, making.sheetsJson(id(exchange), of(exchange))));
-        routes.get("/api/solids/<id>", exchange -> Answers.json(exchange, making.solidsJson(id(exchange), of(exchange))));
-        routes.get("/api/papers/<id>", exchange -> Answers.json(exchange, making.papersJson(id(exchange), of(exchange))));
+        routes.get(
+                "/api/sheets/<id>", exchange -> Answers.json(exchange, making.sheetsJson(id(exchange), of(exchange))));
+        routes.get(
+                "/api/solids/<id>", exchange -> Answers.json(exchange, making.solidsJson(id(exchange), of(exchange))));
+        routes.get(
+                "/api/papers/<id>", exchange -> Answers.json(exchange, making.papersJson(id(exchange), of(exchange))));
         routes.get(
                 "/api/paper/<id>",
-                exchange -> exchange.answer("image/png", making.pagePng(
+                exchange -> exchange.answer(
+                        "image/png",
+                        making.pagePng(
                                 id(exchange),
                                 of(exchange),
                                 Answers.word(exchange, "kind"),
@@ -34,9 +39,12 @@ final class MakeRoutes implements Routes {
                                 Answers.number(exchange, "width"))));
         routes.get(
                 "/api/glue-step/<id>",
-                exchange -> exchange.answer("image/svg+xml", making.stepSvg(id(exchange), of(exchange), Answers.number(exchange, "number"))));
+                exchange -> exchange.answer(
+                        "image/svg+xml",
+                        making.stepSvg(id(exchange), of(exchange), Answers.number(exchange, "number"))));
         routes.post("/api/lay/<id>", exchange -> Answers.json(exchange, making.layJson(id(exchange), exchange.body())));
-        routes.post("/api/pack/<id>", exchange -> Answers.json(exchange, making.packJson(id(exchange), exchange.body())));
+        routes.post(
+                "/api/pack/<id>", exchange -> Answers.json(exchange, making.packJson(id(exchange), exchange.body())));
         routes.get("/api/packs/{number}", this::fetch);
         routes.exception(
                 MakeException.class,

@@ -1,7 +1,5 @@
 package jackwork.web;
 
-import org.eclipse.jetty.http.HttpMethod;
-import org.eclipse.jetty.http.HttpStatus;
 import jackwork.app.bench.BenchDesk;
 import jackwork.app.bench.HouseNetwork;
 import jackwork.app.bench.PhoneDesk;
@@ -22,6 +20,8 @@ import java.time.Duration;
 import java.util.List;
 import java.util.Set;
 import java.util.function.Supplier;
+import org.eclipse.jetty.http.HttpMethod;
+import org.eclipse.jetty.http.HttpStatus;
 
 /**
  * Serves the page and its data on 127.0.0.1 alone, to whoever opened it; other accounts of this machine, other hosts' names

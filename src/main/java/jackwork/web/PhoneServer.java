@@ -1,6 +1,5 @@
 package jackwork.web;
 
-import org.eclipse.jetty.http.HttpStatus;
 import jackwork.app.bench.PhoneHost;
 import jackwork.app.bench.PhoneLog;
 import jackwork.bench.BenchException;
@@ -14,6 +13,7 @@ import java.time.Clock;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.eclipse.jetty.http.HttpStatus;
 
 /**
  * Lets a phone log, from one address of this machine and nothing else: no design, no file, no other page is reached here.
@@ -105,7 +105,8 @@ public final class PhoneServer {
     private boolean guard(Exchange exchange) {
         String own = host + ":" + exchange.port();
         String origin = exchange.header("Origin");
-        exchange.setHeader("Content-Security-Policy",
+        exchange.setHeader(
+                "Content-Security-Policy",
                 "default-src 'none'; script-src 'self'; style-src 'self'; connect-src 'self'; img-src data:;"
                         + " frame-ancestors 'none'; base-uri 'none'; form-action 'none'");
         exchange.setHeader("X-Content-Type-Options", "nosniff");
@@ -114,7 +115,8 @@ public final class PhoneServer {
         boolean posts = exchange.method().equals("POST");
         boolean foreign = origin == null ? posts : !origin.equals("http://" + own);
         if (!own.equals(exchange.header("Host")) || foreign) {
-            Answers.refuse(exchange,
+            Answers.refuse(
+                    exchange,
                     HttpStatus.FORBIDDEN_403,
                     "this page answers only to itself",
                     "Use the link that Jackwork printed.");
@@ -126,13 +128,15 @@ public final class PhoneServer {
     private void enter(Exchange exchange) throws IOException {
         Optional<String> session = sessions.enter(PhoneLog.token(exchange.body()));
         if (session.isEmpty()) {
-            Answers.refuse(exchange,
+            Answers.refuse(
+                    exchange,
                     HttpStatus.UNAUTHORIZED_401,
                     "this link has been used, or is too old",
                     "Ask for another at the bench.");
             return;
         }
-        exchange.setHeader("Set-Cookie", COOKIE + "=" + session.get() + "; Path=/; HttpOnly; SameSite=Strict; Max-Age=43200");
+        exchange.setHeader(
+                "Set-Cookie", COOKIE + "=" + session.get() + "; Path=/; HttpOnly; SameSite=Strict; Max-Age=43200");
         Answers.json(exchange, "{}");
     }
 
@@ -144,7 +148,8 @@ public final class PhoneServer {
         if (sessions.holds(exchange.cookie(COOKIE))) {
             Answers.json(exchange, answer.body());
         } else {
-            Answers.refuse(exchange, HttpStatus.UNAUTHORIZED_401, "this phone is not let in", "Ask for a link at the bench.");
+            Answers.refuse(
+                    exchange, HttpStatus.UNAUTHORIZED_401, "this phone is not let in", "Ask for a link at the bench.");
         }
     }
 
@@ -158,5 +163,4 @@ public final class PhoneServer {
             throw new UncheckedIOException(e);
         }
     }
-
 }

@@ -38,17 +38,22 @@ final class PlayRoutes implements Routes {
                                 Answers.number(exchange, "number"))));
         routes.get(
                 "/api/across/<id>",
-                exchange -> exchange.answer("image/svg+xml", player.acrossSvg(
+                exchange -> exchange.answer(
+                        "image/svg+xml",
+                        player.acrossSvg(
                                 id(exchange),
                                 Answers.number(exchange, "builds"),
                                 Answers.number(exchange, "seed"),
                                 Answers.number(exchange, "number"))));
         routes.get(
                 "/api/remedy/<id>",
-                exchange -> Answers.json(exchange, remedies.remedyJson(id(exchange), Answers.word(exchange, "finding"))));
+                exchange ->
+                        Answers.json(exchange, remedies.remedyJson(id(exchange), Answers.word(exchange, "finding"))));
         routes.post(
-                "/api/pieces/<id>", exchange -> Answers.json(exchange, trying.piecesJson(id(exchange), exchange.body())));
-        routes.post("/api/tune/<id>", exchange -> Answers.json(exchange, trying.tuneJson(id(exchange), exchange.body())));
+                "/api/pieces/<id>",
+                exchange -> Answers.json(exchange, trying.piecesJson(id(exchange), exchange.body())));
+        routes.post(
+                "/api/tune/<id>", exchange -> Answers.json(exchange, trying.tuneJson(id(exchange), exchange.body())));
         routes.get(
                 "/api/jobs/{number}",
                 exchange -> Answers.json(exchange, jobs.viewJson(Answers.whole(exchange.parameter("number")))));

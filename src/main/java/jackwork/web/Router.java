@@ -129,8 +129,7 @@ final class Router extends Handler.Abstract {
 
     private @Nullable Route route(String method, Exchange exchange) {
         for (Route route : routes) {
-            Map<String, String> parameters =
-                    route.method.equals(method) ? route.template.match(exchange.path()) : null;
+            Map<String, String> parameters = route.method.equals(method) ? route.template.match(exchange.path()) : null;
             if (parameters != null) {
                 exchange.setParameters(parameters);
                 return route;

@@ -25,27 +25,41 @@ record Template(String fixed, String name, boolean deep) {
                 ? new Template(text.substring(0, begin), last.substring(1, last.length() - 1), deep)
                 : new Template(text, "", false);
         if ((template.fixed + template.name).matches(".*[{}<>].*")) {
-            throw new IllegalArgumentException("read the template " + text
-                    + ", expected at most one name, as in /api/jobs/{number} or /api/designs/<id>, and that at the end");
+            throw new IllegalArgumentException(
+                    "read the template " + text
+                            + ", expected at most one name, as in /api/jobs/{number} or /api/designs/<id>, and that at the end");
         }
         return template;
     }
 
     /** What a path has in the name's place, decoded; null for a path that is another. */
-    @Nullable Map<String, String> match(String path) {
-        String shortened = path.length() > 1 && path.endsWith("/") ? path.substring(0, path.length() - 1) : path;
+    @Nullable
+    Map<String, String> match(String path) {
+        boolean slash = path.length() > "//".length() && path.endsWith("/");
+        String asked = slash ? path.substring(0, path.length() - 1) : path;
         if (name.isEmpty()) {
-            return path.equals(fixed) || shortened.equals(fixed) ? Map.of() : null;
+            return asked.equals(fixed) ? Map.of() : null;
         }
-        if (!shortened.startsWith(fixed) || shortened.length() == fixed.length()) {
+        if (!asked.startsWith(fixed) || asked.length() == fixed.length()) {
             return null;
         }
-        String value = shortened.substring(fixed.length());
-        return deep || value.indexOf('/') < 0 ? Map.of(name, decoded(value)) : null;
+        String value = decoded(asked.substring(fixed.length()));
+        return value != null ? Map.of(name, value) : null;
     }
 
-    /** A plus sign is one: only in a query does it mean a space. */
-    private static String decoded(String value) {
-        return value.indexOf('%') < 0 ? value : URLDecoder.decode(value.replace("+", "%2B"), StandardCharsets.UTF_8);
+    /** A plus sign is one: only in a query does it mean a space. Null for what no name can be. */
+    private @Nullable String decoded(String value) {
+        if (!deep && value.indexOf('/') >= 0) {
+            return null;
+        }
+        if (value.indexOf('%') < 0) {
+            return value;
+        }
+        try {
+            return URLDecoder.decode(value.replace("+", "%2B"), StandardCharsets.UTF_8);
+        } catch (IllegalArgumentException e) {
+            // The percent sign of something else, such as %u0041.
+            return null;
+        }
     }
 }
