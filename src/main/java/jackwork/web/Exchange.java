@@ -173,19 +173,30 @@ final class Exchange {
         }
     }
 
+    /** Sends the answer, and then lets come what is left of a body that nobody wanted. */
     void send(Callback sent) {
         response.setStatus(status);
-        // What is left of a body that nobody wanted would be taken for the next request's head.
-        if (!request.consumeAvailable()) {
+        Callback ended = sent;
+        if (isRestAwaited()) {
+            ended = Callback.from(() -> Content.Source.consumeAll(request, sent), sent::failed);
+        } else if (!request.consumeAvailable()) {
             setHeader(HttpHeader.CONNECTION.asString(), "close");
         }
         InputStream read = stream;
         if (read == null) {
             // No thread waits until a slow reader has it.
-            response.write(true, ByteBuffer.wrap(answer), sent);
+            response.write(true, ByteBuffer.wrap(answer), ended);
         } else {
-            copy(read, sent);
+            copy(read, ended);
         }
+    }
+
+    /**
+     * To hang up on somebody who still sends takes the answer away that is on its way. A large rest is not worth that, and
+     * whoever asked for leave to send is not to be given it now.
+     */
+    private boolean isRestAwaited() {
+        return length() > 0 && length() <= mostBytes && header(HttpHeader.EXPECT.asString()) == null;
     }
 
     /** What breaks off is not ended: else whoever fetches it would take a half for the whole. */

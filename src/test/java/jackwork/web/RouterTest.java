@@ -7,10 +7,12 @@ import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.SequenceInputStream;
+import java.net.Socket;
 import java.net.URI;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.FileSystemException;
 import java.util.ArrayList;
@@ -117,6 +119,22 @@ class RouterTest {
         assertThat(send(fits).body()).isEqualTo("0123456789");
         HttpRequest.Builder more = to("/told/body").POST(HttpRequest.BodyPublishers.ofString("0123456789a"));
         assertThat(send(more).statusCode()).isEqualTo(500);
+    }
+
+    /** Hanging up on a sender takes away what was sent to it and is not read yet. */
+    @Test
+    void whoSendsWhatNobodyWantsIsAnsweredAllTheSame() throws Exception {
+        byte[] answer = new byte[300_000];
+        routes.get("/whole", exchange -> exchange.answer("text/plain", answer));
+        try (Socket socket = new Socket("127.0.0.1", listening.port())) {
+            socket.setSoTimeout(20_000);
+            for (int i = 0; i < 3; i++) {
+                String head = "GET /whole HTTP/1.1\r\nHost: x\r\nContent-Length: 2\r\n\r\n";
+                socket.getOutputStream().write(head.getBytes(StandardCharsets.ISO_8859_1));
+                assertThat(socket.getInputStream().readNBytes(answer.length)).hasSize(answer.length);
+                socket.getOutputStream().write("{}".getBytes(StandardCharsets.ISO_8859_1));
+            }
+        }
     }
 
     /** A pack is fetched as it is read: whoever gets half of one must not take it for the whole. */
