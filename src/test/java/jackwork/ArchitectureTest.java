@@ -146,7 +146,7 @@ class ArchitectureTest {
                 "drawing",
                 "picocli",
                 "cli",
-                "io.javalin",
+                "org.eclipse.jetty",
                 "web",
                 "org.locationtech.jts",
                 "geometry",

@@ -1,7 +1,5 @@
 package jackwork.web;
 
-import io.javalin.http.Context;
-import io.javalin.http.HttpStatus;
 import jackwork.app.core.Faces;
 import jackwork.app.wire.TooLongException;
 import java.io.IOException;
@@ -11,7 +9,7 @@ import java.time.Duration;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.regex.Pattern;
-import org.eclipse.jetty.ee10.servlet.ServletContextRequest;
+import org.eclipse.jetty.http.HttpStatus;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -89,45 +87,43 @@ final class Askers implements AutoCloseable {
         }
     }
 
-    void come(Context context) {
+    void come(Exchange exchange) {
         faces.come();
-        boolean reads = context.req().getMethod().equals("GET");
-        Asker asker = new Asker(reads ? channel(context) : null);
-        context.attribute(ASKER, asker);
-        if (reads || ASKING.matcher(context.path()).matches()) {
+        boolean reads = exchange.method().equals("GET");
+        Asker asker = new Asker(reads ? channel(exchange) : null);
+        exchange.setAttribute(ASKER, asker);
+        if (reads || ASKING.matcher(exchange.path()).matches()) {
             all.add(asker);
         }
     }
 
-    void leave(Context context) {
-        Asker asker = context.attribute(ASKER);
-        if (asker == null) {
+    void leave(Exchange exchange) {
+        if (!(exchange.attribute(ASKER) instanceof Asker asker)) {
             return;
         }
         faces.leave();
         all.remove(asker);
         asker.answered();
         if (asker.mustClose) {
-            context.header("Connection", "close");
+            exchange.setHeader("Connection", "close");
         }
-        if (asker.dropped == Dropped.TOO_LONG && context.status().getCode() >= 400) {
-            refuse(context, new TooLongException(longest));
+        if (asker.dropped == Dropped.TOO_LONG && exchange.status() >= 400) {
+            refuse(exchange, new TooLongException(longest));
         }
     }
 
-    static void refuse(Context context, TooLongException e) {
+    static void refuse(Exchange exchange, TooLongException e) {
         Answers.refuse(
-                context,
-                HttpStatus.SERVICE_UNAVAILABLE,
+                exchange,
+                HttpStatus.SERVICE_UNAVAILABLE_503,
                 e.getMessage(),
                 "Nothing was changed. Is the machine busy with other things? Then try again. Outlines of very many points"
                         + " take long as well.");
     }
 
     /** Whether what went wrong is only that it was dropped. */
-    static boolean isDropped(Context context) {
-        Asker asker = context.attribute(ASKER);
-        return asker != null && asker.dropped != null;
+    static boolean isDropped(Exchange exchange) {
+        return exchange.attribute(ASKER) instanceof Asker asker && asker.dropped != null;
     }
 
     private void look(Asker asker) {
@@ -164,13 +160,9 @@ final class Askers implements AutoCloseable {
     }
 
     /** The connection of a request that has no body, not to be read by anyone else meanwhile. */
-    private static @Nullable SocketChannel channel(Context context) {
-        boolean body = context.req().getContentLengthLong() > 0 || context.header("Transfer-Encoding") != null;
-        Object transport = ServletContextRequest.getServletContextRequest(context.req())
-                .getConnectionMetaData()
-                .getConnection()
-                .getEndPoint()
-                .getTransport();
+    private static @Nullable SocketChannel channel(Exchange exchange) {
+        boolean body = exchange.length() > 0 || exchange.header("Transfer-Encoding") != null;
+        Object transport = exchange.endPoint().getTransport();
         return !body && transport instanceof SocketChannel channel && !channel.isBlocking() ? channel : null;
     }
 

@@ -1,14 +1,12 @@
 package jackwork.web;
 
-import io.javalin.config.RoutesConfig;
-import io.javalin.http.Context;
-import io.javalin.http.HttpStatus;
 import jackwork.app.bench.BenchDesk;
 import jackwork.app.bench.PhoneDesk;
 import jackwork.app.wire.BadRequestException;
 import jackwork.bench.BenchException;
 import java.util.Arrays;
 import java.util.List;
+import org.eclipse.jetty.http.HttpStatus;
 
 /** The bench log: seen, added to, taken out; and a phone let in. */
 final class BenchRoutes implements Routes {
@@ -24,86 +22,89 @@ final class BenchRoutes implements Routes {
     }
 
     @Override
-    public void add(RoutesConfig routes) {
+    public void add(Router routes) {
         routes.get(
                 "/api/bench",
-                context -> Answers.json(
-                        context,
-                        bench.viewJson(design(context), share(context, "rate"), share(context, "confidence"))));
-        routes.get("/api/bench/pulse", context -> Answers.json(context, bench.pulseJson()));
-        routes.post("/api/bench/freeze", context -> Answers.json(context, bench.freezeJson(context.body())));
-        routes.post("/api/bench/log", context -> Answers.json(context, bench.logJson(context.body())));
-        routes.post("/api/bench/measured", context -> Answers.json(context, bench.measuredJson(context.body())));
-        routes.get("/api/bench/use", context -> Answers.json(context, bench.useJson(wanted(context))));
+                exchange -> Answers.json(
+                        exchange,
+                        bench.viewJson(design(exchange), share(exchange, "rate"), share(exchange, "confidence"))));
+        routes.get("/api/bench/pulse", exchange -> Answers.json(exchange, bench.pulseJson()));
+        routes.post("/api/bench/freeze", exchange -> Answers.json(exchange, bench.freezeJson(exchange.body())));
+        routes.post("/api/bench/log", exchange -> Answers.json(exchange, bench.logJson(exchange.body())));
+        routes.post("/api/bench/measured", exchange -> Answers.json(exchange, bench.measuredJson(exchange.body())));
+        routes.get("/api/bench/use", exchange -> Answers.json(exchange, bench.useJson(wanted(exchange))));
         routes.get(
                 "/api/bench/effect",
-                context -> Answers.json(context, bench.effectJson(wanted(context), design(context))));
-        routes.post("/api/bench/use", context -> Answers.json(context, bench.applyJson(context.body())));
+                exchange -> Answers.json(exchange, bench.effectJson(wanted(exchange), design(exchange))));
+        routes.post("/api/bench/use", exchange -> Answers.json(exchange, bench.applyJson(exchange.body())));
         routes.get(
                 "/api/bench/pair",
-                context -> Answers.json(
-                        context,
+                exchange -> Answers.json(
+                        exchange,
                         bench.pairJson(
-                                design(context), Answers.number(context, "before"), Answers.number(context, "after"))));
+                                design(exchange),
+                                Answers.number(exchange, "before"),
+                                Answers.number(exchange, "after"))));
         routes.get(
                 "/api/bench/picture",
-                context -> context.contentType("image/svg+xml")
-                        .result(bench.pictureSvg(
-                                design(context),
-                                Answers.number(context, "before"),
-                                Answers.number(context, "after"),
-                                Answers.word(context, "of").equals("before"))));
-        routes.get("/api/bench/times", context -> Answers.json(context, bench.usualTimesJson(design(context))));
-        routes.post("/api/bench/predict", context -> Answers.json(context, bench.predictJson(context.body())));
-        routes.get("/api/bench/csv/{kind}", context -> {
-            String kind = context.pathParam("kind");
+                exchange -> exchange.answer(
+                        "image/svg+xml",
+                        bench.pictureSvg(
+                                design(exchange),
+                                Answers.number(exchange, "before"),
+                                Answers.number(exchange, "after"),
+                                Answers.word(exchange, "of").equals("before"))));
+        routes.get("/api/bench/times", exchange -> Answers.json(exchange, bench.usualTimesJson(design(exchange))));
+        routes.post("/api/bench/predict", exchange -> Answers.json(exchange, bench.predictJson(exchange.body())));
+        routes.get("/api/bench/csv/{kind}", exchange -> {
+            String kind = exchange.parameter("kind");
             String csv = bench.csv(kind);
-            Answers.download(context, "text/csv; charset=utf-8", kind + ".csv").result(csv);
+            Answers.toBeSaved(exchange, kind + ".csv");
+            exchange.answer("text/csv; charset=utf-8", csv);
         });
-        routes.post("/api/bench/csv", context -> {
+        routes.post("/api/bench/csv", exchange -> {
             byte[] bytes = Answers.body(
-                    context,
+                    exchange,
                     MOST_CSV_BYTES,
                     () -> new BenchException("the file has more than " + (MOST_CSV_BYTES >> 20)
                             + " MiB; bring it in parts, or with: jackwork bench import"));
-            Answers.json(context, bench.importJson(Answers.word(context, "file"), bytes));
+            Answers.json(exchange, bench.importJson(Answers.word(exchange, "file"), bytes));
         });
-        routes.get("/api/bench/files", context -> {
-            int revision = Answers.number(context, "revision");
-            byte[] zip = bench.filesZip(design(context), revision);
-            String name = design(context) + "-revision-" + revision + ".zip";
-            Answers.download(context, "application/zip", name).result(zip);
+        routes.get("/api/bench/files", exchange -> {
+            int revision = Answers.number(exchange, "revision");
+            byte[] zip = bench.filesZip(design(exchange), revision);
+            String name = design(exchange) + "-revision-" + revision + ".zip";
+            Answers.toBeSaved(exchange, name);
+            exchange.answer("application/zip", zip);
         });
         addPhone(routes);
         routes.exception(BenchException.class, BenchRoutes::refused);
     }
 
     /** Only the page may let a phone in: what names no page of ours as its origin may not. */
-    private void addPhone(RoutesConfig routes) {
-        routes.post("/api/bench/phone", context -> {
-            requireOrigin(context);
-            Answers.json(context, phone.letInJson(context.body()));
+    private void addPhone(Router routes) {
+        routes.post("/api/bench/phone", exchange -> {
+            requireOrigin(exchange);
+            Answers.json(exchange, phone.letInJson(exchange.body()));
         });
-        routes.delete("/api/bench/phone", context -> {
-            requireOrigin(context);
-            Answers.json(context, phone.stopJson());
+        routes.delete("/api/bench/phone", exchange -> {
+            requireOrigin(exchange);
+            Answers.json(exchange, phone.stopJson());
         });
-        routes.get(
-                "/api/bench/phone-code.svg",
-                context -> context.contentType("image/svg+xml").result(phone.codeSvg()));
+        routes.get("/api/bench/phone-code.svg", exchange -> exchange.answer("image/svg+xml", phone.codeSvg()));
     }
 
     /** A foreign one was refused before ({@link PageServer}). */
-    private static void requireOrigin(Context context) {
-        if (context.header("Origin") == null) {
+    private static void requireOrigin(Exchange exchange) {
+        if (exchange.header("Origin") == null) {
             throw new BadRequestException("a phone is let in and turned out from the page alone");
         }
     }
 
-    private static void refused(BenchException e, Context context) {
+    private static void refused(BenchException e, Exchange exchange) {
         Answers.refuse(
-                context,
-                e.unreached() ? HttpStatus.SERVICE_UNAVAILABLE : HttpStatus.UNPROCESSABLE_CONTENT,
+                exchange,
+                e.unreached() ? HttpStatus.SERVICE_UNAVAILABLE_503 : HttpStatus.UNPROCESSABLE_ENTITY_422,
                 e.getMessage(),
                 "Nothing was changed.");
     }
@@ -113,22 +114,22 @@ final class BenchRoutes implements Routes {
         phone.close();
     }
 
-    private static String design(Context context) {
-        return Answers.word(context, "design");
+    private static String design(Exchange exchange) {
+        return Answers.word(exchange, "design");
     }
 
-    private static List<String> wanted(Context context) {
-        return Arrays.stream(Answers.word(context, "what").split(" "))
+    private static List<String> wanted(Exchange exchange) {
+        return Arrays.stream(Answers.word(exchange, "what").split(" "))
                 .filter(name -> !name.isEmpty())
                 .toList();
     }
 
-    private static double share(Context context, String name) {
+    private static double share(Exchange exchange, String name) {
         try {
-            return Double.parseDouble(Answers.word(context, name));
+            return Double.parseDouble(Answers.word(exchange, name));
         } catch (NumberFormatException e) {
             throw new BadRequestException(
-                    "read \"" + Answers.word(context, name) + "\" for the " + name + ", expected a share, as in 0.99");
+                    "read \"" + Answers.word(exchange, name) + "\" for the " + name + ", expected a share, as in 0.99");
         }
     }
 }

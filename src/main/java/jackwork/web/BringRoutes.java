@@ -1,14 +1,12 @@
 package jackwork.web;
 
-import io.javalin.config.RoutesConfig;
-import io.javalin.http.Context;
-import io.javalin.http.HttpStatus;
 import jackwork.app.bring.BringException;
 import jackwork.app.bring.Bringing;
 import jackwork.app.core.Editor;
 import jackwork.app.core.Workbench;
 import jackwork.app.wire.BadRequestException;
 import java.nio.charset.StandardCharsets;
+import org.eclipse.jetty.http.HttpStatus;
 
 /** Drawings and pictures brought in, new designs, drawings redrawn. */
 final class BringRoutes implements Routes {
@@ -23,53 +21,56 @@ final class BringRoutes implements Routes {
     }
 
     @Override
-    public void add(RoutesConfig routes) {
-        routes.get("/api/grounds", context -> Answers.json(context, bringing.groundsJson()));
-        routes.get("/api/starts", context -> Answers.json(context, bringing.startsJson()));
+    public void add(Router routes) {
+        routes.get("/api/grounds", exchange -> Answers.json(exchange, bringing.groundsJson()));
+        routes.get("/api/starts", exchange -> Answers.json(exchange, bringing.startsJson()));
         routes.get(
                 "/api/start-picture/<id>",
-                context -> context.contentType("image/svg+xml").result(bringing.pictureSvg(context.pathParam("id"))));
-        routes.post("/api/begin", context -> Answers.json(context, bringing.beginJson(context.body())));
+                exchange -> exchange.answer("image/svg+xml", bringing.pictureSvg(exchange.parameter("id"))));
+        routes.post("/api/begin", exchange -> Answers.json(exchange, bringing.beginJson(exchange.body())));
         routes.post(
                 "/api/bring",
-                context -> Answers.json(
-                        context,
+                exchange -> Answers.json(
+                        exchange,
                         bringing.readJson(
-                                Answers.word(context, "file"), body(context, Bringing.mostBytes()), scale(context))));
-        routes.post("/api/bring/attempt", context -> Answers.json(context, bringing.attemptJson(text(context))));
-        routes.post("/api/bring/make", context -> Answers.json(context, bringing.makeJson(text(context))));
+                                Answers.word(exchange, "file"),
+                                body(exchange, Bringing.mostBytes()),
+                                scale(exchange))));
+        routes.post("/api/bring/attempt", exchange -> Answers.json(exchange, bringing.attemptJson(text(exchange))));
+        routes.post("/api/bring/make", exchange -> Answers.json(exchange, bringing.makeJson(text(exchange))));
         routes.post(
                 "/api/redrawn/<id>",
-                context -> Answers.json(
-                        context,
+                exchange -> Answers.json(
+                        exchange,
                         bringing.redrawnJson(
-                                context.pathParam("id"),
-                                Answers.word(context, "file"),
-                                body(context, Bringing.mostBytes()),
-                                scale(context))));
+                                exchange.parameter("id"),
+                                Answers.word(exchange, "file"),
+                                body(exchange, Bringing.mostBytes()),
+                                scale(exchange))));
         routes.post(
                 "/api/redraw/<id>",
-                context -> Answers.json(context, bringing.redrawJson(context.pathParam("id"), text(context))));
+                exchange -> Answers.json(exchange, bringing.redrawJson(exchange.parameter("id"), text(exchange))));
         routes.exception(
                 BringException.class,
-                (e, context) -> Answers.refuse(context, HttpStatus.UNPROCESSABLE_CONTENT, e.getMessage(), e.remedy()));
+                (e, exchange) ->
+                        Answers.refuse(exchange, HttpStatus.UNPROCESSABLE_ENTITY_422, e.getMessage(), e.remedy()));
     }
 
-    private static double scale(Context context) {
+    private static double scale(Exchange exchange) {
         try {
-            return Double.parseDouble(Answers.word(context, "scale"));
+            return Double.parseDouble(Answers.word(exchange, "scale"));
         } catch (NumberFormatException e) {
-            throw new BadRequestException("read \"" + Answers.word(context, "scale") + "\", expected a scale");
+            throw new BadRequestException("read \"" + Answers.word(exchange, "scale") + "\", expected a scale");
         }
     }
 
-    private static String text(Context context) {
-        return new String(body(context, MOST_PLAN_BYTES), StandardCharsets.UTF_8);
+    private static String text(Exchange exchange) {
+        return new String(body(exchange, MOST_PLAN_BYTES), StandardCharsets.UTF_8);
     }
 
-    private static byte[] body(Context context, int most) {
+    private static byte[] body(Exchange exchange, int most) {
         return Answers.body(
-                context,
+                exchange,
                 most,
                 () -> new BringException(
                         "the file has more than " + (most >> 20) + " MiB",

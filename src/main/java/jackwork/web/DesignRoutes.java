@@ -1,11 +1,10 @@
 package jackwork.web;
 
-import io.javalin.config.RoutesConfig;
-import io.javalin.http.HttpStatus;
 import jackwork.app.core.Editor;
 import jackwork.app.core.Workbench;
 import jackwork.app.wire.BadRequestException;
 import jackwork.app.wire.StaleException;
+import org.eclipse.jetty.http.HttpStatus;
 
 /** The workshop's designs: looked at, changed, changes taken back. */
 final class DesignRoutes implements Routes {
@@ -19,35 +18,40 @@ final class DesignRoutes implements Routes {
     }
 
     @Override
-    public void add(RoutesConfig routes) {
-        routes.get("/api/workshop", context -> Answers.json(context, workbench.workshopJson()));
-        routes.get("/api/designs/<id>", context -> Answers.json(context, editor.viewJson(context.pathParam("id"))));
-        routes.get("/api/version/<id>", context -> Answers.json(context, editor.versionJson(context.pathParam("id"))));
+    public void add(Router routes) {
+        routes.get("/api/workshop", exchange -> Answers.json(exchange, workbench.workshopJson()));
+        routes.get("/api/designs/<id>", exchange -> Answers.json(exchange, editor.viewJson(exchange.parameter("id"))));
         routes.get(
-                "/api/standing/<id>", context -> Answers.json(context, editor.standingJson(context.pathParam("id"))));
+                "/api/version/<id>", exchange -> Answers.json(exchange, editor.versionJson(exchange.parameter("id"))));
+        routes.get(
+                "/api/standing/<id>",
+                exchange -> Answers.json(exchange, editor.standingJson(exchange.parameter("id"))));
         routes.post(
                 "/api/edit/<id>",
-                context -> Answers.json(context, editor.editJson(context.pathParam("id"), context.body())));
+                exchange -> Answers.json(exchange, editor.editJson(exchange.parameter("id"), exchange.body())));
         routes.post(
                 "/api/undo/<id>",
-                context -> Answers.json(context, editor.undoJson(context.pathParam("id"), context.body())));
+                exchange -> Answers.json(exchange, editor.undoJson(exchange.parameter("id"), exchange.body())));
         routes.post(
                 "/api/redo/<id>",
-                context -> Answers.json(context, editor.redoJson(context.pathParam("id"), context.body())));
+                exchange -> Answers.json(exchange, editor.redoJson(exchange.parameter("id"), exchange.body())));
         routes.post(
                 "/api/glimpse/<id>",
-                context -> Answers.json(context, editor.glimpseJson(context.pathParam("id"), context.body())));
+                exchange -> Answers.json(exchange, editor.glimpseJson(exchange.parameter("id"), exchange.body())));
         routes.get(
                 "/api/picture/<id>",
-                context -> context.contentType("image/png")
-                        .result(editor.picture(context.pathParam("id"), Answers.word(context, "part"))));
+                exchange -> exchange.answer(
+                        "image/png", editor.picture(exchange.parameter("id"), Answers.word(exchange, "part"))));
         routes.exception(
                 BadRequestException.class,
-                (e, context) -> Answers.refuse(
-                        context, HttpStatus.BAD_REQUEST, e.getMessage(), "Reload the page and try again."));
+                (e, exchange) -> Answers.refuse(
+                        exchange, HttpStatus.BAD_REQUEST_400, e.getMessage(), "Reload the page and try again."));
         routes.exception(
                 StaleException.class,
-                (e, context) -> Answers.refuse(
-                        context, HttpStatus.CONFLICT, e.getMessage(), "Look at what they are now, then decide again."));
+                (e, exchange) -> Answers.refuse(
+                        exchange,
+                        HttpStatus.CONFLICT_409,
+                        e.getMessage(),
+                        "Look at what they are now, then decide again."));
     }
 }

@@ -1,11 +1,10 @@
 package jackwork.web;
 
-import io.javalin.http.Context;
-import io.javalin.http.HttpStatus;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.SecureRandom;
 import java.util.Base64;
+import org.eclipse.jetty.http.HttpStatus;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -28,31 +27,31 @@ final class Door {
     }
 
     /** Gives the pass to whoever brings the key; the address that the browser goes on to has none in it. */
-    void enter(Context context) {
-        String brought = context.queryParam(KEY);
+    void enter(Exchange exchange) {
+        String brought = exchange.query(KEY);
         if (same(key, brought)) {
-            context.header("Set-Cookie", cookie(context) + "=" + pass + "; Path=/; HttpOnly; SameSite=Strict");
+            exchange.setHeader("Set-Cookie", cookie(exchange) + "=" + pass + "; Path=/; HttpOnly; SameSite=Strict");
         }
-        context.status(HttpStatus.SEE_OTHER).header("Location", "/");
+        exchange.setStatus(HttpStatus.SEE_OTHER_303).setHeader("Location", "/");
     }
 
-    static boolean isKnocking(Context context) {
-        return context.queryParam(KEY) != null;
+    static boolean isKnocking(Exchange exchange) {
+        return exchange.query(KEY) != null;
     }
 
-    boolean lets(Context context) {
-        return same(pass, context.cookie(cookie(context)));
+    boolean lets(Exchange exchange) {
+        return same(pass, exchange.cookie(cookie(exchange)));
     }
 
     /** Cookies are sent to every port of a machine: each running Jackwork has one of its own. */
-    private static String cookie(Context context) {
-        return "jackwork-" + context.req().getLocalPort();
+    private static String cookie(Exchange exchange) {
+        return "jackwork-" + exchange.port();
     }
 
-    static void refuse(Context context) {
+    static void refuse(Exchange exchange) {
         Answers.refuse(
-                context,
-                HttpStatus.UNAUTHORIZED,
+                exchange,
+                HttpStatus.UNAUTHORIZED_401,
                 "this page was not opened by the address that Jackwork printed, or Jackwork was started again since",
                 "Open the address that \"jackwork open\" printed, in this browser; then this page goes on.");
     }

@@ -1,15 +1,13 @@
 package jackwork.web;
 
-import io.javalin.config.RoutesConfig;
-import io.javalin.http.Context;
-import io.javalin.http.HttpResponseException;
-import io.javalin.http.HttpStatus;
 import jackwork.app.wire.SavedException;
 import jackwork.app.wire.TooLongException;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.concurrent.CancellationException;
+import java.util.concurrent.TimeoutException;
 import org.eclipse.jetty.http.HttpException;
+import org.eclipse.jetty.http.HttpStatus;
 import org.eclipse.jetty.io.EofException;
 
 /**
@@ -20,55 +18,59 @@ final class Faults {
 
     private Faults() {}
 
-    static void add(RoutesConfig routes) {
-        routes.exception(HttpResponseException.class, Faults::refused);
-        routes.exception(TooLongException.class, (e, context) -> Askers.refuse(context, e));
+    static void add(Router routes) {
+        routes.exception(TooLongException.class, (e, exchange) -> Askers.refuse(exchange, e));
         routes.exception(SavedException.class, Faults::saved);
-        routes.exception(Exception.class, Faults::unforeseen);
-    }
-
-    /** Refused by the server itself: larger than requests may be, most often. */
-    private static void refused(HttpResponseException e, Context context) {
-        boolean large = e.getStatus() == HttpStatus.CONTENT_TOO_LARGE.getCode();
-        String problem = large ? "what was sent is larger than is read here" : String.valueOf(e.getMessage());
-        Answers.refuse(context, HttpStatus.forStatus(e.getStatus()), problem, "Nothing was changed.");
+        routes.exception(Throwable.class, Faults::unforeseen);
     }
 
     /** Nobody is to change again what is changed already. */
-    private static void saved(SavedException e, Context context) {
+    private static void saved(SavedException e, Exchange exchange) {
         e.printStackTrace();
         Answers.refuse(
-                context,
-                HttpStatus.INTERNAL_SERVER_ERROR,
+                exchange,
+                HttpStatus.INTERNAL_SERVER_ERROR_500,
                 e.getMessage(),
                 "Reload the page to see it. Jackwork's own window says more; please keep that for whoever mends it.");
     }
 
-    private static void unforeseen(Exception e, Context context) {
+    private static void unforeseen(Throwable e, Exchange exchange) {
         Throwable cause = e instanceof UncheckedIOException && e.getCause() != null ? e.getCause() : e;
-        if (cause instanceof CancellationException || Askers.isDropped(context)) {
+        if (cause instanceof CancellationException || Askers.isDropped(exchange)) {
             Answers.refuse(
-                    context,
-                    HttpStatus.SERVICE_UNAVAILABLE,
+                    exchange,
+                    HttpStatus.SERVICE_UNAVAILABLE_503,
                     "stopped: nobody waited for it any more",
                     "Nothing was changed; ask again.");
+        } else if (cause instanceof HttpException refused && refused.getCode() == HttpStatus.PAYLOAD_TOO_LARGE_413) {
+            Answers.refuse(
+                    exchange,
+                    HttpStatus.PAYLOAD_TOO_LARGE_413,
+                    "what was sent is larger than is read here",
+                    "Nothing was changed.");
+        } else if (cause instanceof IOException && cause.getCause() instanceof TimeoutException) {
+            Answers.refuse(
+                    exchange,
+                    HttpStatus.REQUEST_TIMEOUT_408,
+                    "what was sent came too slowly",
+                    "Nothing was changed; send it again.");
         } else if (cause instanceof EofException || cause instanceof HttpException) {
             Answers.refuse(
-                    context,
-                    HttpStatus.BAD_REQUEST,
+                    exchange,
+                    HttpStatus.BAD_REQUEST_400,
                     "the request broke off, or is not what it says",
                     "Nothing was changed; send it again.");
         } else if (cause instanceof IOException) {
             Answers.refuse(
-                    context,
-                    HttpStatus.SERVICE_UNAVAILABLE,
+                    exchange,
+                    HttpStatus.SERVICE_UNAVAILABLE_503,
                     "a file could not be read or written (" + cause.getMessage() + ")",
                     "Is the disk full, or may this folder not be written to? Make room, then try again.");
         } else {
             e.printStackTrace();
             Answers.refuse(
-                    context,
-                    HttpStatus.INTERNAL_SERVER_ERROR,
+                    exchange,
+                    HttpStatus.INTERNAL_SERVER_ERROR_500,
                     "this is our fault, not yours (" + e + ")",
                     "Jackwork's own window says more; please keep that for whoever mends it.");
         }

@@ -1,14 +1,12 @@
 package jackwork.web;
 
-import io.javalin.config.RoutesConfig;
-import io.javalin.http.Context;
-import io.javalin.http.HttpStatus;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.eclipse.jetty.http.HttpStatus;
 
 /** The page itself: nothing but the program's own resources, and of those only names as plain as these. */
 final class FileRoutes implements Routes {
@@ -30,15 +28,15 @@ final class FileRoutes implements Routes {
     }
 
     @Override
-    public void add(RoutesConfig routes) {
-        routes.get("/", context -> {
-            if (Door.isKnocking(context)) {
-                door.enter(context);
+    public void add(Router routes) {
+        routes.get("/", exchange -> {
+            if (Door.isKnocking(exchange)) {
+                door.enter(exchange);
             } else {
-                file(context, "index.html");
+                file(exchange, "index.html");
             }
         });
-        routes.get("/{file}", context -> file(context, context.pathParam("file")));
+        routes.get("/{file}", exchange -> file(exchange, exchange.parameter("file")));
     }
 
     /** Whether a path leads to nothing but the program's own files, the same for everyone. */
@@ -47,26 +45,25 @@ final class FileRoutes implements Routes {
                 || (path.startsWith("/") && NAME.matcher(path.substring(1)).matches());
     }
 
-    private static void file(Context context, String name) {
+    private static void file(Exchange exchange, String name) {
         Matcher matcher = NAME.matcher(name);
         if (!matcher.matches()) {
-            missing(context);
+            missing(exchange);
             return;
         }
         String folder = name.equals(SOLIDS) ? "solids/" : "page/";
         try (InputStream in = PageServer.class.getResourceAsStream(folder + name)) {
             if (in == null) {
-                missing(context);
+                missing(exchange);
             } else {
-                context.contentType(TYPES.getOrDefault(matcher.group(1), "application/octet-stream"))
-                        .result(in.readAllBytes());
+                exchange.answer(TYPES.getOrDefault(matcher.group(1), "application/octet-stream"), in.readAllBytes());
             }
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
     }
 
-    static void missing(Context context) {
-        Answers.refuse(context, HttpStatus.NOT_FOUND, "there is nothing here", "Go to the page's first address.");
+    static void missing(Exchange exchange) {
+        Answers.refuse(exchange, HttpStatus.NOT_FOUND_404, "there is nothing here", "Go to the page's first address.");
     }
 }

@@ -1,8 +1,5 @@
 package jackwork.web;
 
-import io.javalin.config.RoutesConfig;
-import io.javalin.http.Context;
-import io.javalin.http.HttpStatus;
 import jackwork.app.core.Jobs;
 import jackwork.app.core.Workbench;
 import jackwork.app.make.Making;
@@ -10,6 +7,7 @@ import jackwork.app.make.PackShelf;
 import jackwork.make.MakeException;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import org.eclipse.jetty.http.HttpStatus;
 
 /** What is made of a design: shown sheet by sheet and page by page, laid out anew, packed and fetched. */
 final class MakeRoutes implements Routes {
@@ -21,31 +19,37 @@ final class MakeRoutes implements Routes {
     }
 
     @Override
-    public void add(RoutesConfig routes) {
-        routes.get("/api/make/<id>", context -> Answers.json(context, making.viewJson(id(context), of(context))));
-        routes.get("/api/sheets/<id>", context -> Answers.json(context, making.sheetsJson(id(context), of(context))));
-        routes.get("/api/solids/<id>", context -> Answers.json(context, making.solidsJson(id(context), of(context))));
-        routes.get("/api/papers/<id>", context -> Answers.json(context, making.papersJson(id(context), of(context))));
+    public void add(Router routes) {
+        routes.get("/api/make/<id>", exchange -> Answers.json(exchange, making.viewJson(id(exchange), of(exchange))));
+        routes.get(
+                "/api/sheets/<id>", exchange -> Answers.json(exchange, making.sheetsJson(id(exchange), of(exchange))));
+        routes.get(
+                "/api/solids/<id>", exchange -> Answers.json(exchange, making.solidsJson(id(exchange), of(exchange))));
+        routes.get(
+                "/api/papers/<id>", exchange -> Answers.json(exchange, making.papersJson(id(exchange), of(exchange))));
         routes.get(
                 "/api/paper/<id>",
-                context -> context.contentType("image/png")
-                        .result(making.pagePng(
-                                id(context),
-                                of(context),
-                                Answers.word(context, "kind"),
-                                Answers.number(context, "page"),
-                                Answers.number(context, "width"))));
+                exchange -> exchange.answer(
+                        "image/png",
+                        making.pagePng(
+                                id(exchange),
+                                of(exchange),
+                                Answers.word(exchange, "kind"),
+                                Answers.number(exchange, "page"),
+                                Answers.number(exchange, "width"))));
         routes.get(
                 "/api/glue-step/<id>",
-                context -> context.contentType("image/svg+xml")
-                        .result(making.stepSvg(id(context), of(context), Answers.number(context, "number"))));
-        routes.post("/api/lay/<id>", context -> Answers.json(context, making.layJson(id(context), context.body())));
-        routes.post("/api/pack/<id>", context -> Answers.json(context, making.packJson(id(context), context.body())));
+                exchange -> exchange.answer(
+                        "image/svg+xml",
+                        making.stepSvg(id(exchange), of(exchange), Answers.number(exchange, "number"))));
+        routes.post("/api/lay/<id>", exchange -> Answers.json(exchange, making.layJson(id(exchange), exchange.body())));
+        routes.post(
+                "/api/pack/<id>", exchange -> Answers.json(exchange, making.packJson(id(exchange), exchange.body())));
         routes.get("/api/packs/{number}", this::fetch);
         routes.exception(
                 MakeException.class,
-                (e, context) -> Answers.refuse(
-                        context, HttpStatus.UNPROCESSABLE_CONTENT, e.getMessage(), "Nothing was cut or changed."));
+                (e, exchange) -> Answers.refuse(
+                        exchange, HttpStatus.UNPROCESSABLE_ENTITY_422, e.getMessage(), "Nothing was cut or changed."));
     }
 
     @Override
@@ -53,20 +57,21 @@ final class MakeRoutes implements Routes {
         making.close();
     }
 
-    private void fetch(Context context) {
+    private void fetch(Exchange exchange) {
         try {
-            PackShelf.Fetched pack = making.packed(Answers.whole(context.pathParam("number")));
-            Answers.download(context, "application/zip", pack.name()).result(pack.bytes());
+            PackShelf.Fetched pack = making.packed(Answers.whole(exchange.parameter("number")));
+            Answers.toBeSaved(exchange, pack.name());
+            exchange.answer("application/zip", pack.bytes());
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
     }
 
-    private static String id(Context context) {
-        return context.pathParam("id");
+    private static String id(Exchange exchange) {
+        return exchange.parameter("id");
     }
 
-    private static String of(Context context) {
-        return Answers.word(context, "of");
+    private static String of(Exchange exchange) {
+        return Answers.word(exchange, "of");
     }
 }

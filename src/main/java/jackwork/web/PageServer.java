@@ -1,11 +1,5 @@
 package jackwork.web;
 
-import io.javalin.Javalin;
-import io.javalin.compression.CompressionStrategy;
-import io.javalin.http.Context;
-import io.javalin.http.HandlerType;
-import io.javalin.http.HttpStatus;
-import io.javalin.util.JavalinBindException;
 import jackwork.app.bench.BenchDesk;
 import jackwork.app.bench.HouseNetwork;
 import jackwork.app.bench.PhoneDesk;
@@ -26,6 +20,8 @@ import java.time.Duration;
 import java.util.List;
 import java.util.Set;
 import java.util.function.Supplier;
+import org.eclipse.jetty.http.HttpMethod;
+import org.eclipse.jetty.http.HttpStatus;
 
 /**
  * Serves the page and its data on 127.0.0.1 alone, to whoever opened it; other accounts of this machine, other hosts' names
@@ -34,12 +30,15 @@ import java.util.function.Supplier;
 public final class PageServer {
 
     private static final String LOOPBACK = "127.0.0.1";
-    private final Javalin server;
+    /** Of a request's text: a change is far less. What is brought in may be more ({@link BringRoutes}). */
+    private static final int MOST_BYTES = 64 * 1024;
+
+    private final Listening server;
     private final List<Routes> rooms;
     private final Door door;
     private final Askers askers;
 
-    private PageServer(Javalin server, List<Routes> rooms, Door door, Askers askers) {
+    private PageServer(Listening server, List<Routes> rooms, Door door, Askers askers) {
         this.server = server;
         this.rooms = rooms;
         this.door = door;
@@ -72,35 +71,19 @@ public final class PageServer {
                 new PayRoutes(new Paying(workbench, jobs)),
                 new BenchRoutes(new BenchDesk(workbench, jobs, phone), phone),
                 new BringRoutes(workbench, editor));
-        Javalin server = Javalin.create(config -> {
-            config.startup.showJavalinBanner = false;
-            config.startup.showOldJavalinVersionWarning = false;
-            config.jetty.host = LOOPBACK;
-            config.jetty.port = port;
-            config.http.maxRequestSize = 64 * 1024L;
-            // Within one machine packing takes longer than sending.
-            config.http.compressionStrategy = CompressionStrategy.NONE;
-            SlowClients.refuse(config.jetty, patience);
-            config.routes.before(context -> guard(context, door));
-            config.routes.before("/api/*", askers::come);
-            config.routes.after("/api/*", askers::leave);
-            rooms.forEach(room -> room.add(config.routes));
-            Faults.add(config.routes);
-            config.routes.exception(
-                    UnknownDesignException.class,
-                    (e, context) -> Answers.refuse(
-                            context, HttpStatus.NOT_FOUND, e.getMessage(), "Choose one of the workshop's designs."));
-            List.of(DesignException.class, MechanismException.class, PartException.class)
-                    .forEach(fault -> config.routes.exception(fault, PageServer::unusable));
-            config.routes.error(404, context -> {
-                if (!Answers.isRefused(context)) {
-                    FileRoutes.missing(context);
-                }
-            });
-        });
+        Router routes = new Router(MOST_BYTES, exchange -> isLet(exchange, door), FileRoutes::missing);
+        routes.watch("/api/", askers::come, askers::leave);
+        rooms.forEach(room -> room.add(routes));
+        Faults.add(routes);
+        routes.exception(
+                UnknownDesignException.class,
+                (e, exchange) -> Answers.refuse(
+                        exchange, HttpStatus.NOT_FOUND_404, e.getMessage(), "Choose one of the workshop's designs."));
+        List.of(DesignException.class, MechanismException.class, PartException.class)
+                .forEach(fault -> routes.exception(fault, PageServer::unusable));
         try {
-            return new PageServer(server.start(), rooms, door, askers);
-        } catch (JavalinBindException e) {
+            return new PageServer(Listening.at(LOOPBACK, port, routes, patience), rooms, door, askers);
+        } catch (IOException e) {
             askers.close();
             throw new UncheckedIOException(new IOException("port " + port + " is in use; choose another, or none", e));
         }
@@ -127,51 +110,52 @@ public final class PageServer {
     }
 
     /** Who opened the page, names of this machine only, no other site's page; and headers that let it load nothing foreign. */
-    private static void guard(Context context, Door door) {
-        int port = context.req().getLocalPort();
+    private static boolean isLet(Exchange exchange, Door door) {
+        int port = exchange.port();
         Set<String> hosts = Set.of(LOOPBACK + ":" + port, "localhost:" + port, "[::1]:" + port);
-        String host = context.header("Host");
-        String origin = context.header("Origin");
-        context.header("Content-Security-Policy", "default-src 'self'; frame-ancestors 'none'; base-uri 'none'");
-        context.header("X-Content-Type-Options", "nosniff");
-        context.header("Referrer-Policy", "no-referrer");
-        context.header("Cache-Control", "no-store");
+        String host = exchange.header("Host");
+        String origin = exchange.header("Origin");
+        exchange.setHeader("Content-Security-Policy", "default-src 'self'; frame-ancestors 'none'; base-uri 'none'");
+        exchange.setHeader("X-Content-Type-Options", "nosniff");
+        exchange.setHeader("Referrer-Policy", "no-referrer");
+        exchange.setHeader("Cache-Control", "no-store");
         boolean foreignOrigin = origin != null && hosts.stream().noneMatch(h -> origin.equals("http://" + h));
-        if (host == null || !hosts.contains(host) || foreignOrigin || isAskedByAnotherSite(context)) {
+        if (host == null || !hosts.contains(host) || foreignOrigin || isAskedByAnotherSite(exchange)) {
             Answers.refuse(
-                    context,
-                    HttpStatus.FORBIDDEN,
+                    exchange,
+                    HttpStatus.FORBIDDEN_403,
                     "this page answers only to its own machine",
                     "Open the address that Jackwork printed.");
-            context.skipRemainingHandlers();
-        } else if (!FileRoutes.isOpen(context.path()) && !door.lets(context)) {
-            Door.refuse(context);
-            context.skipRemainingHandlers();
-        } else if (context.req().getContentLengthLong() > Bringing.mostBytes()) {
+            return false;
+        } else if (!FileRoutes.isOpen(exchange.path()) && !door.lets(exchange)) {
+            Door.refuse(exchange);
+            return false;
+        } else if (exchange.length() > Bringing.mostBytes()) {
             // Nobody waits for what is refused in any case.
             Answers.refuse(
-                    context,
-                    HttpStatus.CONTENT_TOO_LARGE,
+                    exchange,
+                    HttpStatus.PAYLOAD_TOO_LARGE_413,
                     "what is to be sent is larger than is read here",
                     "Nothing was changed.");
-            context.skipRemainingHandlers();
+            return false;
         }
+        return true;
     }
 
     /** What a browser says of who asks: pictures and scripts of other pages name no origin. A link may lead to the page. */
-    private static boolean isAskedByAnotherSite(Context context) {
-        String site = context.header("Sec-Fetch-Site");
+    private static boolean isAskedByAnotherSite(Exchange exchange) {
+        String site = exchange.header("Sec-Fetch-Site");
         boolean own = site == null || site.equals("same-origin") || site.equals("none");
-        return !own && !FileRoutes.isOpen(context.path());
+        return !own && !FileRoutes.isOpen(exchange.path());
     }
 
     /** A design's files cannot be used as they are: the maker's to mend. */
-    private static void unusable(Exception fault, Context context) {
+    private static void unusable(Exception fault, Exchange exchange) {
         Answers.refuse(
-                context,
-                HttpStatus.UNPROCESSABLE_CONTENT,
+                exchange,
+                HttpStatus.UNPROCESSABLE_ENTITY_422,
                 fault.getMessage(),
-                HandlerType.GET.equals(context.method())
+                HttpMethod.GET.is(exchange.method())
                         ? "Mend the file; the page reads it again."
                         : "Nothing was changed.");
     }

@@ -1,6 +1,5 @@
 package jackwork.web;
 
-import io.javalin.config.RoutesConfig;
 import jackwork.app.pay.Paying;
 
 /** Will it pay? asked as often as a slider moves; long work for it begun. */
@@ -13,15 +12,15 @@ final class PayRoutes implements Routes {
     }
 
     @Override
-    public void add(RoutesConfig routes) {
+    public void add(Router routes) {
         routes.post(
                 "/api/pay/<id>",
-                context -> Answers.json(context, paying.answerJson(context.pathParam("id"), context.body())));
+                exchange -> Answers.json(exchange, paying.answerJson(exchange.parameter("id"), exchange.body())));
         routes.post(
                 "/api/pay-again/<id>",
-                context -> Answers.json(context, paying.againJson(context.pathParam("id"), context.body())));
+                exchange -> Answers.json(exchange, paying.againJson(exchange.parameter("id"), exchange.body())));
         routes.post(
                 "/api/pay-draw/<id>",
-                context -> Answers.json(context, paying.drawJson(context.pathParam("id"), context.body())));
+                exchange -> Answers.json(exchange, paying.drawJson(exchange.parameter("id"), exchange.body())));
     }
 }

@@ -1,7 +1,5 @@
 package jackwork.web;
 
-import io.javalin.config.RoutesConfig;
-import io.javalin.http.Context;
 import jackwork.app.core.Jobs;
 import jackwork.app.core.Remedies;
 import jackwork.app.core.Workbench;
@@ -24,40 +22,44 @@ final class PlayRoutes implements Routes {
     }
 
     @Override
-    public void add(RoutesConfig routes) {
-        routes.get("/api/tray/<id>", context -> Answers.json(context, player.trayJson(id(context))));
+    public void add(Router routes) {
+        routes.get("/api/tray/<id>", exchange -> Answers.json(exchange, player.trayJson(id(exchange))));
         routes.get(
                 "/api/drop/<id>",
-                context -> Answers.json(context, player.dropJson(id(context), Answers.word(context, "coin"))));
+                exchange -> Answers.json(exchange, player.dropJson(id(exchange), Answers.word(exchange, "coin"))));
         routes.get(
                 "/api/piece/<id>",
-                context -> Answers.json(
-                        context,
+                exchange -> Answers.json(
+                        exchange,
                         player.pieceJson(
-                                id(context),
-                                Answers.number(context, "builds"),
-                                Answers.number(context, "seed"),
-                                Answers.number(context, "number"))));
+                                id(exchange),
+                                Answers.number(exchange, "builds"),
+                                Answers.number(exchange, "seed"),
+                                Answers.number(exchange, "number"))));
         routes.get(
                 "/api/across/<id>",
-                context -> context.contentType("image/svg+xml")
-                        .result(player.acrossSvg(
-                                id(context),
-                                Answers.number(context, "builds"),
-                                Answers.number(context, "seed"),
-                                Answers.number(context, "number"))));
+                exchange -> exchange.answer(
+                        "image/svg+xml",
+                        player.acrossSvg(
+                                id(exchange),
+                                Answers.number(exchange, "builds"),
+                                Answers.number(exchange, "seed"),
+                                Answers.number(exchange, "number"))));
         routes.get(
                 "/api/remedy/<id>",
-                context -> Answers.json(context, remedies.remedyJson(id(context), Answers.word(context, "finding"))));
+                exchange ->
+                        Answers.json(exchange, remedies.remedyJson(id(exchange), Answers.word(exchange, "finding"))));
         routes.post(
-                "/api/pieces/<id>", context -> Answers.json(context, trying.piecesJson(id(context), context.body())));
-        routes.post("/api/tune/<id>", context -> Answers.json(context, trying.tuneJson(id(context), context.body())));
+                "/api/pieces/<id>",
+                exchange -> Answers.json(exchange, trying.piecesJson(id(exchange), exchange.body())));
+        routes.post(
+                "/api/tune/<id>", exchange -> Answers.json(exchange, trying.tuneJson(id(exchange), exchange.body())));
         routes.get(
                 "/api/jobs/{number}",
-                context -> Answers.json(context, jobs.viewJson(Answers.whole(context.pathParam("number")))));
+                exchange -> Answers.json(exchange, jobs.viewJson(Answers.whole(exchange.parameter("number")))));
         routes.delete(
                 "/api/jobs/{number}",
-                context -> Answers.json(context, jobs.stopJson(Answers.whole(context.pathParam("number")))));
+                exchange -> Answers.json(exchange, jobs.stopJson(Answers.whole(exchange.parameter("number")))));
     }
 
     @Override
@@ -65,7 +67,7 @@ final class PlayRoutes implements Routes {
         jobs.close();
     }
 
-    private static String id(Context context) {
-        return context.pathParam("id");
+    private static String id(Exchange exchange) {
+        return exchange.parameter("id");
     }
 }

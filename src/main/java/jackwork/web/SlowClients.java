@@ -1,13 +1,14 @@
 package jackwork.web;
 
-import io.javalin.config.JettyConfig;
 import java.time.Duration;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.TimeUnit;
 import org.eclipse.jetty.io.Connection;
 import org.eclipse.jetty.server.Connector;
+import org.eclipse.jetty.server.Handler;
 import org.eclipse.jetty.server.NetworkConnectionLimit;
+import org.eclipse.jetty.server.Server;
 import org.eclipse.jetty.server.handler.MinimumDataRateHandler;
 import org.eclipse.jetty.util.component.ContainerLifeCycle;
 import org.eclipse.jetty.util.component.LifeCycle;
@@ -47,20 +48,19 @@ final class SlowClients implements Connection.Listener {
         this.patience = patience.toNanos();
     }
 
-    static void refuse(JettyConfig jetty, Duration patience) {
-        jetty.modifyServer(server -> {
-            server.setHandler(new MinimumDataRateHandler(SLOWEST_BODY, 0));
-            server.addBean(new NetworkConnectionLimit(MOST_CONNECTIONS, server));
-            SlowClients clients = new SlowClients(patience);
-            server.addEventListener(new LifeCycle.Listener() {
-                @Override
-                public void lifeCycleStarted(LifeCycle event) {
-                    for (Connector connector : server.getConnectors()) {
-                        ((ContainerLifeCycle) connector).addBean(clients);
-                    }
-                    clients.lookAgain(server.getScheduler());
+    /** @param handler of the others' requests */
+    static void refuse(Server server, Handler handler, Duration patience) {
+        server.setHandler(new MinimumDataRateHandler(handler, SLOWEST_BODY, 0));
+        server.addBean(new NetworkConnectionLimit(MOST_CONNECTIONS, server));
+        SlowClients clients = new SlowClients(patience);
+        server.addEventListener(new LifeCycle.Listener() {
+            @Override
+            public void lifeCycleStarted(LifeCycle event) {
+                for (Connector connector : server.getConnectors()) {
+                    ((ContainerLifeCycle) connector).addBean(clients);
                 }
-            });
+                clients.lookAgain(server.getScheduler());
+            }
         });
     }
 

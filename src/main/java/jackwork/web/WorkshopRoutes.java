@@ -1,6 +1,5 @@
 package jackwork.web;
 
-import io.javalin.config.RoutesConfig;
 import jackwork.app.core.Workbench;
 import jackwork.app.workshop.MyWorkshop;
 
@@ -14,14 +13,14 @@ final class WorkshopRoutes implements Routes {
     }
 
     @Override
-    public void add(RoutesConfig routes) {
-        routes.get("/api/values", context -> Answers.json(context, workshop.viewJson()));
-        routes.get("/api/values/version", context -> Answers.json(context, workshop.versionJson()));
+    public void add(Router routes) {
+        routes.get("/api/values", exchange -> Answers.json(exchange, workshop.viewJson()));
+        routes.get("/api/values/version", exchange -> Answers.json(exchange, workshop.versionJson()));
         routes.get(
                 "/api/values/verdict/<id>",
-                context -> Answers.json(context, workshop.verdictJson(context.pathParam("id"))));
-        routes.post("/api/values/edit", context -> Answers.json(context, workshop.editJson(context.body())));
-        routes.post("/api/values/undo", context -> Answers.json(context, workshop.undoJson(context.body())));
-        routes.post("/api/values/redo", context -> Answers.json(context, workshop.redoJson(context.body())));
+                exchange -> Answers.json(exchange, workshop.verdictJson(exchange.parameter("id"))));
+        routes.post("/api/values/edit", exchange -> Answers.json(exchange, workshop.editJson(exchange.body())));
+        routes.post("/api/values/undo", exchange -> Answers.json(exchange, workshop.undoJson(exchange.body())));
+        routes.post("/api/values/redo", exchange -> Answers.json(exchange, workshop.redoJson(exchange.body())));
     }
 }

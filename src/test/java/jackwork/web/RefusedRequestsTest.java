@@ -167,6 +167,48 @@ class RefusedRequestsTest {
         assertThat(demo.resolve(".jackwork")).doesNotExist();
     }
 
+    /** Whoever asks first gets a go-ahead before the body is sent, and no refusal of the rest for it. */
+    @Test
+    void whoeverAsksBeforeSendingIsToldToGoOn() throws Exception {
+        try (Socket socket = connected()) {
+            String body = change();
+            send(
+                    socket,
+                    "POST /api/edit/heron HTTP/1.1\r\nHost: 127.0.0.1:" + server.port() + pass
+                            + "\r\nConnection: close\r\nExpect: 100-continue\r\nContent-Length: " + body.length()
+                            + "\r\n\r\n");
+            byte[] first = socket.getInputStream().readNBytes("HTTP/1.1 100".length());
+            assertThat(new String(first, StandardCharsets.UTF_8)).isEqualTo("HTTP/1.1 100");
+            send(socket, body);
+            assertThat(answer(socket)).contains("HTTP/1.1 200");
+        }
+    }
+
+    @Test
+    void noHeaderMakesAChangeOfAQuestion() throws Exception {
+        String change = change();
+        assertThat(ask("GET /api/edit/heron", "X-HTTP-Method-Override: POST\r\n", change))
+                .startsWith("HTTP/1.1 404");
+        assertThat(demo.resolve(".jackwork")).doesNotExist();
+    }
+
+    @Test
+    void whatNoAddressOrTextCanBeIsNoFaultOfOurs() throws Exception {
+        assertThat(ask("GET /api/version/%u0041", "", "")).startsWith("HTTP/1.1 404");
+        assertThat(ask("GET /api/picture/heron?part=%zz", "", "")).startsWith("HTTP/1.1 400");
+        assertThat(ask("POST /api/edit/heron", "Content-Type: application/json; charset=nonsense\r\n", "{}"))
+                .startsWith("HTTP/1.1 400");
+    }
+
+    /** Headers alone; what is there for GET is not worked out for it. */
+    @Test
+    void whoeverAsksForTheHeadAloneGetsNoBody() throws IOException {
+        assertThat(ask("HEAD /api/designs/heron", "", ""))
+                .startsWith("HTTP/1.1 200")
+                .endsWith("\r\n\r\n");
+        assertThat(ask("HEAD /no/such", "", "")).startsWith("HTTP/1.1 404").endsWith("\r\n\r\n");
+    }
+
     @Test
     void aHeadThatIsTooLongIsRefused() throws IOException {
         assertThat(ask("GET /", "X-Long: " + "x".repeat(9_000) + "\r\n", "")).startsWith("HTTP/1.1 431");
