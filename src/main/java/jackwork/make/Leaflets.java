@@ -4,6 +4,7 @@ import jackwork.check.Subject;
 import jackwork.design.CaseEntry;
 import jackwork.design.Design;
 import jackwork.design.SpringEntry;
+import jackwork.design.StringEntry;
 import jackwork.design.TorqueEntry;
 import jackwork.design.WorkshopFile;
 import jackwork.drawing.BookletWriter;
@@ -40,7 +41,7 @@ final class Leaflets {
                         "",
                         List.of(
                                 emptying(design.box().housing()),
-                                "Empty it before the heap reaches the bucket inside"
+                                "Empty it before the heap reaches the " + tips(subject) + " inside"
                                         + (design.box().coinWorks().cashRoom() == null
                                                 ? "."
                                                 : "; it stops by itself when it is full.")),
@@ -92,7 +93,18 @@ final class Leaflets {
                 + "    Serial: ____________";
     }
 
-    static byte[] service(Design design, @Nullable Case housing, List<Dowels.Dowel> dowels, Paper paper) {
+    /** What a coin moves inside, in the maker's word. */
+    private static String tips(Subject subject) {
+        return subject.assembly().coinWorks().bucketWord();
+    }
+
+    private static boolean hasStrings(Design design) {
+        return Stream.of(design.box().works(), design.figure().works())
+                .anyMatch(works -> !works.joints(StringEntry.class).isEmpty());
+    }
+
+    static byte[] service(
+            Design design, Subject subject, @Nullable Case housing, List<Dowels.Dowel> dowels, Paper paper) {
         List<Section> sections = new ArrayList<>();
         sections.add(new Section(
                 "Taking the works out",
@@ -111,8 +123,9 @@ final class Leaflets {
                 null));
         List<String> worn = new ArrayList<>();
         worn.add(
-                "Look first at what rubs, in this order: the catch's two edges, the bucket's pivot, the lever's pivot, the"
-                        + " strings at their posts.");
+                "Look first at what rubs, in this order: the catch's two edges, the " + tips(subject)
+                        + "'s pivot, the lever's pivot"
+                        + (hasStrings(design) ? ", the strings at their posts." : "."));
         for (Dowels.Dowel dowel : dowels) {
             worn.add(
                     "- " + dowel.name() + ": " + dowel.rod() + String.format(Locale.ROOT, ", %.1f mm", dowel.length()));

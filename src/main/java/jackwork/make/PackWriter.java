@@ -149,7 +149,7 @@ final class PackWriter {
                 BENCH,
                 "service.pdf",
                 "taking the works out, what wears",
-                Leaflets.service(design, makings.housing(), dowels, paper));
+                Leaflets.service(design, makings.subject(), makings.housing(), dowels, paper));
         to.save(
                 BENCH,
                 "box.txt",

@@ -10,6 +10,7 @@ import jackwork.drawing.Paper;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
@@ -24,6 +25,19 @@ class EmptyingTest {
 
     @TempDir
     Path folder;
+
+    /** A gate is no bucket, and strings wear only where there are some. */
+    @ParameterizedTest
+    @CsvSource({"heron, bucket, false", "lamplighter, bucket, true", "windmill, bucket, false", "cobbler, gate, false"})
+    void whatIsInsideIsCalledByItsName(String id, String inside, boolean strings) throws IOException {
+        Design design = DesignReader.read(Path.of("demo", id));
+        Makings makings = Makings.of(design);
+        Subject subject = makings.subject();
+        assertThat(words(Leaflets.forTheBuyer(design, subject, Paper.A4))).contains("the heap reaches the " + inside);
+        String service = words(Leaflets.service(design, subject, makings.housing(), List.of(), Paper.A4));
+        assertThat(service).contains("the " + inside + "'s pivot");
+        assertThat(service.contains("strings")).isEqualTo(strings);
+    }
 
     @ParameterizedTest(name = "{0}")
     @CsvSource(
