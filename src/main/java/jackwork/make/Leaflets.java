@@ -122,10 +122,9 @@ final class Leaflets {
                                         + " it ten times over."),
                 null));
         List<String> worn = new ArrayList<>();
-        worn.add(
-                "Look first at what rubs, in this order: the catch's two edges, the " + tips(subject)
-                        + "'s pivot, the lever's pivot"
-                        + (hasStrings(design) ? ", the strings at their posts." : "."));
+        worn.add("Look first at what rubs, in this order: the catch's two edges, the " + tips(subject)
+                + "'s pivot, the lever's pivot"
+                + (hasStrings(design) ? ", the strings at their posts." : "."));
         for (Dowels.Dowel dowel : dowels) {
             worn.add(
                     "- " + dowel.name() + ": " + dowel.rod() + String.format(Locale.ROOT, ", %.1f mm", dowel.length()));
