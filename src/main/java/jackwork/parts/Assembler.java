@@ -106,7 +106,7 @@ public final class Assembler {
 
     private void addPin(Works works, String name, PinEntry pin) {
         Point at = at(works, pin.at(), name);
-        String tight = PartMaker.tight(pin);
+        String tight = Borings.tight(pin);
         int holder = Named.in(bodyOf, tight);
         Double shoulder = pin.shoulder();
         double radius = (shoulder == null ? rodDiameter(pin.rod()) : shoulder) / 2;

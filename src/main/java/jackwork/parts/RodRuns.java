@@ -42,7 +42,7 @@ final class RodRuns {
 
     private void pin(Works works, String name, PinEntry pin) {
         Double shoulder = pin.shoulder();
-        int holder = bodyOf(PartMaker.tight(pin));
+        int holder = bodyOf(Borings.tight(pin));
         boolean turns = pin.parts().stream().anyMatch(part -> bodyOf(part) != holder);
         Point at = Places.at(design, works, pin.at(), name);
         boolean sleeved = shoulder != null && turns;
