@@ -5,8 +5,8 @@ package jackwork.motion.model;
  *
  * <p>The matrices here are about 20 to 60 wide with some six entries a row, so rows are stored in
  * full but only their entries are touched: for each pivot row the columns that hold something are
- * listed once, and rows with nothing below the pivot are passed over; the first solution with the factors
- * lists what they hold, for all that follow. Nothing is allocated after construction.
+ * listed once, and rows with nothing below the pivot are passed over. Nothing is allocated after
+ * construction.
  */
 public final class LuFactors {
 
@@ -18,15 +18,8 @@ public final class LuFactors {
 
     private final int[] filled;
     private final double[] work;
-    /** Columns of what each row of the factors holds, beside the diagonal: [n × n], to the left of it and to its right. */
-    private final int[] held;
-
-    /** Where a row's columns to the left of the diagonal end, and where those to its right do, [n]. */
-    private final int[] leftEnd;
-
-    private final int[] rightEnd;
-    private boolean listed;
     private int sign;
+    private double logAbsDeterminant;
 
     public LuFactors(int n) {
         this.n = n;
@@ -34,9 +27,6 @@ public final class LuFactors {
         this.row = new int[n];
         this.filled = new int[n];
         this.work = new double[n];
-        this.held = new int[n * n];
-        this.leftEnd = new int[n];
-        this.rightEnd = new int[n];
     }
 
     /** Takes all entries back to zero. */
@@ -60,7 +50,7 @@ public final class LuFactors {
     /** @return false when the matrix is singular to working precision */
     public boolean factor() {
         sign = 1;
-        listed = false;
+        logAbsDeterminant = 0;
         for (int k = 0; k < n; k++) {
             int best = k;
             double most = Math.abs(a[row[k] + k]);
@@ -73,6 +63,7 @@ public final class LuFactors {
             }
             if (!(most > 1e-13)) {
                 sign = 0;
+                logAbsDeterminant = Double.NEGATIVE_INFINITY;
                 return false;
             }
             if (best != k) {
@@ -92,6 +83,7 @@ public final class LuFactors {
         if (pivot < 0) {
             sign = -sign;
         }
+        logAbsDeterminant += Math.log(Math.abs(pivot));
         int count = 0;
         for (int j = k + 1; j < n; j++) {
             if (a[rk + j] != 0) {
@@ -118,14 +110,10 @@ public final class LuFactors {
         for (int i = 0; i < n; i++) {
             work[i] = b[row[i] / n];
         }
-        if (!listed) {
-            list();
-        }
         for (int i = 0; i < n; i++) {
             double sum = work[i];
             int ri = row[i];
-            for (int c = i * n; c < leftEnd[i]; c++) {
-                int j = held[c];
+            for (int j = 0; j < i; j++) {
                 sum -= a[ri + j] * work[j];
             }
             work[i] = sum;
@@ -133,33 +121,12 @@ public final class LuFactors {
         for (int i = n - 1; i >= 0; i--) {
             double sum = work[i];
             int ri = row[i];
-            for (int c = leftEnd[i]; c < rightEnd[i]; c++) {
-                int j = held[c];
+            for (int j = i + 1; j < n; j++) {
                 sum -= a[ri + j] * work[j];
             }
             work[i] = sum / a[ri + i];
         }
         System.arraycopy(work, 0, b, 0, n);
-    }
-
-    private void list() {
-        for (int i = 0; i < n; i++) {
-            int ri = row[i];
-            int end = i * n;
-            for (int j = 0; j < i; j++) {
-                if (a[ri + j] != 0) {
-                    held[end++] = j;
-                }
-            }
-            leftEnd[i] = end;
-            for (int j = i + 1; j < n; j++) {
-                if (a[ri + j] != 0) {
-                    held[end++] = j;
-                }
-            }
-            rightEnd[i] = end;
-        }
-        listed = true;
     }
 
     /** Solves Aᵀ x = b; {@code b} is replaced by x. */
@@ -188,15 +155,7 @@ public final class LuFactors {
         return sign;
     }
 
-    /** Of the last factors; negative infinity where there are none. */
     public double logAbsDeterminant() {
-        if (sign == 0) {
-            return Double.NEGATIVE_INFINITY;
-        }
-        double sum = 0;
-        for (int k = 0; k < n; k++) {
-            sum += Math.log(Math.abs(a[row[k] + k]));
-        }
-        return sum;
+        return logAbsDeterminant;
     }
 }
