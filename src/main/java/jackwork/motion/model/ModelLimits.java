@@ -2,8 +2,8 @@ package jackwork.motion.model;
 
 /**
  * What the model of a mechanism takes for nothing, for near and for too deep. Why each stands where it does, and what
- * goes wrong when it is moved, is reasoned unless a figure is given; {@code docs/benchmarks/refinement.md} says what
- * finer steps change.
+ * goes wrong when it is moved, is reasoned; counts are those of {@code check --builds 20} of the four demos.
+ * {@code docs/benchmarks/refinement.md} says what finer steps change.
  */
 public final class ModelLimits {
 
@@ -41,8 +41,8 @@ public final class ModelLimits {
     public static final double CLOSED = 1e-11;
 
     /**
-     * Rounds in which rows that do not fit change all together; two or three as a rule. Fewer only sends more problems
-     * to the slower search.
+     * Rounds in which rows that do not fit change all together: nine of ten problems need three at most. Fewer only
+     * sends more problems to the slower search.
      */
     static final int ROUNDS_AT_ONCE = 12;
 
@@ -52,12 +52,12 @@ public final class ModelLimits {
      */
     static final int ROUNDS = 40;
 
-    /** Rounds begun with what the sweeps found. Fewer, and an answer that was near is given up. */
+    /** Rounds begun with what the sweeps found. Most use all of them, and go on to sweep. */
     static final int ROUNDS_AS_SWEPT = 12;
 
     /**
-     * Sweeps through all rows at the most, some tens as a rule. Fewer, and stiff stacks of touches count as not solved;
-     * more only takes longer to say so.
+     * Sweeps through all rows at the most. Half of the problems that come to them need ten, some use all; fewer, and
+     * stiff stacks of touches count as not solved.
      */
     static final int SWEEPS = 10_000;
 
@@ -142,6 +142,6 @@ public final class ModelLimits {
      */
     static final int CAM_SCANNED = 360;
 
-    /** Sweeps of Jacobi's rotations; five to eight as a rule. Fewer than those, and stiffness is not told from rounding. */
+    /** Sweeps of Jacobi's rotations; the demos need one. Too few, and stiffness is not told from rounding. */
     static final int EIGEN_SWEEPS = 30;
 }

@@ -2,15 +2,15 @@ package jackwork.motion.rest;
 
 /**
  * What the engine of poses at rest takes for still, for settled and for no rest at all. Why each stands where it does,
- * and what goes wrong when it is moved, is reasoned unless a figure is given; {@code docs/benchmarks/refinement.md} says
- * what finer steps change.
+ * and what goes wrong when it is moved, is reasoned; counts are those of {@code check --builds 20} of the four demos.
+ * {@code docs/benchmarks/refinement.md} says what finer steps change.
  */
 public final class RestLimits {
 
     private RestLimits() {}
 
     /**
-     * Newton's steps for one pose; three or four as a rule. Fewer, and steps along the stroke are halved; more only
+     * Newton's steps for one pose; the demos need four at most. Fewer, and steps along the stroke are halved; more only
      * delays that.
      */
     static final int POSE_ITERATIONS = 12;
@@ -49,8 +49,8 @@ public final class RestLimits {
     static final double FARTHEST_EDGE = 0.05;
 
     /**
-     * Newton's steps for the forces of one pose; four or five as a rule. Fewer, and friction is brought in by smaller
-     * shares.
+     * Newton's steps for the forces of one pose: two to five, fourteen at the most. Fewer, and friction is brought in by
+     * smaller shares.
      */
     static final int FORCE_ITERATIONS = 40;
 
@@ -93,7 +93,7 @@ public final class RestLimits {
      */
     static final int MOST_CHANGES = 12;
 
-    /** Steps to a dead point at the most; some hundred as a rule. */
+    /** Steps to a dead point at the most; the demos look for none. */
     static final int DEAD_POINT_STEPS = 4000;
 
     /** Stroke within which a dead point is placed. Larger, and it is told so much off. */
@@ -111,7 +111,10 @@ public final class RestLimits {
      */
     static final double JAMMED = 1000;
 
-    /** Steps to a rest at the most; ten to thirty as a rule. Fewer, and slow rests count as none. */
+    /**
+     * Steps to a rest at the most: five to ten as a rule; of the windmill's rests one in ten takes forty or more, and
+     * three in a hundred are none. Fewer, and slow rests count as none.
+     */
     static final int BALANCE_STEPS = 120;
 
     /**

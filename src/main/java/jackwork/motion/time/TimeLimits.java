@@ -2,8 +2,8 @@ package jackwork.motion.time;
 
 /**
  * What the engine of motion in time takes for closed, for still and for unchanged. Why each stands where it does, and
- * what goes wrong when it is moved, is reasoned unless a figure is given; {@code docs/benchmarks/refinement.md} says
- * what finer steps change.
+ * what goes wrong when it is moved, is reasoned; counts are those of {@code check --builds 20} of the four demos.
+ * {@code docs/benchmarks/refinement.md} says what finer steps change.
  */
 public final class TimeLimits {
 
@@ -33,13 +33,22 @@ public final class TimeLimits {
      */
     static final double CLOSE_ENOUGH = 1e-10;
 
-    /** Projections of a step at the most; one or two as a rule. Fewer, and quick steps are halved. */
+    /**
+     * Projections of a step at the most: one to three, all of them in one step of a hundred. Fewer, and quick steps are
+     * halved.
+     */
     static final int PROJECTIONS = 4;
 
-    /** Tries to land on a gap; three or four as a rule. Fewer, and a step ends a little before the touch. */
+    /**
+     * Tries to land on a gap: half need four or five, one in a hundred uses all. Fewer, and a step ends a little before
+     * the touch.
+     */
     static final int LANDINGS = 12;
 
-    /** Solutions of one step until forces that hang on each other settle; two to five as a rule. */
+    /**
+     * Solutions of one step until forces that hang on each other settle: two to five; one in a hundred of the windmill's
+     * needs twenty-five.
+     */
     static final int RESOLVES = 40;
 
     /**
@@ -70,29 +79,34 @@ public final class TimeLimits {
     static final double FAINT = 1e-6;
 
     /**
-     * How often restitution is lowered for a blow that would raise the energy; 0 as a rule. Fewer, and such a blow is
-     * not computed.
+     * How often restitution is lowered for a blow that would raise the energy; never in the demos. The last time takes
+     * all of it away; fewer, and such a blow loses more than it must.
      */
     static final int LOWERINGS = 30;
 
     /** Pivots smaller than this share of the greatest stand for rows that repeat others. As in {@code ModelLimits}. */
     static final double REPEATED_PIVOT = 1e-11;
 
-    /** Miss of joints at which a run counts as not computed, mm; 1e-9 as a rule. */
+    /**
+     * Miss of joints at which a run counts as not computed, mm; steps that miss by half of it are halved, so the demos
+     * come to 5e-4.
+     */
     static final double MOST_CLOSURE = 1e-3;
 
     /**
      * The same for overlap of what touches before it is set apart, mm: it comes where a touch goes round a corner within
-     * a step. Larger, and a catch can be passed through by as much; smaller, and whole runs are lost at corners.
+     * a step; 0.013 at the most in the demos. Larger, and a catch can be passed through by as much; smaller, and whole
+     * runs are lost at corners.
      */
     static final double MOST_OVERLAP = 0.05;
 
-    /** The same for the miss of the complementarity, as a share of its scale; 1e-9 as a rule. */
+    /** The same for the miss of the complementarity, as a share of its scale; 2e-6 at the most in the demos. */
     static final double MOST_MISS = 1e-3;
 
     /**
-     * The same for energy from nowhere, as a share of the most that has been exchanged. Larger, and parts may be thrown
-     * that would not be; smaller, and rests in many touches count as not computed.
+     * The same for energy from nowhere, as a share of the most that has been exchanged; 1e-11 in the demos, but for a
+     * jiggle of the cobbler, which this bound drops. Larger, and parts may be thrown that would not be; smaller, and
+     * rests in many touches count as not computed.
      */
     static final double MOST_GAIN = 0.02;
 
