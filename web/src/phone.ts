@@ -46,6 +46,8 @@ async function send(): Promise<void> {
 
 function log(entry: Logged): void {
   queue.add(entry);
+  // At once, not only when it was tried: nobody may take it for sent meanwhile.
+  main.dataset["waiting"] = String(queue.length);
   void send();
 }
 
