@@ -6,6 +6,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Comparator;
 import java.util.List;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.Stream;
 
 /** Copies of the demo workshop for tests to spoil. */
@@ -13,20 +14,24 @@ public final class DemoCopy {
 
     private DemoCopy() {}
 
-    /** One place a process: what was worked out of files there holds for the same files of the next test. */
-    private static final Path HERE =
-            Path.of("target", "hut-" + ProcessHandle.current().pid()).toAbsolutePath();
+    private static final AtomicInteger PLACES = new AtomicInteger();
+
+    /** One place a thread: what was worked out of files there holds for the same files of the next test. */
+    private static final ThreadLocal<Path> HERE = ThreadLocal.withInitial(
+            () -> Path.of("target", "hut-" + ProcessHandle.current().pid() + "-" + PLACES.incrementAndGet())
+                    .toAbsolutePath());
 
     /** A fresh copy at the same place every time, with these designs alone or with all of them; the one before is gone. */
     public static Path here(String... designs) throws IOException {
-        if (Files.exists(HERE)) {
-            try (Stream<Path> files = Files.walk(HERE)) {
+        Path here = HERE.get();
+        if (Files.exists(here)) {
+            try (Stream<Path> files = Files.walk(here)) {
                 for (Path file : files.sorted(Comparator.reverseOrder()).toList()) {
                     Files.delete(file);
                 }
             }
         }
-        return designs.length == 0 ? at(HERE) : with(HERE, designs);
+        return designs.length == 0 ? at(here) : with(here, designs);
     }
 
     /** A fresh copy of the demo as {@code folder}. */

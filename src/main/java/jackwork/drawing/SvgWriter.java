@@ -121,7 +121,8 @@ public final class SvgWriter {
         if (fraction == 0) {
             return sign + scaled / 10_000;
         }
-        String decimals = String.format(Locale.ROOT, "%04d", fraction);
+        // Four digits, zeros in front and all.
+        String decimals = Long.toString(10_000 + fraction).substring(1);
         int end = decimals.length();
         while (decimals.charAt(end - 1) == '0') {
             end--;

@@ -3,10 +3,7 @@ package jackwork.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import jackwork.DemoCopy;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.PrintStream;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.stream.Stream;
@@ -18,13 +15,6 @@ import tools.jackson.databind.json.JsonMapper;
 
 /** The bench as typed: from freezing a design to the takings of a piece. */
 class BenchCommandTest {
-
-    private record Ran(int exit, String out, String err) {
-
-        Ran withoutTalk() {
-            return new Ran(exit, out, "");
-        }
-    }
 
     @TempDir
     private Path folder;
@@ -39,20 +29,7 @@ class BenchCommandTest {
     }
 
     private static Ran run(String... arguments) {
-        PrintStream oldOut = System.out;
-        PrintStream oldErr = System.err;
-        ByteArrayOutputStream out = new ByteArrayOutputStream();
-        ByteArrayOutputStream err = new ByteArrayOutputStream();
-        System.setOut(new PrintStream(out, true, StandardCharsets.UTF_8));
-        System.setErr(new PrintStream(err, true, StandardCharsets.UTF_8));
-        try {
-            int exit = Main.run(
-                    Stream.concat(Stream.of("bench"), Stream.of(arguments)).toArray(String[]::new));
-            return new Ran(exit, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
-        } finally {
-            System.setOut(oldOut);
-            System.setErr(oldErr);
-        }
+        return Ran.run(Stream.concat(Stream.of("bench"), Stream.of(arguments)).toArray(String[]::new));
     }
 
     private Ran here(String... arguments) {

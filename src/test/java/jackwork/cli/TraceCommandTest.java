@@ -8,10 +8,7 @@ import jackwork.drawing.SvgReader;
 import jackwork.geometry.Circle;
 import jackwork.geometry.Outline;
 import jackwork.geometry.Point;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.PrintStream;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
@@ -22,19 +19,9 @@ class TraceCommandTest {
 
     /** What is said on either stream. */
     private static String said(int exit, String... arguments) {
-        PrintStream oldOut = System.out;
-        PrintStream oldErr = System.err;
-        ByteArrayOutputStream words = new ByteArrayOutputStream();
-        PrintStream stream = new PrintStream(words, true, StandardCharsets.UTF_8);
-        System.setOut(stream);
-        System.setErr(stream);
-        try {
-            assertThat(Main.run(arguments)).isEqualTo(exit);
-        } finally {
-            System.setOut(oldOut);
-            System.setErr(oldErr);
-        }
-        return words.toString(StandardCharsets.UTF_8);
+        Ran ran = Ran.run(arguments);
+        assertThat(ran.exit()).isEqualTo(exit);
+        return ran.out() + ran.err();
     }
 
     private static String complaint(String... arguments) {

@@ -12,6 +12,7 @@ import java.util.Locale;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.parallel.Isolated;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.w3c.dom.Document;
@@ -19,6 +20,7 @@ import org.w3c.dom.Element;
 import org.w3c.dom.NodeList;
 
 @Tag("quick")
+@Isolated("turns the whole process to other digits for a moment")
 class SvgWriterTest {
 
     @Test

@@ -18,25 +18,27 @@ import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.TestInstance;
 
 /** The page Bench of a workshop of its own, on the real server in real Chromium. */
+@TestInstance(TestInstance.Lifecycle.PER_CLASS)
 abstract class BenchOnThePage {
 
     static final Instant DAY = Instant.parse("2026-03-01T09:30:00Z");
 
-    private static Browser browser;
+    private Browser browser;
 
     Path hut;
     Bench bench;
     PageServer server;
 
     @BeforeAll
-    static void open() {
+    void open() {
         browser = new Browser();
     }
 
     @AfterAll
-    static void close() {
+    void close() {
         browser.close();
     }
 
@@ -53,7 +55,7 @@ abstract class BenchOnThePage {
         server.stop();
     }
 
-    static Browser browser() {
+    Browser browser() {
         return browser;
     }
 

@@ -13,7 +13,6 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import org.jspecify.annotations.Nullable;
 
 /** The system's own Chromium, driven for tests; keeps what the console and the network complained of. */
 public final class Browser implements AutoCloseable {
@@ -30,8 +29,8 @@ public final class Browser implements AutoCloseable {
     /** Whatever else the machine does meanwhile, ms. */
     private static final int PATIENCE = 90_000;
 
-    /** One for all tests of this process: to start one takes as long as most tests do. */
-    private static com.microsoft.playwright.@Nullable Browser running;
+    /** One for all tests of a thread, since whoever drives it has to stay on one: to start one takes as long as most tests do. */
+    private static final ThreadLocal<com.microsoft.playwright.Browser> RUNNING = new ThreadLocal<>();
 
     private final com.microsoft.playwright.Browser browser;
     private final List<String> complaints = new ArrayList<>();
@@ -40,11 +39,11 @@ public final class Browser implements AutoCloseable {
         browser = running();
     }
 
-    private static synchronized com.microsoft.playwright.Browser running() {
-        com.microsoft.playwright.Browser now = running;
+    private static com.microsoft.playwright.Browser running() {
+        com.microsoft.playwright.Browser now = RUNNING.get();
         if (now == null || !now.isConnected()) {
             now = start();
-            running = now;
+            RUNNING.set(now);
         }
         return now;
     }

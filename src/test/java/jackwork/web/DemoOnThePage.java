@@ -7,15 +7,17 @@ import java.nio.file.Path;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.TestInstance;
 
 /** The demo itself on the page, for tests that change nothing of it. */
+@TestInstance(TestInstance.Lifecycle.PER_CLASS)
 abstract class DemoOnThePage {
 
-    static PageServer server;
-    static Browser browser;
+    PageServer server;
+    Browser browser;
 
     @BeforeAll
-    static void open() {
+    void open() {
         server = PageServer.start(Benches.at(Path.of("demo")), 0);
         browser = new Browser();
     }
@@ -27,7 +29,7 @@ abstract class DemoOnThePage {
     }
 
     @AfterAll
-    static void close() {
+    void close() {
         browser.close();
         server.stop();
     }

@@ -32,7 +32,7 @@ class LeverBrowserTest extends DemoOnThePage {
 
     private static final Point BEAK = new Point(150, 222);
 
-    private static Page page(String design) {
+    private Page page(String design) {
         Page page = browser.open(server.address() + "#" + design.replace("/", "%2F"), 1400, 1000);
         page.waitForSelector("jackwork-page[data-ready='" + design + "']");
         page.waitForSelector("[data-handle=lever]");

@@ -180,7 +180,7 @@ class PayBrowserTest extends PayOnThePage {
         page.close();
     }
 
-    private static void theDesignIsChangedSoAndBack(Page page) throws IOException {
+    private void theDesignIsChangedSoAndBack(Page page) throws IOException {
         answered(page);
         Path file = demo.resolve("heron/design.yaml");
         String before = Files.readString(file);

@@ -16,8 +16,10 @@ import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.TestInstance;
 
 /** Will it pay? of a workshop of its own, on the real server in real Chromium; and what {@link Pricing} answers for the same. */
+@TestInstance(TestInstance.Lifecycle.PER_CLASS)
 abstract class PayOnThePage {
 
     static final int DESK = 1280;
@@ -25,13 +27,13 @@ abstract class PayOnThePage {
     /** Laying out and whatever else the machine does meanwhile, ms. */
     private static final int PATIENCE = 300_000;
 
-    private static PageServer server;
-    private static Browser browser;
-    static Path demo;
-    static Pricing pricing;
+    private PageServer server;
+    private Browser browser;
+    Path demo;
+    Pricing pricing;
 
     @BeforeAll
-    static void open() throws IOException {
+    void open() throws IOException {
         demo = DemoCopy.here();
         DemoCopy.withCoin(demo.resolve("spoiled/kicker-short"), "EUR-0.20");
         server = PageServer.start(Benches.at(demo), 0);
@@ -45,16 +47,16 @@ abstract class PayOnThePage {
     }
 
     @AfterAll
-    static void close() {
+    void close() {
         browser.close();
         server.stop();
     }
 
-    static Page page(int width) {
+    Page page(int width) {
         return page("heron", width);
     }
 
-    static Page page(String design, int width) {
+    Page page(String design, int width) {
         Page page = browser.open(server.address() + "#" + design + "&pay", width, 900);
         page.setDefaultTimeout(PATIENCE);
         answered(page);
@@ -65,7 +67,7 @@ abstract class PayOnThePage {
         page.waitForSelector("jackwork-pay[data-answered]");
     }
 
-    static PriceReport same(int quantity, @Nullable String shelf, Map<String, Double> numbers) {
+    PriceReport same(int quantity, @Nullable String shelf, Map<String, Double> numbers) {
         BigDecimal asked = shelf == null ? null : new BigDecimal(shelf);
         return pricing.answer(new Pricing.Ask(quantity, asked, null, numbers, Map.of()));
     }

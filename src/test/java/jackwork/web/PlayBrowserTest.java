@@ -14,7 +14,7 @@ import org.junit.jupiter.api.Test;
 @Tag("browser")
 class PlayBrowserTest extends DemoOnThePage {
 
-    private static Page page(String design, int width, int height) {
+    private Page page(String design, int width, int height) {
         Page page = browser.open(server.address() + "#" + design.replace("/", "%2F"), width, height);
         page.waitForSelector("jackwork-page[data-ready='" + design + "']");
         page.waitForSelector("[data-coin]");

@@ -16,10 +16,12 @@ import java.util.concurrent.CompletableFuture;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.parallel.Isolated;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
 /** No design waits for another's computing, what nobody waits for ends, and nothing is computed for ever. */
+@Isolated("asks what all threads do, and how long answers take")
 class StallTest {
 
     private static final int ASKED = 50;

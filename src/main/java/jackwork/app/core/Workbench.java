@@ -6,7 +6,6 @@ import jackwork.design.Design;
 import jackwork.design.DesignException;
 import jackwork.design.DesignFiles;
 import jackwork.design.DesignFolders;
-import jackwork.design.DesignReader;
 import jackwork.design.WorkshopReader;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -14,7 +13,7 @@ import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
 
-/** A workshop opened for the page. Files are read anew for every answer, so an edit outside is seen at once. */
+/** A workshop opened for the page. Files are looked at anew for every answer, so an edit outside is seen at once. */
 public final class Workbench {
 
     /** States of designs whose checks are kept: going back to one costs nothing. */
@@ -28,6 +27,7 @@ public final class Workbench {
     private final Faces faces = new Faces();
     private final Sharing sharing;
     private final Once<State, Shown> shown;
+    private final Reads reads;
 
     /** @param version of its files */
     record State(Path workshop, String id, String version) {}
@@ -39,15 +39,19 @@ public final class Workbench {
 
     /** @param longest that anything is computed while somebody waits for it */
     public Workbench(Path workshop, Duration longest) {
-        this(workshop, longest, new Once<>(KEPT, longest));
+        this(workshop, longest, new Once<>(KEPT, longest), new Reads());
     }
 
-    /** @param shown what is known of states, by other workbenches too */
-    Workbench(Path workshop, Duration longest, Once<State, Shown> shown) {
+    /**
+     * @param shown what is known of states, by other workbenches too
+     * @param reads what was read, likewise
+     */
+    Workbench(Path workshop, Duration longest, Once<State, Shown> shown, Reads reads) {
         this.workshop = workshop.toAbsolutePath().normalize();
         this.longest = longest;
         this.sharing = new Sharing(this.workshop);
         this.shown = shown;
+        this.reads = reads;
     }
 
     /** How long anything is computed while somebody waits for it. */
@@ -81,7 +85,7 @@ public final class Workbench {
      */
     public Design design(String id) {
         require(id);
-        return DesignReader.read(workshop.resolve(id));
+        return reads.of(workshop.resolve(id));
     }
 
     /** @throws UnknownDesignException when the workshop has no such design */
@@ -124,8 +128,7 @@ public final class Workbench {
 
     public String name(String id) {
         try {
-            Design design = DesignReader.read(workshop.resolve(id));
-            return design.name();
+            return reads.of(workshop.resolve(id)).name();
         } catch (DesignException e) {
             return id + " (cannot be read)";
         }

@@ -30,6 +30,8 @@ public final class Complementarity {
     static final byte HELD = 1;
     static final byte HIGH = 2;
     static final byte LOW = 3;
+    /** Of a row of either sign that bears the other way round. */
+    private static final byte TURNED = 4;
 
     private final int capacity;
     public int size;
@@ -48,6 +50,10 @@ public final class Complementarity {
 
     public final byte[] state;
     private final double[] swept;
+    /** What the last look at swept states began with, in vain: they would end alike. */
+    private final byte[] tried;
+
+    private boolean triedSome;
     private final HeldRows system;
     private double residual;
     /** The row that changed its state alone in the last round; −1 for none. */
@@ -65,6 +71,7 @@ public final class Complementarity {
         this.motion = new double[capacity];
         this.state = new byte[capacity];
         this.swept = new double[capacity];
+        this.tried = new byte[capacity];
         this.system = new HeldRows(this, capacity);
     }
 
@@ -219,6 +226,7 @@ public final class Complementarity {
      * now and then one linear system is solved with those.
      */
     private void sweep() {
+        triedSome = false;
         for (int i = 0; i < size; i++) {
             force[i] = clamp(i, force[i]);
         }
@@ -257,10 +265,13 @@ public final class Complementarity {
 
     /** Whether the states that the sweeps have come to, or a few near them, give forces that fit; if not, all is as swept. */
     private boolean fitsAsSwept() {
-        System.arraycopy(force, 0, swept, 0, size);
         for (int i = 0; i < size; i++) {
             state[i] = stateOf(i);
         }
+        if (triedBefore()) {
+            return false;
+        }
+        System.arraycopy(force, 0, swept, 0, size);
         changedLast = -1;
         for (int round = 0; round < ModelLimits.ROUNDS_AS_SWEPT; round++) {
             system.solve();
@@ -278,6 +289,18 @@ public final class Complementarity {
             state[i] = stateOf(i);
         }
         return false;
+    }
+
+    /** Whether the last look began with the same states, and the same signs where bounds hang on them: all that it goes by. */
+    private boolean triedBefore() {
+        boolean same = triedSome;
+        for (int i = 0; i < size; i++) {
+            byte begun = kind[i] == Kind.HOLD && force[i] < 0 ? TURNED : state[i];
+            same &= begun == tried[i];
+            tried[i] = begun;
+        }
+        triedSome = true;
+        return same;
     }
 
     private byte stateOf(int i) {

@@ -10,10 +10,11 @@ public final class Benches {
 
     private static final int KEPT = 40;
     private static final Once<Workbench.State, Shown> KNOWN = new Once<>(KEPT, Workbench.LONGEST);
+    private static final Reads READ = new Reads();
 
     private Benches() {}
 
     public static Workbench at(Path workshop) {
-        return new Workbench(workshop, Workbench.LONGEST, KNOWN);
+        return new Workbench(workshop, Workbench.LONGEST, KNOWN, READ);
     }
 }
