@@ -92,7 +92,7 @@ export class Desk extends Watched {
       this.fail("This workshop has no design yet.\nBegin one with “New design or drawing”, above.");
       return;
     }
-    if (id === this.chosen && this.view && !this.problem) {
+    if (id === this.chosen && (this.view || this.waiting) && !this.problem) {
       this.changed();
       return;
     }
@@ -116,7 +116,8 @@ export class Desk extends Watched {
       if (this.chosen !== id) return; // another was chosen while this one was on its way
       this.show(view);
     } catch (e) {
-      if (this.chosen === id) await this.stand(e);
+      // Given up for another, or for the same asked anew: that one tells.
+      if (this.opening === opening) await this.stand(e);
     }
   }
 

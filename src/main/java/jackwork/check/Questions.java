@@ -5,7 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
-/** Every question asked of motion and coin works. A new one is one class and one line here. */
+/** Every question asked of a piece: its motion, coin works, case, rods, pictures. A new one is one class and one line here. */
 public final class Questions {
 
     private static final List<Question> ALL = List.of(

@@ -6,6 +6,7 @@ import jackwork.builds.BuildRun;
 import jackwork.check.Finding;
 import jackwork.check.Ground;
 import jackwork.check.Status;
+import jackwork.check.Words;
 import jackwork.design.Design;
 import jackwork.design.DesignReader;
 import java.nio.file.Path;
@@ -144,8 +145,9 @@ final class CheckCommand implements Callable<Integer> {
         return String.join(
                 "; ",
                 grounds.stream()
-                        .map(g -> g.name() + " " + g.number().value() + " ("
-                                + g.number().low() + " to " + g.number().high() + ", "
+                        .map(g -> g.name() + " " + Words.number(g.number().value()) + " ("
+                                + Words.number(g.number().low()) + " to "
+                                + Words.number(g.number().high()) + ", "
                                 + g.number().basis().words() + ")")
                         .toList());
     }

@@ -2,7 +2,6 @@ package jackwork.cli;
 
 import jackwork.app.core.MechanismJson;
 import jackwork.design.DesignReader;
-import jackwork.parts.Assembler;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -20,7 +19,7 @@ final class MechanismCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        System.out.print(MechanismJson.of(Assembler.assemble(DesignReader.read(design))));
+        System.out.print(MechanismJson.of(DesignReader.read(design)));
         return Outcome.FINE;
     }
 }

@@ -19,6 +19,8 @@ import org.jspecify.annotations.Nullable;
  *
  * @param folder where design.yaml stands
  * @param figureShift mm, added to every point of the figure's drawing
+ * @param version of its files, as {@link DesignFiles#version()}, by the bytes that were read, whatever became of them since;
+ *     empty where it was read like another
  */
 public record Design(
         Path folder,
@@ -28,10 +30,15 @@ public record Design(
         Drawing boxDrawing,
         FigureFile figure,
         Drawing figureDrawing,
-        Point figureShift) {
+        Point figureShift,
+        String version) {
 
     public String name() {
         return file.name();
+    }
+
+    Design ofVersion(String files) {
+        return new Design(folder, file, workshop, box, boxDrawing, figure, figureDrawing, figureShift, files);
     }
 
     /**
@@ -54,7 +61,7 @@ public record Design(
         }
         DesignFile other = new DesignFile(
                 file.format(), file.name(), file.box(), file.figure(), coins, file.gestures(), file.change());
-        return new Design(folder, other, workshop, box, boxDrawing, figure, figureDrawing, figureShift);
+        return new Design(folder, other, workshop, box, boxDrawing, figure, figureDrawing, figureShift, version);
     }
 
     /**
@@ -82,12 +89,12 @@ public record Design(
             throw new DesignException(problems);
         }
         WorkshopFile other = workshop.withMeasured(thickness);
-        return new Design(folder, file, other, box, boxDrawing, figure, figureDrawing, figureShift);
+        return new Design(folder, file, other, box, boxDrawing, figure, figureDrawing, figureShift, version);
     }
 
     /** The same design in a workshop with other numbers, and the same names of sheets, rods and cords. */
     public Design withWorkshop(WorkshopFile other) {
-        return new Design(folder, file, other, box, boxDrawing, figure, figureDrawing, figureShift);
+        return new Design(folder, file, other, box, boxDrawing, figure, figureDrawing, figureShift, version);
     }
 
     /** The same design put together by a beginner, whose holes, glue and paint spread so many times as wide. */

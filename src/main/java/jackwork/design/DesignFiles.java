@@ -18,7 +18,9 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.function.Function;
 import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The files that a design is made of, and their state as one short word: it changes when anything in them does.
@@ -133,17 +135,53 @@ public record DesignFiles(Path design, Path box, Path figure, List<Path> others)
 
     /** The state they would be in with other texts, by path. */
     public String version(Map<Path, String> texts) {
+        return versionOf(path -> {
+            String text = texts.get(path);
+            return text == null ? bytes(path) : text.getBytes(StandardCharsets.UTF_8);
+        });
+    }
+
+    /** The state that they had when just these bytes were taken from them, by path. */
+    String versionOf(Map<Path, byte[]> taken) {
+        return versionOf(taken::get);
+    }
+
+    private String versionOf(Function<Path, byte @Nullable []> bytes) {
         MessageDigest digest = sha();
         for (Path path : all()) {
-            String text = texts.get(path);
-            try {
-                digest.update(text == null ? Files.readAllBytes(path) : text.getBytes(StandardCharsets.UTF_8));
-            } catch (IOException e) {
+            byte[] here = bytes.apply(path);
+            if (here == null) {
                 digest.update((byte) 1); // gone: that too is a change
+            } else {
+                digest.update(here);
             }
             digest.update((byte) 0);
         }
         return HexFormat.of().formatHex(digest.digest()).substring(0, VERSION_LETTERS);
+    }
+
+    private static byte @Nullable [] bytes(Path path) {
+        try {
+            return Files.readAllBytes(path);
+        } catch (IOException e) {
+            return null;
+        }
+    }
+
+    /**
+     * Where all of them truly lie, links followed: the same contents from outside the workshop, or another workshop nearer by,
+     * are another state.
+     */
+    public List<Path> places() {
+        return all().stream().map(DesignFiles::place).toList();
+    }
+
+    private static Path place(Path path) {
+        try {
+            return path.toRealPath();
+        } catch (IOException e) {
+            return path; // gone: its contents tell
+        }
     }
 
     /** A text's own name: the same for the same text. */

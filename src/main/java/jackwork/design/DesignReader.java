@@ -10,6 +10,7 @@ import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -30,6 +31,8 @@ public final class DesignReader {
     private final @Nullable Design known;
 
     private final List<Problem> problems = new ArrayList<>();
+    /** What was taken from each file: it may be another by now. */
+    private final Map<Path, byte[]> taken = new HashMap<>();
 
     private DesignReader(Path workshopFolder, Map<Path, String> texts, @Nullable Design known) {
         this.known = known;
@@ -126,16 +129,22 @@ public final class DesignReader {
     }
 
     private YamlFile yaml(Path path) {
-        String text = texts.get(path.toAbsolutePath().normalize());
-        return text == null
-                ? YamlFile.read(path, problems)
-                : YamlFile.parse(path.getFileName().toString(), text, problems);
+        String name = path.getFileName().toString();
+        return YamlFile.parse(name, text(path, name), problems);
+    }
+
+    /** Of a YAML file: as it would be, or from the disk. */
+    private String text(Path path, String name) {
+        Path plain = path.toAbsolutePath().normalize();
+        String would = texts.get(plain);
+        String text = would == null ? YamlFile.text(path, name) : would;
+        taken.put(plain, text.getBytes(StandardCharsets.UTF_8));
+        return text;
     }
 
     private Design read(Path folder, YamlFile designYaml) {
-        String words = texts.get(
-                workshopFolder.resolve(WorkshopReader.FILE).toAbsolutePath().normalize());
-        WorkshopFile workshop = words == null ? WorkshopReader.read(workshopFolder) : WorkshopReader.parse(words);
+        WorkshopFile workshop =
+                WorkshopReader.parse(text(workshopFolder.resolve(WorkshopReader.FILE), WorkshopReader.FILE));
         DesignFile design = new Binder(designYaml).bind(DesignFile.class);
         if (design == null) {
             throw new DesignException(problems);
@@ -185,7 +194,8 @@ public final class DesignReader {
         YamlFile.requireNone(problems);
         Point shift = shift(box, boxDrawing, figure, figureDrawing, figureYaml);
         YamlFile.requireNone(problems);
-        return new Design(folder, design, workshop, box, boxDrawing, figure, figureDrawing, shift);
+        Design read = new Design(folder, design, workshop, box, boxDrawing, figure, figureDrawing, shift, "");
+        return known == null ? read.ofVersion(DesignFiles.of(read).versionOf(taken)) : read;
     }
 
     /** Stops where something came up since then that nothing more can be read without. */
@@ -240,7 +250,8 @@ public final class DesignReader {
             int before = problems.size();
             Path path = inside(parent(beside), picture.file(), key, file);
             if (problems.size() == before) {
-                PictureReferences.checkFile(path, key, file);
+                PictureReferences.check(path, key, file)
+                        .ifPresent(bytes -> taken.put(path.toAbsolutePath().normalize(), bytes));
             }
         });
     }
@@ -250,15 +261,15 @@ public final class DesignReader {
         int before = problems.size();
         Path path = inside(folder, name, "drawing", file);
         requireNoMore(before);
-        String text = texts.get(path.toAbsolutePath().normalize());
+        Path plain = path.toAbsolutePath().normalize();
+        String would = texts.get(plain);
         try {
-            if (text != null) {
-                return SvgReader.read(name, text.getBytes(StandardCharsets.UTF_8));
-            }
-            if (Files.size(path) > MOST_DRAWING_BYTES) {
+            if (would == null && Files.size(path) > MOST_DRAWING_BYTES) {
                 throw DesignException.of(name, "is larger than 20 MiB; save outlines without embedded pictures");
             }
-            return SvgReader.read(name, Files.readAllBytes(path));
+            byte[] bytes = would == null ? Files.readAllBytes(path) : would.getBytes(StandardCharsets.UTF_8);
+            taken.put(plain, bytes);
+            return SvgReader.read(name, bytes);
         } catch (DrawingException e) {
             throw with(new Problem(name, e.line(), e.column(), afterPlace(e)));
         } catch (IOException e) {

@@ -9,6 +9,7 @@ import java.io.InputStream;
 import java.nio.ByteBuffer;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.Iterator;
 import javax.imageio.ImageIO;
 import javax.imageio.ImageReader;
@@ -49,6 +50,11 @@ public final class PictureReader {
         try (InputStream in = Files.newInputStream(file)) {
             PngChunks.checkHeader(String.valueOf(file.getFileName()), in.readNBytes(PngChunks.HEADER_BYTES));
         }
+    }
+
+    /** The same of bytes that are in hand. */
+    public static void checkHeader(String name, byte[] png) {
+        PngChunks.checkHeader(name, Arrays.copyOf(png, Math.min(png.length, PngChunks.HEADER_BYTES)));
     }
 
     /**

@@ -1,5 +1,5 @@
 /**
- * Outlines to files and back: the SVG reader, and the SVG and PDF writers.
+ * Files of outlines and pictures: SVG and PNG are read; SVG, DXF, PDF, 3MF, STL, PNG and QR codes are written.
  *
  * <p>Here y points up and lengths are mm; the formats' own conventions stay inside the readers and
  * writers. May import {@code geometry}. What is read is hostile until parsed: sizes, depths, copies and

@@ -100,7 +100,7 @@ public final class Assembler {
     private void join(Works works) {
         works.pins().forEach((name, pin) -> addPin(works, name, pin));
         works.slides().forEach((name, slide) -> addSlide(works, name, slide));
-        works.stops().forEach((name, stop) -> addStop(name, stop));
+        works.stops().forEach((name, stop) -> addStop(works, name, stop));
         works.weights().forEach((name, weight) -> addWeight(works, name, weight));
     }
 
@@ -182,13 +182,20 @@ public final class Assembler {
                 friction(slide.rod(), Named.in(parts, slide.in()))));
     }
 
-    private void addStop(String name, StopEntry stop) {
+    private void addStop(Works works, String name, StopEntry stop) {
         stops.add(new Stop(
                 name,
                 Named.in(bodyOf, stop.between().get(0)),
                 Named.in(bodyOf, stop.between().get(1)),
+                pinAt(works, stop.pin()),
                 Math.toRadians(stop.from()),
                 Math.toRadians(stop.to())));
+    }
+
+    /** A figure may name a pin of its box. */
+    private Point pinAt(Works works, String name) {
+        Works of = works.pins().containsKey(name) ? works : design.box().works();
+        return at(of, Named.in(of.pins(), name).at(), name);
     }
 
     private void addWeight(Works works, String name, WeightEntry weight) {

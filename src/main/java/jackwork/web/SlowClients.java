@@ -15,9 +15,9 @@ import org.eclipse.jetty.util.component.LifeCycle;
 import org.eclipse.jetty.util.thread.Scheduler;
 
 /**
- * Hangs up on whoever sends a request drop by drop: its head must be whole after some seconds, its body must come at a
- * pace, and no more than so many may be connected at once. The server itself only ends connections on which nothing comes
- * at all.
+ * Hangs up on whoever sends a request drop by drop, or calls and says nothing: its head must be whole after some seconds, its
+ * body must come at a pace, and no more than so many may be connected at once. The server itself only ends connections that
+ * have long been idle.
  */
 final class SlowClients implements Connection.Listener {
 
@@ -40,7 +40,7 @@ final class SlowClients implements Connection.Listener {
         private long requests;
         /** Bytes that belong to requests before. */
         private long before;
-        /** When a head was first seen under way, ns; 0 when there is none. */
+        /** When a head was first seen under way, or nobody had said anything yet, ns; 0 when neither is so. */
         private long since;
     }
 
@@ -88,7 +88,7 @@ final class SlowClients implements Connection.Listener {
             head.requests = requests;
             head.before = bytes;
             head.since = 0;
-        } else if (bytes == head.before) {
+        } else if (bytes == head.before && requests > 0) {
             head.since = 0;
         } else if (head.since == 0) {
             head.since = System.nanoTime();

@@ -23,7 +23,7 @@ class RandomOutlinesOutsideTest {
     private static final int COUNT = 1000;
 
     /** Corners at random distances around a middle; every third has an opening. */
-    private static Outline outline(SplittableRandom random) {
+    static Outline outline(SplittableRandom random) {
         int corners = random.nextInt(3, 24);
         double x = random.nextDouble(-20, 20);
         double y = random.nextDouble(-20, 20);

@@ -20,6 +20,8 @@ import java.util.List;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Real sockets against the real server: other sites' requests, more than is read, and senders who never finish. */
 class RefusedRequestsTest {
@@ -250,13 +252,14 @@ class RefusedRequestsTest {
         }
     }
 
-    @Test
-    void hundredsWhoTrickleKeepThePageFromNobody() throws Exception {
+    @ParameterizedTest
+    @ValueSource(strings = {"POST /api/edit/heron HTTP/1.1\r\nX-Slow: ", ""})
+    void hundredsWhoTrickleOrAreSilentKeepThePageFromNobody(String begun) throws Exception {
         List<Socket> slow = new ArrayList<>();
         try {
             for (int i = 0; i < 300; i++) {
                 Socket socket = connected();
-                send(socket, "POST /api/edit/heron HTTP/1.1\r\nX-Slow: ");
+                send(socket, begun);
                 slow.add(socket);
             }
             // Those who came first are hung up on, and then there is room for it.

@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
@@ -16,7 +17,15 @@ final class LastShown {
 
     private final Map<String, State> states = new ConcurrentHashMap<>();
 
-    private record State(DesignFiles files, Shown shown, Map<Path, String> texts) {}
+    private record State(DesignFiles files, List<Path> places, Shown shown, Map<Path, String> texts) {
+
+        boolean still() {
+            // Asked for anew: another workshop's file may stand nearer by now.
+            DesignFiles now = DesignFiles.of(shown.check().design());
+            return now.places().equals(places)
+                    && now.version().equals(shown.view().version());
+        }
+    }
 
     /** Unless its files have changed again since it was worked out. */
     void keep(String id, Shown shown) {
@@ -29,7 +38,7 @@ final class LastShown {
         try {
             Map<Path, String> texts = texts(files.all());
             if (files.version(texts).equals(version)) {
-                states.put(id, new State(files, shown, texts));
+                states.put(id, new State(files, files.places(), shown, texts));
             }
         } catch (DesignException e) {
             // Changed again already; the next look tells.
@@ -38,10 +47,7 @@ final class LastShown {
 
     /** The state itself, where all files are as they were then: it need not even be read. */
     Optional<Shown> still(String id) {
-        return Optional.ofNullable(states.get(id))
-                .filter(state ->
-                        state.files().version().equals(state.shown().view().version()))
-                .map(State::shown);
+        return Optional.ofNullable(states.get(id)).filter(State::still).map(State::shown);
     }
 
     Optional<DesignFiles> files(String id) {

@@ -1,13 +1,17 @@
 package jackwork.app.core;
 
 import jackwork.app.wire.Json;
+import jackwork.design.Design;
 import jackwork.geometry.Outline;
 import jackwork.geometry.Point;
+import jackwork.parts.Assembler;
 import jackwork.parts.Assembly;
 import jackwork.parts.Body;
 import jackwork.parts.PinJoint;
 import jackwork.parts.SlideJoint;
 import jackwork.parts.Stop;
+import jackwork.parts.Stopping;
+import jackwork.parts.TurningEnd;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
 
@@ -18,7 +22,8 @@ public final class MechanismJson {
 
     private MechanismJson() {}
 
-    public static String of(Assembly assembly) {
+    public static String of(Design design) {
+        Assembly assembly = Assembler.assemble(design);
         ObjectNode root = Json.object();
         root.put("formatVersion", FORMAT_VERSION);
         root.put("design", assembly.name());
@@ -37,6 +42,8 @@ public final class MechanismJson {
         assembly.slides().forEach(slide -> slides.add(slide(assembly, slide)));
         ArrayNode stops = root.putArray("stops");
         assembly.stops().forEach(stop -> stops.add(stop(assembly, stop)));
+        ArrayNode ends = root.putArray("ends");
+        Stopping.of(design, assembly).forEach(stopping -> ends.add(end(assembly, stopping)));
         ArrayNode links = root.putArray("links");
         assembly.links().forEach(link -> links.add(LinkJson.of(assembly, link)));
         ObjectNode lever = root.putObject("lever");
@@ -119,6 +126,37 @@ public final class MechanismJson {
         node.put("b", assembly.body(stop.b()).name());
         Json.put(node, "fromDeg", Math.toDegrees(stop.from()), 9);
         Json.put(node, "toDeg", Math.toDegrees(stop.to()), 9);
+        return node;
+    }
+
+    private static ObjectNode end(Assembly assembly, Stopping stopping) {
+        TurningEnd end = stopping.end();
+        ObjectNode node = Json.object();
+        node.put("name", end.name());
+        node.put("body", assembly.body(end.body()).name());
+        node.put("against", assembly.body(end.against()).name());
+        node.set("pivot", Json.point(end.pivot()));
+        Json.put(node, "deg", Math.toDegrees(end.at()), 9);
+        node.put("provided", stopping.isProvided());
+        Stopping.Obstacle met = stopping.met();
+        if (met == null) {
+            node.putNull("met");
+        } else {
+            ObjectNode entry = node.putObject("met");
+            entry.put("own", met.own()).put("by", met.by()).put("layer", met.layer());
+            Json.put(entry, "deg", Math.toDegrees(met.meeting().angle()), 9);
+            entry.set("at", Json.point(met.meeting().at()));
+            entry.set("push", Json.point(met.meeting().out()));
+            Json.put(entry, "arm", met.meeting().arm(end.pivot()), 6);
+        }
+        Stopping.Nearby nearest = stopping.nearest();
+        if (nearest == null) {
+            node.putNull("nearest");
+        } else {
+            ObjectNode entry = node.putObject("nearest");
+            entry.put("own", nearest.own()).put("by", nearest.by()).put("layer", nearest.layer());
+            Json.put(entry, "distance", nearest.distance(), 6);
+        }
         return node;
     }
 }

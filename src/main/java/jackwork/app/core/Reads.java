@@ -5,16 +5,22 @@ import jackwork.design.DesignException;
 import jackwork.design.DesignFiles;
 import jackwork.design.DesignReader;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 
-/** Designs as they were read last: each is read anew only when one of its files says something else by now. */
+/** Designs as they were read last: each is read anew when one of its files says something else by now, or lies elsewhere. */
 final class Reads {
 
     private final Map<Path, Read> known = new ConcurrentHashMap<>();
 
-    /** @param version of the files that it was read from */
-    private record Read(Design design, String version) {}
+    private record Read(Design design, List<Path> places) {
+
+        boolean still() {
+            DesignFiles files = DesignFiles.of(design);
+            return files.places().equals(places) && files.version().equals(design.version());
+        }
+    }
 
     /**
      * @param folder of a design
@@ -22,12 +28,12 @@ final class Reads {
      */
     Design of(Path folder) {
         Read last = known.get(folder);
-        if (last != null && DesignFiles.of(last.design()).version().equals(last.version())) {
+        if (last != null && last.still()) {
             return last.design();
         }
         known.remove(folder);
         Design design = DesignReader.read(folder);
-        known.put(folder, new Read(design, DesignFiles.of(design).version()));
+        known.put(folder, new Read(design, DesignFiles.of(design).places()));
         return design;
     }
 }

@@ -14,7 +14,6 @@ import jackwork.design.Adjustable;
 import jackwork.design.Design;
 import jackwork.design.DesignEdit;
 import jackwork.design.DesignException;
-import jackwork.design.DesignFiles;
 import jackwork.design.DesignReader;
 import jackwork.make.MakeException;
 import jackwork.motion.model.MechanismException;
@@ -112,10 +111,7 @@ public final class Remedies {
             throw new BadRequestException("read \"" + finding + "\", expected the id of a finding, as full-stroke");
         }
         Design design = workbench.design(id);
-        List<Finding> before = workbench
-                .shown(id, design, DesignFiles.of(design).version())
-                .check()
-                .findings();
+        List<Finding> before = workbench.shown(id, design).check().findings();
         return OwnCores.use(workbench.longest(), () -> remedyJson(design, finding, before));
     }
 

@@ -42,7 +42,7 @@ public final class Trials {
      */
     Shown of(String id, Map<Path, String> changed) {
         Design would = DesignReader.read(workbench.folder().resolve(id), changed);
-        return workbench.shown(id, would, DesignFiles.of(would).version(changed));
+        return workbench.shown(id, would);
     }
 
     /**
@@ -65,11 +65,7 @@ public final class Trials {
     Tried othersAsGood(String but, Map<Path, String> changed) {
         return others(but, changed, (id, now, texts) -> {
             Shown next = of(id, texts);
-            if (next.check().fails()
-                    && !workbench
-                            .shown(id, now, DesignFiles.of(now).version())
-                            .check()
-                            .fails()) {
+            if (next.check().fails() && !workbench.shown(id, now).check().fails()) {
                 throw DesignException.of(
                         names(changed),
                         LEFT + workbench.name(id) + " does not fail now and would then, since \""
@@ -101,7 +97,7 @@ public final class Trials {
             }
             DesignFiles files = DesignFiles.of(now);
             if (files.all().stream().anyMatch(changed::containsKey)) {
-                versions.put(id, files.version());
+                versions.put(id, now.version());
                 requireShown(id, now, changed, trial);
             }
         }
@@ -147,7 +143,7 @@ public final class Trials {
 
     private boolean isShown(String id, Design now) {
         try {
-            workbench.shown(id, now, DesignFiles.of(now).version());
+            workbench.shown(id, now);
             return true;
         } catch (TooLongException | CancellationException e) {
             throw e;
@@ -170,7 +166,7 @@ public final class Trials {
         /** Asked when it is this program's turn to write: what another has changed since was not tried. */
         public void requireFresh() {
             versions.forEach((id, version) -> {
-                if (!DesignFiles.of(workbench.design(id)).version().equals(version)) {
+                if (!workbench.design(id).version().equals(version)) {
                     throw new StaleException();
                 }
             });

@@ -97,12 +97,12 @@ public final class Workbench {
     }
 
     /**
-     * All that the page shows of a design; known already when the same files were asked before.
-     *
-     * @param version of the files that it was read from
+     * All that the page shows of a design as it was read, whatever became of its files since; known already when the same files
+     * were asked before.
      */
-    public Shown shown(String id, Design design, String version) {
+    public Shown shown(String id, Design design) {
         List<String> sharing = sharing(id, DesignFiles.of(design).figure());
+        String version = design.version();
         return shown.of(new State(workshop, id, version), () -> Shown.of(id, version, design, sharing))
                 .sharedWith(sharing);
     }
@@ -110,7 +110,7 @@ public final class Workbench {
     /** The same of a design as it stands. */
     public Shown shown(String id) {
         Design design = design(id);
-        return shown(id, design, DesignFiles.of(design).version());
+        return shown(id, design);
     }
 
     /** Names of the other designs whose figure is that file. */

@@ -8,7 +8,6 @@ import jackwork.app.wire.BadRequestException;
 import jackwork.app.wire.Json;
 import jackwork.app.wire.Requests;
 import jackwork.design.Design;
-import jackwork.design.DesignFiles;
 import jackwork.drawing.BookletSvg;
 import jackwork.drawing.BookletWriter;
 import jackwork.drawing.Paper;
@@ -197,7 +196,7 @@ public final class Making implements AutoCloseable {
     private Made made(String id, ForMaking wanted) {
         Design saved = workbench.design(id);
         Design design = saved.withMeasured(wanted.measured());
-        Key key = new Key(id, DesignFiles.of(saved).version(), wanted.measured());
+        Key key = new Key(id, saved.version(), wanted.measured());
         return made.of(key, () -> new Made(key, saved, Makings.of(design)));
     }
 

@@ -8,7 +8,6 @@ import jackwork.app.wire.BadRequestException;
 import jackwork.app.wire.Json;
 import jackwork.app.wire.Requests;
 import jackwork.design.Design;
-import jackwork.design.DesignFiles;
 import java.math.BigDecimal;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -79,7 +78,7 @@ public final class Paying {
             return known;
         }
         Design design = workbench.design(id);
-        return new Key(id, DesignFiles.of(design).version(), laidOut);
+        return new Key(id, design.version(), laidOut);
     }
 
     private Pricing pricing(Key key) {

@@ -1,7 +1,6 @@
 package jackwork.app.wire;
 
 import java.util.Arrays;
-import java.util.Locale;
 import java.util.stream.Collectors;
 import tools.jackson.core.JacksonException;
 import tools.jackson.databind.DeserializationFeature;
@@ -44,7 +43,6 @@ public final class Requests {
         String expected = Arrays.stream(type.getRecordComponents())
                 .map(component -> component.getName())
                 .collect(Collectors.joining(", "));
-        throw new BadRequestException("what was sent is not a "
-                + type.getSimpleName().toLowerCase(Locale.ROOT) + "; expected JSON with " + expected);
+        throw new BadRequestException("what was sent cannot be read; expected JSON with " + expected);
     }
 }

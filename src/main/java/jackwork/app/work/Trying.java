@@ -9,7 +9,6 @@ import jackwork.app.wire.Requests;
 import jackwork.builds.BuildRun;
 import jackwork.check.Subject;
 import jackwork.design.Design;
-import jackwork.design.DesignFiles;
 
 /** Long work on whether it works: many pieces made, better numbers sought. */
 public final class Trying {
@@ -32,7 +31,7 @@ public final class Trying {
         }
         Design design = workbench.design(id);
         BuildRun run = DesignCheck.builds(Subject.asNumbered(design), request.builds(), request.seed());
-        return jobs.begin(new BuildsJob(id, DesignFiles.of(design).version(), run, report -> {}));
+        return jobs.begin(new BuildsJob(id, design.version(), run, report -> {}));
     }
 
     /** @param body a {@link ForTuning} */

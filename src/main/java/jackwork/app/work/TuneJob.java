@@ -6,7 +6,6 @@ import jackwork.app.wire.BadRequestException;
 import jackwork.builds.FreeNumber;
 import jackwork.builds.Tune;
 import jackwork.design.Design;
-import jackwork.design.DesignFiles;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -24,7 +23,7 @@ public final class TuneJob extends Job {
     private volatile Tune.@Nullable Proposal found;
 
     private TuneJob(String id, Design design, List<FreeNumber> free, long seed) {
-        super(id, DesignFiles.of(design).version(), 0);
+        super(id, design.version(), 0);
         this.tune = new Tune(design.folder(), free, seed, THREADS, this::told, this::giveWay);
     }
 

@@ -2,7 +2,7 @@ package jackwork.motion.coin;
 
 /** What must happen, in order, from the coin in the slot to the lever locked again. */
 public enum CycleStage {
-    /** The coin reaches the bucket. */
+    /** The coin comes to lie where it works: on the bucket, or before the gate. */
     LANDS,
     /** The bucket's strut leaves the lever's tooth free. */
     FREES,
