@@ -6,6 +6,7 @@ import jackwork.bench.Kinds;
 import jackwork.bench.LogKind;
 import jackwork.bench.Logged;
 import jackwork.bench.Stamp;
+import jackwork.bench.Stamped;
 import jackwork.design.NearestWord;
 import java.util.List;
 import java.util.concurrent.Callable;
@@ -41,14 +42,14 @@ final class BenchList implements Callable<Integer> {
                         + String.join(", ", Kinds.names()) + NearestWord.hint(name, Kinds.names())));
     }
 
-    private static <T> void list(BenchLog log, LogKind<T> kind, boolean json) {
+    private static <T extends Stamped> void list(BenchLog log, LogKind<T> kind, boolean json) {
         List<Logged<T>> entries = log.list(kind);
         if (json) {
             System.out.print(BenchJson.entries(kind, entries));
             return;
         }
         for (Logged<T> logged : entries) {
-            Stamp stamp = kind.stamp(logged.entry());
+            Stamp stamp = logged.entry().stamp();
             StringBuilder line = new StringBuilder(logged.number() + "  " + stamp.at());
             kind.fields(logged.entry()).stream()
                     .filter(field -> !field.isEmpty())
