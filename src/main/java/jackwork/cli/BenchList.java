@@ -9,15 +9,14 @@ import jackwork.bench.Stamp;
 import jackwork.bench.Stamped;
 import jackwork.design.NearestWord;
 import java.util.List;
-import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** {@code jackwork bench list KIND}. */
-@Command(name = "list", mixinStandardHelpOptions = true, description = "Entries of one kind, with their numbers.")
-final class BenchList implements Callable<Integer> {
+@Command(name = "list", description = "Entries of one kind, with their numbers.")
+final class BenchList extends Subcommand {
 
     @Parameters(
             paramLabel = "KIND",
