@@ -37,26 +37,24 @@ final class PawlMeets implements Question {
         double away = AWAY * pawl.shape().depth();
         double margin = Math.min(gap + INTO, away - gap);
         boolean meets = margin >= 0;
-        return new Finding(
-                Topic.PAWL_MEETS,
-                pawl.name(),
-                say("Does the tip of {} lie in a gap of its ratchet, as drawn?", pawl.name()),
-                meets ? Status.PASS : Status.FAIL,
-                gap,
-                gap < 0 ? -INTO : away,
-                margin,
-                "mm",
-                new Where(pawl.name(), 0.0, tip),
-                gap < 0
-                        ? say("the tip of {} is drawn {} into a tooth", pawl.name(), mm(-gap))
-                        : say("the tip of {} is drawn {} from the nearest tooth", pawl.name(), mm(gap)),
-                meets
-                        ? Sentence.NOTHING
-                        : say(
-                                "Turn the ratchet by {}'s first, or move the tip: it lies at the foot of a steep face when"
-                                        + " nothing is pressed.",
-                                pawl.name()),
-                "distance of the tip's middle from the teeth − its radius = " + Words.number(gap) + " mm; at least "
-                        + Words.number(-INTO) + " mm, at most half a tooth's depth, " + Words.number(away) + " mm");
+        return Finding.ask(
+                        Topic.PAWL_MEETS,
+                        pawl.name(),
+                        say("Does the tip of {} lie in a gap of its ratchet, as drawn?", pawl.name()))
+                .answer(meets ? Status.PASS : Status.FAIL, gap, gap < 0 ? -INTO : away, margin, "mm")
+                .at(new Where(pawl.name(), 0.0, tip))
+                .because(
+                        gap < 0
+                                ? say("the tip of {} is drawn {} into a tooth", pawl.name(), mm(-gap))
+                                : say("the tip of {} is drawn {} from the nearest tooth", pawl.name(), mm(gap)),
+                        meets
+                                ? Sentence.NOTHING
+                                : say(
+                                        "Turn the ratchet by {}'s first, or move the tip: it lies at the foot of a steep face when"
+                                                + " nothing is pressed.",
+                                        pawl.name()),
+                        "distance of the tip's middle from the teeth − its radius = " + Words.number(gap)
+                                + " mm; at least " + Words.number(-INTO) + " mm, at most half a tooth's depth, "
+                                + Words.number(away) + " mm");
     }
 }
