@@ -113,7 +113,7 @@ class WaysByHandTest {
     @Test
     void aPieceThatNeverPaysBackSaysSo() {
         Costing poor = costing(false).with(costing(false).rates().with("ways.charity.fee", 0));
-        assertThat(WithCharity::of.of(poor, PRICE, NOTHING).words())
+        assertThat(WithCharity.of(poor, PRICE, NOTHING).words())
                 .first()
                 .asString()
                 .contains("never");
