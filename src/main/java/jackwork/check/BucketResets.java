@@ -22,10 +22,7 @@ final class BucketResets implements Question {
                                 "Does the empty {} swing back and lock again?",
                                 assembly.coinWorks().bucketWord()))
                 .answer(spread.status(), closing, friction, margin, "N·mm")
-                .at(new Where(
-                        assembly.body(assembly.coinWorks().bucket()).name(),
-                        0.0,
-                        assembly.coinWorks().pivot()))
+                .at(Where.bucket(assembly))
                 .because(
                         say(
                                 "the counterweight closes with at least {} against {} of friction",

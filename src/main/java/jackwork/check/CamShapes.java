@@ -5,7 +5,6 @@ import static jackwork.check.Measure.mm;
 import static jackwork.check.Sentence.say;
 
 import jackwork.parts.CamPair;
-import jackwork.parts.Link;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -18,11 +17,9 @@ final class CamShapes implements Question {
     @Override
     public List<Finding> ask(Subject subject) {
         List<Finding> findings = new ArrayList<>();
-        for (Link link : subject.assembly().links()) {
-            if (link instanceof CamPair cam) {
-                findings.add(steep(cam));
-                findings.add(sharp(cam));
-            }
+        for (CamPair cam : subject.assembly().links(CamPair.class)) {
+            findings.add(steep(cam));
+            findings.add(sharp(cam));
         }
         return findings;
     }

@@ -54,10 +54,7 @@ public final class CoinTrips implements OfWeight {
         double friction = CoinSeat.frictionMoment(assembly, coin.mass());
         return Finding.ask(Topic.COIN_TRIPS, coin.code(), say("Does {} tip the bucket?", coin.code()))
                 .answer(spread.status(), balance.tripMoment(), balance.needMoment(), margin, "N·mm")
-                .at(new Where(
-                        assembly.body(assembly.coinWorks().bucket()).name(),
-                        0.0,
-                        assembly.coinWorks().pivot()))
+                .at(Where.bucket(assembly))
                 .because(
                         Double.isNaN(balance.tripMoment())
                                 ? say(

@@ -34,10 +34,7 @@ final class LeansAcross implements OfWeight {
                         Topic.LEANS_ACROSS,
                         say("Does the lightest coin tip the bucket on a table that leans sideways?"))
                 .answer(spread.status(), surplus, more, surplus - more, "N·mm")
-                .at(new Where(
-                        assembly.body(assembly.coinWorks().bucket()).name(),
-                        0.0,
-                        assembly.coinWorks().pivot()))
+                .at(Where.bucket(assembly))
                 .because(
                         say(
                                 "{} has {} to spare, lying sideways takes {}",

@@ -35,10 +35,7 @@ final class LeansAlong implements Question {
                                 "How far may the table lean before the {} stays open?",
                                 assembly.coinWorks().bucketWord()))
                 .answer(spread.status(), value, limit, value - limit, "deg")
-                .at(new Where(
-                        assembly.body(assembly.coinWorks().bucket()).name(),
-                        0.0,
-                        assembly.coinWorks().pivot()))
+                .at(Where.bucket(assembly))
                 .because(
                         say(
                                 "the empty {} falls back by itself on a table that leans by up to {}{}; tables lean by {}"

@@ -5,9 +5,7 @@ import static jackwork.check.Sentence.say;
 
 import jackwork.geometry.Outline;
 import jackwork.geometry.Point;
-import jackwork.parts.Link;
 import jackwork.parts.RatchetPair;
-import java.util.ArrayList;
 import java.util.List;
 
 /** As drawn, a pawl's tip lies in a gap of its ratchet: it touches the teeth, and is not drawn into their wood. */
@@ -20,13 +18,9 @@ final class PawlMeets implements Question {
 
     @Override
     public List<Finding> ask(Subject subject) {
-        List<Finding> findings = new ArrayList<>();
-        for (Link link : subject.assembly().links()) {
-            if (link instanceof RatchetPair pawl) {
-                findings.add(finding(pawl));
-            }
-        }
-        return findings;
+        return subject.assembly().links(RatchetPair.class).stream()
+                .map(PawlMeets::finding)
+                .toList();
     }
 
     private static Finding finding(RatchetPair pawl) {

@@ -4,9 +4,7 @@ import static jackwork.check.Measure.degrees;
 import static jackwork.check.Sentence.say;
 
 import jackwork.geometry.Point;
-import jackwork.parts.Link;
 import jackwork.parts.RatchetPair;
-import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -17,13 +15,9 @@ final class PawlSteps implements Question {
 
     @Override
     public List<Finding> ask(Subject subject) {
-        List<Finding> findings = new ArrayList<>();
-        for (Link link : subject.assembly().links()) {
-            if (link instanceof RatchetPair pawl) {
-                findings.add(finding(subject, pawl));
-            }
-        }
-        return findings;
+        return subject.assembly().links(RatchetPair.class).stream()
+                .map(pawl -> finding(subject, pawl))
+                .toList();
     }
 
     private static Finding finding(Subject subject, RatchetPair pawl) {

@@ -7,7 +7,6 @@ import static jackwork.check.Sentence.say;
 import jackwork.motion.model.Direction;
 import jackwork.motion.rest.MotionEvent;
 import jackwork.motion.rest.StrokeResult;
-import jackwork.parts.Link;
 import jackwork.parts.StringRun;
 import java.util.ArrayList;
 import java.util.List;
@@ -19,11 +18,9 @@ final class StringsPull implements Question {
     @Override
     public List<Finding> ask(Subject subject) {
         List<Finding> findings = new ArrayList<>();
-        for (Link link : subject.assembly().links()) {
-            if (link instanceof StringRun string) {
-                findings.add(overpulled(subject, string));
-                findings.add(pulls(subject.stroke(), string));
-            }
+        for (StringRun string : subject.assembly().links(StringRun.class)) {
+            findings.add(overpulled(subject, string));
+            findings.add(pulls(subject.stroke(), string));
         }
         return findings;
     }
