@@ -49,7 +49,7 @@ public final class Archive {
     }
 
     /** All entries of a kind that count, as CSV. */
-    public static <T> String csv(BenchLog log, LogKind<T> kind) {
+    public static <T extends Stamped> String csv(BenchLog log, LogKind<T> kind) {
         return CsvTable.write(kind, log.list(kind));
     }
 
@@ -131,7 +131,7 @@ public final class Archive {
         return revisions;
     }
 
-    private static <T> List<BenchLog.Entry<?>> entries(LogKind<T> kind, Path file) throws IOException {
+    private static <T extends Stamped> List<BenchLog.Entry<?>> entries(LogKind<T> kind, Path file) throws IOException {
         List<BenchLog.Entry<?>> entries = new ArrayList<>();
         CsvTable.read(kind, String.valueOf(file.getFileName()), text(file))
                 .forEach(entry -> entries.add(new BenchLog.Entry<>(kind, entry)));

@@ -29,11 +29,11 @@ public final class BenchLog {
     }
 
     /** An entry with its kind. */
-    public record Entry<T>(LogKind<T> kind, T entry) {
+    public record Entry<T extends Stamped>(LogKind<T> kind, T entry) {
 
         /** @param listed what the log had by kind and key, filled as it is asked for: many may be there already */
         boolean addTo(Sql sql, Map<LogKind<?>, Map<String, Object>> listed) throws SQLException {
-            String key = kind.stamp(entry).key();
+            String key = entry.stamp().key();
             Map<String, Object> there = listed.get(kind);
             if (sql.first("SELECT id FROM " + kind.table() + " WHERE key = ?", row -> true, key)
                     .isEmpty()) {
@@ -51,7 +51,7 @@ public final class BenchLog {
             if (there == null) {
                 there = new HashMap<>();
                 for (Logged<T> logged : kind.list(sql)) {
-                    there.put(kind.stamp(logged.entry()).key(), logged.entry());
+                    there.put(logged.entry().stamp().key(), logged.entry());
                 }
                 listed.put(kind, there);
             }
@@ -64,7 +64,7 @@ public final class BenchLog {
     }
 
     /** @return false when the log had this very entry already */
-    public <T> boolean add(LogKind<T> kind, T entry) {
+    public <T extends Stamped> boolean add(LogKind<T> kind, T entry) {
         return add(List.of(new Entry<>(kind, entry))) == 1;
     }
 
@@ -91,12 +91,12 @@ public final class BenchLog {
     }
 
     /** All of a kind, oldest first, struck ones too. */
-    public <T> List<Logged<T>> list(LogKind<T> kind) {
+    public <T extends Stamped> List<Logged<T>> list(LogKind<T> kind) {
         return database.read(kind::list);
     }
 
     /** Those that count. */
-    public <T> List<T> counting(LogKind<T> kind) {
+    public <T extends Stamped> List<T> counting(LogKind<T> kind) {
         return list(kind).stream().filter(Logged::counts).map(Logged::entry).toList();
     }
 

@@ -21,11 +21,11 @@ public final class CsvTable {
     private CsvTable() {}
 
     /** Only what counts: struck entries stay behind. */
-    public static <T> String write(LogKind<T> kind, List<Logged<T>> entries) {
+    public static <T extends Stamped> String write(LogKind<T> kind, List<Logged<T>> entries) {
         StringBuilder csv = new StringBuilder(line(head(kind)));
         for (Logged<T> logged : entries) {
             if (logged.counts()) {
-                Stamp stamp = kind.stamp(logged.entry());
+                Stamp stamp = logged.entry().stamp();
                 csv.append(line(Stream.of(
                                 Stream.of(stamp.key(), stamp.at().toString()),
                                 kind.fields(logged.entry()).stream(),
@@ -42,7 +42,7 @@ public final class CsvTable {
      *
      * @throws BenchException with the place of each fault, up to 20
      */
-    static <T> List<T> read(LogKind<T> kind, String file, String text) {
+    static <T extends Stamped> List<T> read(LogKind<T> kind, String file, String text) {
         Map<String, Integer> seen = new HashMap<>();
         return read(file, text, head(kind), row -> {
             String key = row.textOr("key", made(row.words(), seen));

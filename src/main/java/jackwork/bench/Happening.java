@@ -16,7 +16,7 @@ public record Happening(
         String serial,
         What what,
         String who,
-        @Nullable Money money) {
+        @Nullable Money money) implements Stamped {
 
     public Happening {
         Texts.require("serial", serial, 1, 40);

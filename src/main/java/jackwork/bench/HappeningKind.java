@@ -5,21 +5,10 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /** {@link Happening}. */
-final class HappeningKind implements LogKind<Happening> {
+final class HappeningKind extends LogKind<Happening> {
 
-    @Override
-    public String name() {
-        return "happenings";
-    }
-
-    @Override
-    public String table() {
-        return "happening";
-    }
-
-    @Override
-    public Stamp stamp(Happening happening) {
-        return happening.stamp();
+    HappeningKind() {
+        super("happenings", "happening", List.of("piece", "what", "who", "amount", "currency"));
     }
 
     @Override
@@ -34,11 +23,10 @@ final class HappeningKind implements LogKind<Happening> {
     @Override
     public long insert(Sql sql, Happening happening) throws SQLException {
         Money money = happening.money();
-        return sql.insert(
-                "INSERT INTO happening (key, at, note, piece, what, who, amount, currency) VALUES (?, ?, ?, ?, ?, ?, ?, ?)",
-                happening.stamp().key(),
-                happening.stamp().at(),
-                happening.stamp().note(),
+        return sql.add(
+                table(),
+                happening.stamp(),
+                "piece, what, who, amount, currency",
                 sql.piece(happening.serial()),
                 happening.what().word(),
                 happening.who(),
@@ -50,24 +38,16 @@ final class HappeningKind implements LogKind<Happening> {
     public List<Logged<Happening>> list(Sql sql) throws SQLException {
         return sql.list(
                 "SELECT h.*, p.serial FROM happening h JOIN piece p ON p.id = h.piece ORDER BY h.at, h.id",
-                row -> new Logged<>(
-                        row.number("id"),
-                        new Happening(
-                                row.stamp(),
-                                row.text("serial"),
-                                Happening.What.of(row.text("what")),
-                                row.text("who"),
-                                money(row.textOrNull("amount"), row.text("currency"))),
-                        row.textOrNull("struck")));
+                row -> row.logged(new Happening(
+                        row.stamp(),
+                        row.text("serial"),
+                        Happening.What.of(row.text("what")),
+                        row.text("who"),
+                        money(row.textOrNull("amount"), row.text("currency")))));
     }
 
     private static @Nullable Money money(@Nullable String amount, String currency) {
         return amount == null ? null : Money.of(amount, currency);
-    }
-
-    @Override
-    public List<String> columns() {
-        return List.of("piece", "what", "who", "amount", "currency");
     }
 
     @Override

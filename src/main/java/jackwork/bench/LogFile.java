@@ -1,9 +1,9 @@
 package jackwork.bench;
 
 import jackwork.design.Abandoned;
+import jackwork.design.WholeFile;
 import java.io.IOException;
 import java.nio.ByteBuffer;
-import java.nio.channels.FileChannel;
 import java.nio.channels.SeekableByteChannel;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.FileSystemException;
@@ -11,7 +11,6 @@ import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
-import java.nio.file.StandardOpenOption;
 import java.nio.file.attribute.BasicFileAttributes;
 
 /** The file of a log and what stands beside it, before anything is made of either. */
@@ -89,14 +88,7 @@ final class LogFile {
     static void begin(Path file, byte[] bytes) throws IOException {
         Path part = file.resolveSibling("." + file.getFileName() + "." + Abandoned.mark() + ".part");
         try {
-            try (FileChannel channel =
-                    FileChannel.open(part, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE)) {
-                ByteBuffer buffer = ByteBuffer.wrap(bytes);
-                while (buffer.hasRemaining()) {
-                    channel.write(buffer);
-                }
-                channel.force(true);
-            }
+            WholeFile.writeThrough(part, bytes);
             try {
                 // A second name for it, which never takes another file's place; a move might.
                 Files.createLink(file, part);

@@ -8,7 +8,7 @@ import java.util.List;
  * @param kind of {@link Forms}
  * @param about two surfaces, a sheet, a rod; empty for kerf
  */
-public record Measured(Stamp stamp, String kind, String about, List<Reading> readings) {
+public record Measured(Stamp stamp, String kind, String about, List<Reading> readings) implements Stamped {
 
     public Measured {
         Texts.require("about", about, 0, 120);

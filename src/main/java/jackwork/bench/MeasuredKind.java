@@ -7,32 +7,15 @@ import java.util.Map;
 import java.util.TreeMap;
 
 /** {@link Measured}. */
-final class MeasuredKind implements LogKind<Measured> {
+final class MeasuredKind extends LogKind<Measured> {
 
-    @Override
-    public String name() {
-        return "measured";
-    }
-
-    @Override
-    public String table() {
-        return "measured";
-    }
-
-    @Override
-    public Stamp stamp(Measured measured) {
-        return measured.stamp();
+    MeasuredKind() {
+        super("measured", "measured", List.of("kind", "about", "readings"));
     }
 
     @Override
     public long insert(Sql sql, Measured measured) throws SQLException {
-        long id = sql.insert(
-                "INSERT INTO measured (key, at, note, kind, about) VALUES (?, ?, ?, ?, ?)",
-                measured.stamp().key(),
-                measured.stamp().at(),
-                measured.stamp().note(),
-                measured.kind(),
-                measured.about());
+        long id = sql.add(table(), measured.stamp(), "kind, about", measured.kind(), measured.about());
         int place = 1;
         for (Reading reading : measured.readings()) {
             sql.execute(
@@ -54,19 +37,11 @@ final class MeasuredKind implements LogKind<Measured> {
                         .add(new Reading(row.text("name"), row.real("value"))));
         return sql.list(
                 "SELECT * FROM measured ORDER BY at, id",
-                row -> new Logged<>(
-                        row.number("id"),
-                        new Measured(
-                                row.stamp(),
-                                row.text("kind"),
-                                row.text("about"),
-                                readings.getOrDefault(row.number("id"), List.of())),
-                        row.textOrNull("struck")));
-    }
-
-    @Override
-    public List<String> columns() {
-        return List.of("kind", "about", "readings");
+                row -> row.logged(new Measured(
+                        row.stamp(),
+                        row.text("kind"),
+                        row.text("about"),
+                        readings.getOrDefault(row.number("id"), List.of()))));
     }
 
     @Override

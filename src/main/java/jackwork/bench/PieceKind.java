@@ -4,21 +4,10 @@ import java.sql.SQLException;
 import java.util.List;
 
 /** {@link Piece}. */
-final class PieceKind implements LogKind<Piece> {
+final class PieceKind extends LogKind<Piece> {
 
-    @Override
-    public String name() {
-        return "pieces";
-    }
-
-    @Override
-    public String table() {
-        return "piece";
-    }
-
-    @Override
-    public Stamp stamp(Piece piece) {
-        return piece.stamp();
+    PieceKind() {
+        super("pieces", "piece", List.of("serial", "design", "revision", "batch"));
     }
 
     @Override
@@ -32,11 +21,10 @@ final class PieceKind implements LogKind<Piece> {
             throw new BenchException(
                     "the log has a piece \"" + piece.serial() + "\" already; give this one another serial");
         }
-        return sql.insert(
-                "INSERT INTO piece (key, at, note, serial, revision, batch) VALUES (?, ?, ?, ?, ?, ?)",
-                piece.stamp().key(),
-                piece.stamp().at(),
-                piece.stamp().note(),
+        return sql.add(
+                table(),
+                piece.stamp(),
+                "serial, revision, batch",
                 piece.serial(),
                 sql.revision(piece.revision()),
                 piece.batch());
@@ -47,16 +35,7 @@ final class PieceKind implements LogKind<Piece> {
         return sql.list(
                 """
                 SELECT p.*, r.design, r.number AS revision_number
-                FROM piece p JOIN revision r ON r.id = p.revision ORDER BY p.at, p.id""",
-                row -> new Logged<>(
-                        row.number("id"),
-                        new Piece(row.stamp(), row.text("serial"), row.revision(), row.text("batch")),
-                        row.textOrNull("struck")));
-    }
-
-    @Override
-    public List<String> columns() {
-        return List.of("serial", "design", "revision", "batch");
+                FROM piece p JOIN revision r ON r.id = p.revision ORDER BY p.at, p.id""", row -> row.logged(new Piece(row.stamp(), row.text("serial"), row.revision(), row.text("batch"))));
     }
 
     @Override

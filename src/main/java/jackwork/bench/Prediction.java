@@ -22,7 +22,8 @@ public record Prediction(
         int numbers,
         int guesses,
         Map<String, Integer> coins,
-        Map<String, Integer> causes) {
+        Map<String, Integer> causes)
+        implements Stamped {
 
     public Prediction {
         Texts.require("builds", builds, 1, 1_000_000);

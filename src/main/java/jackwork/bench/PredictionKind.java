@@ -6,32 +6,21 @@ import java.util.Map;
 import java.util.TreeMap;
 
 /** {@link Prediction}. */
-final class PredictionKind implements LogKind<Prediction> {
+final class PredictionKind extends LogKind<Prediction> {
 
-    @Override
-    public String name() {
-        return "predictions";
-    }
-
-    @Override
-    public String table() {
-        return "prediction";
-    }
-
-    @Override
-    public Stamp stamp(Prediction prediction) {
-        return prediction.stamp();
+    PredictionKind() {
+        super(
+                "predictions",
+                "prediction",
+                List.of("design", "revision", "seed", "builds", "passes", "numbers", "guesses", "coins", "causes"));
     }
 
     @Override
     public long insert(Sql sql, Prediction prediction) throws SQLException {
-        long id = sql.insert(
-                """
-                INSERT INTO prediction (key, at, note, revision, seed, builds, passes, numbers, guesses)
-                VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?)""",
-                prediction.stamp().key(),
-                prediction.stamp().at(),
-                prediction.stamp().note(),
+        long id = sql.add(
+                table(),
+                prediction.stamp(),
+                "revision, seed, builds, passes, numbers, guesses",
                 sql.revision(prediction.revision()),
                 prediction.seed(),
                 prediction.builds(),
@@ -65,19 +54,16 @@ final class PredictionKind implements LogKind<Prediction> {
                 """
                 SELECT p.*, r.design, r.number AS revision_number
                 FROM prediction p JOIN revision r ON r.id = p.revision ORDER BY p.at, p.id""",
-                row -> new Logged<>(
-                        row.number("id"),
-                        new Prediction(
-                                row.stamp(),
-                                row.revision(),
-                                row.number("seed"),
-                                row.integer("builds"),
-                                row.integer("passes"),
-                                row.integer("numbers"),
-                                row.integer("guesses"),
-                                coins.getOrDefault(row.number("id"), Map.of()),
-                                causes.getOrDefault(row.number("id"), Map.of())),
-                        row.textOrNull("struck")));
+                row -> row.logged(new Prediction(
+                        row.stamp(),
+                        row.revision(),
+                        row.number("seed"),
+                        row.integer("builds"),
+                        row.integer("passes"),
+                        row.integer("numbers"),
+                        row.integer("guesses"),
+                        coins.getOrDefault(row.number("id"), Map.of()),
+                        causes.getOrDefault(row.number("id"), Map.of()))));
     }
 
     private static Map<Long, Map<String, Integer>> counts(Sql sql, String query) throws SQLException {
@@ -87,11 +73,6 @@ final class PredictionKind implements LogKind<Prediction> {
                 row -> counts.computeIfAbsent(row.number("prediction"), id -> new TreeMap<>())
                         .put(row.text("name"), row.integer("n")));
         return counts;
-    }
-
-    @Override
-    public List<String> columns() {
-        return List.of("design", "revision", "seed", "builds", "passes", "numbers", "guesses", "coins", "causes");
     }
 
     @Override

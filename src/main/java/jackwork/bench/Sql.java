@@ -7,6 +7,7 @@ import java.sql.SQLException;
 import java.time.DateTimeException;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -65,6 +66,11 @@ final class Sql {
             return new Stamp(text("key"), instant("at"), text("note"));
         }
 
+        /** What was read of this row, with its number and whether it counts. */
+        <T> Logged<T> logged(T entry) throws SQLException {
+            return new Logged<>(number("id"), entry, textOrNull("struck"));
+        }
+
         RevisionName revision() throws SQLException {
             return new RevisionName(text("design"), integer("revision_number"));
         }
@@ -120,6 +126,21 @@ final class Sql {
         execute(statement, values);
         return first("SELECT last_insert_rowid() AS id", row -> row.number("id"))
                 .orElseThrow();
+    }
+
+    /**
+     * A new entry: its stamp, then what its own columns hold.
+     *
+     * @param columns with commas between them
+     * @return the new row's number
+     */
+    long add(String table, Stamp stamp, String columns, @Nullable Object... values) throws SQLException {
+        List<@Nullable Object> all = new ArrayList<>(List.of(stamp.key(), stamp.at(), stamp.note()));
+        all.addAll(Arrays.asList(values));
+        return insert(
+                "INSERT INTO " + table + " (key, at, note, " + columns + ") VALUES (?" + ", ?".repeat(all.size() - 1)
+                        + ")",
+                all.toArray());
     }
 
     /** A revision's number in the table. */

@@ -9,7 +9,8 @@ import java.util.Locale;
  * @param witnessedBy the other
  * @param seal number of the seal that was broken for it
  */
-public record Taking(Stamp stamp, String serial, Money money, String countedBy, String witnessedBy, String seal) {
+public record Taking(Stamp stamp, String serial, Money money, String countedBy, String witnessedBy, String seal)
+        implements Stamped {
 
     public Taking {
         Texts.require("serial", serial, 1, 40);

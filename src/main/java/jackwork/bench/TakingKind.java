@@ -4,21 +4,10 @@ import java.sql.SQLException;
 import java.util.List;
 
 /** {@link Taking}. */
-final class TakingKind implements LogKind<Taking> {
+final class TakingKind extends LogKind<Taking> {
 
-    @Override
-    public String name() {
-        return "takings";
-    }
-
-    @Override
-    public String table() {
-        return "taking";
-    }
-
-    @Override
-    public Stamp stamp(Taking taking) {
-        return taking.stamp();
+    TakingKind() {
+        super("takings", "taking", List.of("piece", "amount", "currency", "counted-by", "witnessed-by", "seal"));
     }
 
     @Override
@@ -29,13 +18,10 @@ final class TakingKind implements LogKind<Taking> {
 
     @Override
     public long insert(Sql sql, Taking taking) throws SQLException {
-        return sql.insert(
-                """
-                INSERT INTO taking (key, at, note, piece, amount, currency, counted_by, witnessed_by, seal)
-                VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?)""",
-                taking.stamp().key(),
-                taking.stamp().at(),
-                taking.stamp().note(),
+        return sql.add(
+                table(),
+                taking.stamp(),
+                "piece, amount, currency, counted_by, witnessed_by, seal",
                 sql.piece(taking.serial()),
                 taking.money().amount().toPlainString(),
                 taking.money().currency(),
@@ -48,21 +34,13 @@ final class TakingKind implements LogKind<Taking> {
     public List<Logged<Taking>> list(Sql sql) throws SQLException {
         return sql.list(
                 "SELECT t.*, p.serial FROM taking t JOIN piece p ON p.id = t.piece ORDER BY t.at, t.id",
-                row -> new Logged<>(
-                        row.number("id"),
-                        new Taking(
-                                row.stamp(),
-                                row.text("serial"),
-                                Money.of(row.text("amount"), row.text("currency")),
-                                row.text("counted_by"),
-                                row.text("witnessed_by"),
-                                row.text("seal")),
-                        row.textOrNull("struck")));
-    }
-
-    @Override
-    public List<String> columns() {
-        return List.of("piece", "amount", "currency", "counted-by", "witnessed-by", "seal");
+                row -> row.logged(new Taking(
+                        row.stamp(),
+                        row.text("serial"),
+                        Money.of(row.text("amount"), row.text("currency")),
+                        row.text("counted_by"),
+                        row.text("witnessed_by"),
+                        row.text("seal"))));
     }
 
     @Override

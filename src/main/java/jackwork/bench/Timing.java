@@ -5,7 +5,8 @@ package jackwork.bench;
  * @param minutes for all the pieces together
  * @param pieces done at once
  */
-public record Timing(Stamp stamp, RevisionName revision, String operation, double minutes, int pieces) {
+public record Timing(Stamp stamp, RevisionName revision, String operation, double minutes, int pieces)
+        implements Stamped {
 
     /** Half a year of working days. */
     private static final int MOST_MINUTES = 100_000;

@@ -4,30 +4,18 @@ import java.sql.SQLException;
 import java.util.List;
 
 /** {@link Timing}. */
-final class TimingKind implements LogKind<Timing> {
+final class TimingKind extends LogKind<Timing> {
 
-    @Override
-    public String name() {
-        return "timings";
-    }
-
-    @Override
-    public String table() {
-        return "timing";
-    }
-
-    @Override
-    public Stamp stamp(Timing timing) {
-        return timing.stamp();
+    TimingKind() {
+        super("timings", "timing", List.of("design", "revision", "operation", "minutes", "pieces"));
     }
 
     @Override
     public long insert(Sql sql, Timing timing) throws SQLException {
-        return sql.insert(
-                "INSERT INTO timing (key, at, note, revision, operation, minutes, pieces) VALUES (?, ?, ?, ?, ?, ?, ?)",
-                timing.stamp().key(),
-                timing.stamp().at(),
-                timing.stamp().note(),
+        return sql.add(
+                table(),
+                timing.stamp(),
+                "revision, operation, minutes, pieces",
                 sql.revision(timing.revision()),
                 timing.operation(),
                 timing.minutes(),
@@ -40,20 +28,12 @@ final class TimingKind implements LogKind<Timing> {
                 """
                 SELECT t.*, r.design, r.number AS revision_number
                 FROM timing t JOIN revision r ON r.id = t.revision ORDER BY t.at, t.id""",
-                row -> new Logged<>(
-                        row.number("id"),
-                        new Timing(
-                                row.stamp(),
-                                row.revision(),
-                                row.text("operation"),
-                                row.real("minutes"),
-                                row.integer("pieces")),
-                        row.textOrNull("struck")));
-    }
-
-    @Override
-    public List<String> columns() {
-        return List.of("design", "revision", "operation", "minutes", "pieces");
+                row -> row.logged(new Timing(
+                        row.stamp(),
+                        row.revision(),
+                        row.text("operation"),
+                        row.real("minutes"),
+                        row.integer("pieces"))));
     }
 
     @Override

@@ -18,7 +18,8 @@ public record Trial(
         @Nullable String piece,
         String coin,
         int tries,
-        Map<String, Integer> failures) {
+        Map<String, Integer> failures)
+        implements Stamped {
 
     public Trial {
         Texts.require("coin", coin, 1, 40);

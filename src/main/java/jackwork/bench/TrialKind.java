@@ -7,21 +7,10 @@ import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 
 /** {@link Trial}. */
-final class TrialKind implements LogKind<Trial> {
+final class TrialKind extends LogKind<Trial> {
 
-    @Override
-    public String name() {
-        return "trials";
-    }
-
-    @Override
-    public String table() {
-        return "trial";
-    }
-
-    @Override
-    public Stamp stamp(Trial trial) {
-        return trial.stamp();
+    TrialKind() {
+        super("trials", "trial", List.of("design", "revision", "piece", "coin", "tries", "failures"));
     }
 
     @Override
@@ -32,15 +21,8 @@ final class TrialKind implements LogKind<Trial> {
             throw new BenchException("piece \"" + trial.piece() + "\" is not of " + trial.revision()
                     + "; leave the revision out, or name another piece");
         }
-        long id = sql.insert(
-                "INSERT INTO trial (key, at, note, revision, piece, coin, tries) VALUES (?, ?, ?, ?, ?, ?, ?)",
-                trial.stamp().key(),
-                trial.stamp().at(),
-                trial.stamp().note(),
-                revision,
-                piece,
-                trial.coin(),
-                trial.tries());
+        long id = sql.add(
+                table(), trial.stamp(), "revision, piece, coin, tries", revision, piece, trial.coin(), trial.tries());
         for (Map.Entry<String, Integer> failure : trial.failures().entrySet()) {
             sql.insert(
                     "INSERT INTO trial_failure (trial, cause, count) VALUES (?, ?, ?)",
@@ -68,21 +50,13 @@ final class TrialKind implements LogKind<Trial> {
                 SELECT t.*, r.design, r.number AS revision_number, p.serial
                 FROM trial t JOIN revision r ON r.id = t.revision LEFT JOIN piece p ON p.id = t.piece
                 ORDER BY t.at, t.id""",
-                row -> new Logged<>(
-                        row.number("id"),
-                        new Trial(
-                                row.stamp(),
-                                row.revision(),
-                                row.textOrNull("serial"),
-                                row.text("coin"),
-                                row.integer("tries"),
-                                failures.getOrDefault(row.number("id"), Map.of())),
-                        row.textOrNull("struck")));
-    }
-
-    @Override
-    public List<String> columns() {
-        return List.of("design", "revision", "piece", "coin", "tries", "failures");
+                row -> row.logged(new Trial(
+                        row.stamp(),
+                        row.revision(),
+                        row.textOrNull("serial"),
+                        row.text("coin"),
+                        row.integer("tries"),
+                        failures.getOrDefault(row.number("id"), Map.of()))));
     }
 
     @Override

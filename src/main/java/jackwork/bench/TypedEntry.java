@@ -16,7 +16,7 @@ public final class TypedEntry {
      * @param fields by the names of the kind's CSV columns; what is empty may be left out
      * @throws IllegalArgumentException when they are no such entry
      */
-    public static <T> BenchLog.Entry<T> of(LogKind<T> kind, Stamp stamp, Map<String, String> fields) {
+    public static <T extends Stamped> BenchLog.Entry<T> of(LogKind<T> kind, Stamp stamp, Map<String, String> fields) {
         Map<String, Integer> head = new LinkedHashMap<>();
         List<CsvReader.Field> row = new ArrayList<>();
         fields.forEach((name, text) -> {

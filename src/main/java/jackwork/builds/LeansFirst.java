@@ -39,33 +39,29 @@ final class LeansFirst implements Mishap {
         }
         double most = always ? high : low;
         Status status = tries.computed && most >= RESTS ? Status.PASS : Status.DOUBTFUL;
-        return List.of(new Finding(
-                Topic.LEANS_FIRST,
-                "",
-                say("What if the finger is on the lever before the coin has come?"),
-                status,
-                most,
-                RESTS,
-                most - RESTS,
-                "N",
-                new Where("strut", 0.0, visitor.assembly.coinWorks().strut()),
-                !tries.computed
-                        ? say(
-                                "not every press could be computed; {} frees the lever under up to {} for certain",
-                                coin.code(),
-                                newtons(most))
-                        : always
-                                ? say("{} frees the lever also under a comfortable press", coin.code())
-                                : say(
-                                        "{} frees the lever under up to {}; pressed harder before, let go and press again",
+        return List.of(Finding.ask(
+                        Topic.LEANS_FIRST, say("What if the finger is on the lever before the coin has come?"))
+                .answer(status, most, RESTS, most - RESTS, "N")
+                .at(new Where("strut", 0.0, visitor.assembly.coinWorks().strut()))
+                .because(
+                        !tries.computed
+                                ? say(
+                                        "not every press could be computed; {} frees the lever under up to {} for certain",
                                         coin.code(),
-                                        newtons(most)),
-                status == Status.PASS
-                        ? Sentence.NOTHING
-                        : say("Let the tooth press nearer the bucket's pivot, or smooth and wax tooth and strut;"
-                                + " and tell the buyer to press after the coin has landed."),
-                "greatest force that leaves it free, in time, as numbered, against " + Words.number(RESTS)
-                        + " N of a finger that rests (a guess)"));
+                                        newtons(most))
+                                : always
+                                        ? say("{} frees the lever also under a comfortable press", coin.code())
+                                        : say(
+                                                "{} frees the lever under up to {}; pressed harder before, let go and press again",
+                                                coin.code(),
+                                                newtons(most)),
+                        status == Status.PASS
+                                ? Sentence.NOTHING
+                                : say(
+                                        "Let the tooth press nearer the bucket's pivot, or smooth and wax tooth and strut;"
+                                                + " and tell the buyer to press after the coin has landed."),
+                        "greatest force that leaves it free, in time, as numbered, against " + Words.number(RESTS)
+                                + " N of a finger that rests (a guess)"));
     }
 
     /** Presses of any force, one after the other. */

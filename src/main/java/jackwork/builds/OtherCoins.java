@@ -74,25 +74,19 @@ final class OtherCoins implements Mishap {
     }
 
     private static Finding finding(Visitor visitor, String name, Status status, Sentence why) {
-        return new Finding(
-                Topic.OTHER,
-                name.replace(' ', '-'),
-                say("What of {} in the slot?", name),
-                status,
-                null,
-                null,
-                null,
-                "",
-                new Where("slot", null, visitor.assembly.coinWorks().slotAt()),
-                why,
-                status == Status.PASS
-                        ? Sentence.NOTHING
-                        : visitor.assembly.coinWorks().bridges()
-                                ? say("Leave a gap in the ledge through which what is too small falls, or make"
-                                        + " the slot refuse it.")
-                                : say("Let the bucket's floor fall so that it rolls out by itself, or make the"
-                                        + " slot refuse it."),
-                "the whole visit in time, as numbered; before "
-                        + visitor.lightest().code() + " where it stays");
+        return Finding.ask(Topic.OTHER, name.replace(' ', '-'), say("What of {} in the slot?", name))
+                .answer(status, null, null, null, "")
+                .at(new Where("slot", null, visitor.assembly.coinWorks().slotAt()))
+                .because(
+                        why,
+                        status == Status.PASS
+                                ? Sentence.NOTHING
+                                : visitor.assembly.coinWorks().bridges()
+                                        ? say("Leave a gap in the ledge through which what is too small falls, or make"
+                                                + " the slot refuse it.")
+                                        : say("Let the bucket's floor fall so that it rolls out by itself, or make the"
+                                                + " slot refuse it."),
+                        "the whole visit in time, as numbered; before "
+                                + visitor.lightest().code() + " where it stays");
     }
 }

@@ -34,27 +34,21 @@ final class Shakes implements Mishap {
             }
         }
         Status status = gives.isEmpty() && computed ? Status.PASS : Status.DOUBTFUL;
-        return List.of(new Finding(
-                Topic.JIGGLE,
-                "",
-                say("Does it stay locked when jiggled?"),
-                status,
-                null,
-                HARD / 1000,
-                null,
-                "m/s²",
-                new Where("strut", 0.0, visitor.assembly.coinWorks().strut()),
-                !gives.isEmpty()
-                        ? say(
-                                "jiggled at {} times a second it lets a press through",
-                                Measure.of(gives.get(0), "Hz").bare())
-                        : computed
-                                ? say("jiggled and pressed it stays locked")
-                                : say("not every jiggle could be computed"),
-                gives.isEmpty()
-                        ? Sentence.NOTHING
-                        : say("Add to the counterweight, or bring the bucket's centre nearer its pivot."),
-                "to and fro with up to " + Words.number(HARD / 1000)
-                        + " m/s² (a guess), 1 to 8 times a second, in time, as numbered"));
+        return List.of(Finding.ask(Topic.JIGGLE, say("Does it stay locked when jiggled?"))
+                .answer(status, null, HARD / 1000, null, "m/s²")
+                .at(new Where("strut", 0.0, visitor.assembly.coinWorks().strut()))
+                .because(
+                        !gives.isEmpty()
+                                ? say(
+                                        "jiggled at {} times a second it lets a press through",
+                                        Measure.of(gives.get(0), "Hz").bare())
+                                : computed
+                                        ? say("jiggled and pressed it stays locked")
+                                        : say("not every jiggle could be computed"),
+                        gives.isEmpty()
+                                ? Sentence.NOTHING
+                                : say("Add to the counterweight, or bring the bucket's centre nearer its pivot."),
+                        "to and fro with up to " + Words.number(HARD / 1000)
+                                + " m/s² (a guess), 1 to 8 times a second, in time, as numbered"));
     }
 }

@@ -33,30 +33,24 @@ final class Shoves implements Mishap {
             }
         }
         Measure force = newtons(strongest);
-        return List.of(new Finding(
-                Topic.SHOVE,
-                "",
-                say("Does the catch hold a shove without a coin?"),
-                status,
-                null,
-                strongest,
-                null,
-                "N",
-                new Where("strut", 0.0, visitor.assembly.coinWorks().strut()),
-                switch (status) {
-                    case PASS, OPEN ->
-                        say("pushed with {} it stays locked, on a level table and one that leans", force);
-                    case DOUBTFUL -> say("a push of {} could not be computed", force);
-                    case FAIL ->
-                        say(
-                                "pushed with {} on a table that leans by {} degrees it gives way",
-                                force,
-                                degrees(at).bare());
-                },
-                status == Status.FAIL
-                        ? say("Let tooth and strut overlap more, or add to the counterweight.")
-                        : Sentence.NOTHING,
-                "the push in time, as numbered, table at " + Words.number(tilt.low()) + ", "
-                        + Words.number(tilt.value()) + " and " + Words.number(tilt.high()) + " degrees"));
+        return List.of(Finding.ask(Topic.SHOVE, say("Does the catch hold a shove without a coin?"))
+                .answer(status, null, strongest, null, "N")
+                .at(new Where("strut", 0.0, visitor.assembly.coinWorks().strut()))
+                .because(
+                        switch (status) {
+                            case PASS, OPEN ->
+                                say("pushed with {} it stays locked, on a level table and one that leans", force);
+                            case DOUBTFUL -> say("a push of {} could not be computed", force);
+                            case FAIL ->
+                                say(
+                                        "pushed with {} on a table that leans by {} degrees it gives way",
+                                        force,
+                                        degrees(at).bare());
+                        },
+                        status == Status.FAIL
+                                ? say("Let tooth and strut overlap more, or add to the counterweight.")
+                                : Sentence.NOTHING,
+                        "the push in time, as numbered, table at " + Words.number(tilt.low()) + ", "
+                                + Words.number(tilt.value()) + " and " + Words.number(tilt.high()) + " degrees"));
     }
 }

@@ -25,24 +25,18 @@ final class TwoCoins implements Mishap {
         CycleResult result = visitor.puts(visitor.drop(coin), visitor.drop(coin));
         boolean staysIn = result.firstMissed().equals(Optional.of(CycleStage.THROWN));
         Status status = result.passes() ? Status.PASS : staysIn || !result.computed() ? Status.DOUBTFUL : Status.FAIL;
-        return new Finding(
-                Topic.TWO_COINS,
-                coin.code(),
-                say("What of two {} before one press?", coin.code()),
-                status,
-                null,
-                null,
-                null,
-                "",
-                new Where("slot", null, visitor.assembly.coinWorks().slotAt()),
-                result.passes()
-                        ? say("both are thrown by one press, and the lever locks again")
-                        : result.computed() && staysIn
-                                ? say("one of them stays, and the next press costs nothing")
-                                : Sentence.plain(Visitor.missed(result)),
-                status == Status.PASS || !result.computed()
-                        ? Sentence.NOTHING
-                        : say("Leave a second coin no room: shorten the floor, or bring the slot lower."),
-                "the whole visit in time, as numbered, coins 0.4 s apart");
+        return Finding.ask(Topic.TWO_COINS, coin.code(), say("What of two {} before one press?", coin.code()))
+                .answer(status, null, null, null, "")
+                .at(new Where("slot", null, visitor.assembly.coinWorks().slotAt()))
+                .because(
+                        result.passes()
+                                ? say("both are thrown by one press, and the lever locks again")
+                                : result.computed() && staysIn
+                                        ? say("one of them stays, and the next press costs nothing")
+                                        : Sentence.plain(Visitor.missed(result)),
+                        status == Status.PASS || !result.computed()
+                                ? Sentence.NOTHING
+                                : say("Leave a second coin no room: shorten the floor, or bring the slot lower."),
+                        "the whole visit in time, as numbered, coins 0.4 s apart");
     }
 }

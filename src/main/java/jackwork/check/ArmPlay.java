@@ -62,28 +62,23 @@ final class ArmPlay implements Question {
         }
         Spread spread = new Spread(spare - play);
         spread.add("running fit", running, value -> spare - play(value, ratio));
-        return new Finding(
-                Topic.ARM_PLAY,
-                name,
-                say("Does the play in the pins leave {} its gesture?", name),
-                spread.status(),
-                play,
-                spare,
-                spare - play,
-                "mm",
-                new Where(gesture.part(), 1.0, end),
-                say(
-                        "the play of its last two pins lets {} wander by {}, its gesture has {} to spare",
-                        name,
-                        mm(play),
-                        mm(spare)),
-                spread.status() == Status.PASS
-                        ? Sentence.NOTHING
-                        : say("Set the pins of {} farther apart, or fit them closer.", gesture.part()),
-                "c/2 + c · reach/base = " + Words.number(running.value() / 2) + " + "
-                        + Words.number(running.value()) + " · " + Words.number(arm) + "/" + Words.number(way) + " = "
-                        + Words.number(play) + " mm; the play of the pins before them is left out",
-                spread);
+        return Finding.ask(Topic.ARM_PLAY, name, say("Does the play in the pins leave {} its gesture?", name))
+                .answer(spread.status(), play, spare, spare - play, "mm")
+                .at(new Where(gesture.part(), 1.0, end))
+                .because(
+                        say(
+                                "the play of its last two pins lets {} wander by {}, its gesture has {} to spare",
+                                name,
+                                mm(play),
+                                mm(spare)),
+                        spread.status() == Status.PASS
+                                ? Sentence.NOTHING
+                                : say("Set the pins of {} farther apart, or fit them closer.", gesture.part()),
+                        "c/2 + c · reach/base = " + Words.number(running.value() / 2) + " + "
+                                + Words.number(running.value()) + " · " + Words.number(arm) + "/" + Words.number(way)
+                                + " = "
+                                + Words.number(play) + " mm; the play of the pins before them is left out",
+                        spread);
     }
 
     /** Half the clearance at the pin, and the clearance at both pins turned into an angle, times the reach. */

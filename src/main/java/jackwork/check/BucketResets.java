@@ -16,31 +16,24 @@ final class BucketResets implements Question {
         double friction = CoinSeat.frictionMoment(assembly, 0);
         double margin = closing - friction;
         Spread spread = subject.balanceSpread(a -> closing(a) - CoinSeat.frictionMoment(a, 0));
-        return List.of(new Finding(
-                Topic.BUCKET_RESETS,
-                "",
-                say(
-                        "Does the empty {} swing back and lock again?",
-                        assembly.coinWorks().bucketWord()),
-                spread.status(),
-                closing,
-                friction,
-                margin,
-                "N·mm",
-                new Where(
-                        assembly.body(assembly.coinWorks().bucket()).name(),
-                        0.0,
-                        assembly.coinWorks().pivot()),
-                say(
-                        "the counterweight closes with at least {} against {} of friction",
-                        newtonMillimetres(closing),
-                        newtonMillimetres(friction)),
-                spread.status() == Status.PASS
-                        ? Sentence.NOTHING
-                        : say("Add weight to the counterweight, or move it farther out."),
-                "M g x = " + Words.number(closing) + " N·mm, least over the tip; µ r W = " + Words.number(friction)
-                        + " N·mm",
-                spread));
+        return List.of(Finding.ask(
+                        Topic.BUCKET_RESETS,
+                        say(
+                                "Does the empty {} swing back and lock again?",
+                                assembly.coinWorks().bucketWord()))
+                .answer(spread.status(), closing, friction, margin, "N·mm")
+                .at(Where.bucket(assembly))
+                .because(
+                        say(
+                                "the counterweight closes with at least {} against {} of friction",
+                                newtonMillimetres(closing),
+                                newtonMillimetres(friction)),
+                        spread.status() == Status.PASS
+                                ? Sentence.NOTHING
+                                : say("Add weight to the counterweight, or move it farther out."),
+                        "M g x = " + Words.number(closing) + " N·mm, least over the tip; µ r W = "
+                                + Words.number(friction) + " N·mm",
+                        spread));
     }
 
     private static double closing(Assembly assembly) {

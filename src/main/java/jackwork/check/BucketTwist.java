@@ -25,25 +25,19 @@ final class BucketTwist implements Question {
                         running,
                         fit -> works.sideGap() - works.shift(works.clearance() + fit - running.value()));
         double wantedBearing = works.clearance() * works.reach() / works.sideGap();
-        return List.of(new Finding(
-                Topic.BUCKET_TWIST,
-                "",
-                say("Can the {} twist on its rod and jam?", works.bucketWord()),
-                spread.status(),
-                shift,
-                works.sideGap(),
-                margin,
-                "mm",
-                new Where(subject.assembly().body(works.bucket()).name(), 0.0, works.lip()),
-                say(
-                        "tilting in its clearance moves its far end {} sideways, {} are free",
-                        mm(shift),
-                        mm(works.sideGap())),
-                spread.status() == Status.PASS
-                        ? Sentence.NOTHING
-                        : say("Widen its bearing well beyond {}, or leave more side gap.", mm(wantedBearing)),
-                "shift = c/L · reach = " + Words.number(works.clearance()) + "/" + Words.number(works.bearing()) + " · "
-                        + Words.number(works.reach()) + " = " + Words.number(shift) + " mm",
-                spread));
+        return List.of(Finding.ask(Topic.BUCKET_TWIST, say("Can the {} twist on its rod and jam?", works.bucketWord()))
+                .answer(spread.status(), shift, works.sideGap(), margin, "mm")
+                .at(new Where(subject.assembly().body(works.bucket()).name(), 0.0, works.lip()))
+                .because(
+                        say(
+                                "tilting in its clearance moves its far end {} sideways, {} are free",
+                                mm(shift),
+                                mm(works.sideGap())),
+                        spread.status() == Status.PASS
+                                ? Sentence.NOTHING
+                                : say("Widen its bearing well beyond {}, or leave more side gap.", mm(wantedBearing)),
+                        "shift = c/L · reach = " + Words.number(works.clearance()) + "/" + Words.number(works.bearing())
+                                + " · " + Words.number(works.reach()) + " = " + Words.number(shift) + " mm",
+                        spread));
     }
 }

@@ -59,28 +59,22 @@ final class CaseFitsSheet implements Question {
     private static Finding finding(Panel panel, String stock, double longer, double shorter) {
         boolean fits = panel.over() <= 0;
         Sentence size = say("{} × {}", mm(panel.wide()).bare(), mm(panel.high()));
-        return new Finding(
-                Topic.CASE_FITS_SHEET,
-                "",
-                say("Can every panel of the case be cut from one sheet?"),
-                fits ? Status.PASS : Status.FAIL,
-                panel.over(),
-                0.0,
-                -panel.over(),
-                "mm",
-                new Where("case", null, null),
-                say(
-                        "the {} is at least {}{}{} {}{}",
-                        panel.name(),
-                        size,
-                        (fits ? " and leaves " : " and is "),
-                        mm(Math.abs(panel.over())),
-                        (fits ? "of " : "larger than "),
-                        stock),
-                fits
-                        ? Sentence.NOTHING
-                        : say("Make the case smaller, or take a larger sheet and a machine that cuts it."),
-                size + " without tabs; sheet and bed give " + Words.number(longer) + " × " + Words.number(shorter)
-                        + " mm within their bare edge");
+        return Finding.ask(Topic.CASE_FITS_SHEET, say("Can every panel of the case be cut from one sheet?"))
+                .answer(fits ? Status.PASS : Status.FAIL, panel.over(), 0.0, -panel.over(), "mm")
+                .at(new Where("case", null, null))
+                .because(
+                        say(
+                                "the {} is at least {}{}{} {}{}",
+                                panel.name(),
+                                size,
+                                (fits ? " and leaves " : " and is "),
+                                mm(Math.abs(panel.over())),
+                                (fits ? "of " : "larger than "),
+                                stock),
+                        fits
+                                ? Sentence.NOTHING
+                                : say("Make the case smaller, or take a larger sheet and a machine that cuts it."),
+                        size + " without tabs; sheet and bed give " + Words.number(longer) + " × "
+                                + Words.number(shorter) + " mm within their bare edge");
     }
 }

@@ -58,27 +58,30 @@ final class CashRoomFits implements Question {
         boolean small = side.size() - side.least() < side.most() - side.size();
         double limit = small ? side.least() : side.most();
         Sentence bound = say("{} {}", small ? "at least" : "at most", mm(limit));
-        return new Finding(
-                Topic.CASH_ROOM_FITS,
-                "",
-                cased ? say("Does the cash room lie inside the case?") : say("Can the cash room be made?"),
-                fits ? Status.PASS : Status.FAIL,
-                side.size(),
-                limit,
-                side.margin(),
-                "mm",
-                new Where("cash room", null, lip),
-                say("cash-room {} is {}, {} {}", side.name(), mm(side.size()), bound, (fits ? "fit" : "would fit")),
-                fits
-                        ? Sentence.NOTHING
-                        : small
-                                ? say(
-                                        "Write the room's sides as lengths from beneath the lip; each takes the largest coin.")
-                                : cased
+        return Finding.ask(
+                        Topic.CASH_ROOM_FITS,
+                        cased ? say("Does the cash room lie inside the case?") : say("Can the cash room be made?"))
+                .answer(fits ? Status.PASS : Status.FAIL, side.size(), limit, side.margin(), "mm")
+                .at(new Where("cash room", null, lip))
+                .because(
+                        say(
+                                "cash-room {} is {}, {} {}",
+                                side.name(),
+                                mm(side.size()),
+                                bound,
+                                (fits ? "fit" : "would fit")),
+                        fits
+                                ? Sentence.NOTHING
+                                : small
                                         ? say(
-                                                "Write the room as it is inside the case, measured from beneath the lip, or make the case larger.")
-                                        : say("Write the room as it is, measured from beneath the lip."),
-                side.name() + " = " + Words.number(side.size()) + " mm; " + bound + " "
-                        + (cased && !small ? "inside the case, measured from the lip" : "of any box that is carried"));
+                                                "Write the room's sides as lengths from beneath the lip; each takes the largest coin.")
+                                        : cased
+                                                ? say(
+                                                        "Write the room as it is inside the case, measured from beneath the lip, or make the case larger.")
+                                                : say("Write the room as it is, measured from beneath the lip."),
+                        side.name() + " = " + Words.number(side.size()) + " mm; " + bound + " "
+                                + (cased && !small
+                                        ? "inside the case, measured from the lip"
+                                        : "of any box that is carried"));
     }
 }

@@ -32,23 +32,17 @@ final class CatchFrees implements OfWeight {
         double slop = slop(works);
         double margin = least - slop;
         Spread spread = withClearance(assembly, margin);
-        return List.of(new Finding(
-                Topic.CATCH_FREES,
-                "",
-                say("Does the tipped bucket leave the lever free?"),
-                spread.status(),
-                least,
-                slop,
-                margin,
-                "mm",
-                new Where("tooth", atStroke, works.tooth()),
-                say("tipped, the strut stands {} clear of the tooth at its closest", mm(least)),
-                spread.status() == Status.PASS
-                        ? Sentence.NOTHING
-                        : say("Let the bucket tip farther, or take some off the strut's end."),
-                "least gap of the marks of strut and tooth over the press = " + Words.number(least)
-                        + " mm; play of both pins " + Words.number(slop) + " mm",
-                spread));
+        return List.of(Finding.ask(Topic.CATCH_FREES, say("Does the tipped bucket leave the lever free?"))
+                .answer(spread.status(), least, slop, margin, "mm")
+                .at(new Where("tooth", atStroke, works.tooth()))
+                .because(
+                        say("tipped, the strut stands {} clear of the tooth at its closest", mm(least)),
+                        spread.status() == Status.PASS
+                                ? Sentence.NOTHING
+                                : say("Let the bucket tip farther, or take some off the strut's end."),
+                        "least gap of the marks of strut and tooth over the press = " + Words.number(least)
+                                + " mm; play of both pins " + Words.number(slop) + " mm",
+                        spread));
     }
 
     /** In-plane play at the catch: each pin lets its body shift by half its diametral clearance, mm. */

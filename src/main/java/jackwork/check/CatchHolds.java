@@ -38,28 +38,22 @@ final class CatchHolds implements OfWeight {
                                         assembly,
                                         works.catchFriction().coefficient().low(),
                                         f * ratio(assembly.lever(), works.tooth())));
-        return List.of(new Finding(
-                Topic.CATCH_HOLDS,
-                "",
-                say("Does the catch hold the strongest press without a coin?"),
-                spread.status(),
-                arm,
-                limit,
-                margin,
-                "mm",
-                new Where("strut", 0.0, works.strut()),
-                arm > 0
-                        ? say(
-                                "the tooth presses {} to the closing side of the bucket's pivot: the harder, the"
-                                        + " firmer",
-                                mm(arm))
-                        : say("the tooth presses to the opening side of the bucket's pivot by {}", mm(-arm)),
-                spread.status() == Status.PASS
-                        ? Sentence.NOTHING
-                        : say("Move the tooth's edge to the closing side of the bucket's pivot."),
-                "a = " + Words.number(arm) + " mm ≥ −(µ h + M/N) = " + Words.number(limit)
-                        + " mm, µ at its lowest, N = " + Words.number(press) + " N",
-                spread));
+        return List.of(Finding.ask(Topic.CATCH_HOLDS, say("Does the catch hold the strongest press without a coin?"))
+                .answer(spread.status(), arm, limit, margin, "mm")
+                .at(new Where("strut", 0.0, works.strut()))
+                .because(
+                        arm > 0
+                                ? say(
+                                        "the tooth presses {} to the closing side of the bucket's pivot: the harder, the"
+                                                + " firmer",
+                                        mm(arm))
+                                : say("the tooth presses to the opening side of the bucket's pivot by {}", mm(-arm)),
+                        spread.status() == Status.PASS
+                                ? Sentence.NOTHING
+                                : say("Move the tooth's edge to the closing side of the bucket's pivot."),
+                        "a = " + Words.number(arm) + " mm ≥ −(µ h + M/N) = " + Words.number(limit)
+                                + " mm, µ at its lowest, N = " + Words.number(press) + " N",
+                        spread));
     }
 
     /** Force at the tooth for 1 N of the finger. */

@@ -18,20 +18,14 @@ final class CatchOverlap implements OfWeight {
         double slop = CatchFrees.slop(works);
         double margin = overlap - slop;
         Spread spread = CatchFrees.withClearance(assembly, margin);
-        return List.of(new Finding(
-                Topic.CATCH_OVERLAP,
-                "",
-                say("Does the lever stand well on its catch without a coin?"),
-                spread.status(),
-                overlap,
-                slop,
-                margin,
-                "mm",
-                new Where("tooth", 0.0, works.tooth()),
-                say("tooth and strut overlap by {}, the pins' play takes {}", mm(overlap), mm(slop)),
-                spread.status() == Status.PASS ? Sentence.NOTHING : say("Let tooth and strut overlap more."),
-                "overlap = " + Words.number(overlap) + " mm; play = half the clearance of each of two pins = "
-                        + Words.number(slop) + " mm",
-                spread));
+        return List.of(Finding.ask(Topic.CATCH_OVERLAP, say("Does the lever stand well on its catch without a coin?"))
+                .answer(spread.status(), overlap, slop, margin, "mm")
+                .at(new Where("tooth", 0.0, works.tooth()))
+                .because(
+                        say("tooth and strut overlap by {}, the pins' play takes {}", mm(overlap), mm(slop)),
+                        spread.status() == Status.PASS ? Sentence.NOTHING : say("Let tooth and strut overlap more."),
+                        "overlap = " + Words.number(overlap) + " mm; play = half the clearance of each of two pins = "
+                                + Words.number(slop) + " mm",
+                        spread));
     }
 }

@@ -124,21 +124,17 @@ final class ClothCut implements Question {
             @Nullable Double limit,
             @Nullable Double margin,
             Sentence why) {
-        return new Finding(
-                Topic.CLOTH_CUT,
-                cloth.name(),
-                say("Can {} be cut from cloth and sewn?", cloth.name()),
-                status,
-                value,
-                limit,
-                margin,
-                "mm",
-                Where.nowhere(),
-                why,
-                status == Status.PASS
-                        ? Sentence.NOTHING
-                        : say("Draw a closed outline for it, as it is once sewn: cloths.{}.outline.", cloth.name()),
-                "widest circle in it; a strip frays below " + Words.number(FRAYS) + " mm, is a ribbon below "
-                        + Words.number(RIBBON) + " mm (common practice, no source)");
+        return Finding.ask(Topic.CLOTH_CUT, cloth.name(), say("Can {} be cut from cloth and sewn?", cloth.name()))
+                .answer(status, value, limit, margin, "mm")
+                .at(Where.nowhere())
+                .because(
+                        why,
+                        status == Status.PASS
+                                ? Sentence.NOTHING
+                                : say(
+                                        "Draw a closed outline for it, as it is once sewn: cloths.{}.outline.",
+                                        cloth.name()),
+                        "widest circle in it; a strip frays below " + Words.number(FRAYS) + " mm, is a ribbon below "
+                                + Words.number(RIBBON) + " mm (common practice, no source)");
     }
 }

@@ -55,74 +55,60 @@ final class ClothSpans implements Question {
         }
         double margin = span.length() - farthest.distance();
         boolean reaches = margin >= -GIVES;
-        return new Finding(
-                Topic.CLOTH_SPANS,
-                name,
-                say("Is {} long enough for how its parts move?", name),
-                reaches ? Status.PASS : Status.FAIL,
-                span.length(),
-                farthest.distance(),
-                margin,
-                "mm",
-                new Where(span.fromPart(), farthest.stroke(), span.from()),
-                say(
-                        "{} is {} long between {} and {}, which are {} apart at most, at {}",
-                        name,
-                        mm(span.length()),
-                        span.fromPart(),
-                        span.toPart(),
-                        mm(farthest.distance()),
-                        stroke(farthest.stroke())),
-                reaches
-                        ? Sentence.NOTHING
-                        : say("Give {} at least {} more, or fix it nearer the joint between them.", name, mm(-margin)),
-                "greatest distance between the two places = " + Words.number(farthest.distance()) + " mm at "
-                        + Words.stroke(farthest.stroke()) + "; cloth " + Words.number(span.length()) + " mm");
+        return Finding.ask(Topic.CLOTH_SPANS, name, say("Is {} long enough for how its parts move?", name))
+                .answer(reaches ? Status.PASS : Status.FAIL, span.length(), farthest.distance(), margin, "mm")
+                .at(new Where(span.fromPart(), farthest.stroke(), span.from()))
+                .because(
+                        say(
+                                "{} is {} long between {} and {}, which are {} apart at most, at {}",
+                                name,
+                                mm(span.length()),
+                                span.fromPart(),
+                                span.toPart(),
+                                mm(farthest.distance()),
+                                stroke(farthest.stroke())),
+                        reaches
+                                ? Sentence.NOTHING
+                                : say(
+                                        "Give {} at least {} more, or fix it nearer the joint between them.",
+                                        name,
+                                        mm(-margin)),
+                        "greatest distance between the two places = " + Words.number(farthest.distance()) + " mm at "
+                                + Words.stroke(farthest.stroke()) + "; cloth " + Words.number(span.length()) + " mm");
     }
 
     private static Finding inOnePlace(String name, Artwork.Span span, Farthest farthest) {
-        return new Finding(
-                Topic.CLOTH_SPANS,
-                name,
-                say("Does {} reach from one place to another?", name),
-                Status.FAIL,
-                farthest.distance(),
-                STITCH,
-                farthest.distance() - STITCH,
-                "mm",
-                new Where(span.fromPart(), farthest.stroke(), span.from()),
-                say(
-                        "both its ends are fixed in one place, on {} and on {}, never further apart than {}",
-                        span.fromPart(),
-                        span.toPart(),
-                        mm(farthest.distance())),
-                say("Move cloths.{}.from or .to, or leave both out when it hangs from one place.", name),
-                "greatest distance between the two places = " + Words.number(farthest.distance()) + " mm");
+        return Finding.ask(Topic.CLOTH_SPANS, name, say("Does {} reach from one place to another?", name))
+                .answer(Status.FAIL, farthest.distance(), STITCH, farthest.distance() - STITCH, "mm")
+                .at(new Where(span.fromPart(), farthest.stroke(), span.from()))
+                .because(
+                        say(
+                                "both its ends are fixed in one place, on {} and on {}, never further apart than {}",
+                                span.fromPart(),
+                                span.toPart(),
+                                mm(farthest.distance())),
+                        say("Move cloths.{}.from or .to, or leave both out when it hangs from one place.", name),
+                        "greatest distance between the two places = " + Words.number(farthest.distance()) + " mm");
     }
 
     private static Finding tooLong(String name, Artwork.Span span, Farthest farthest) {
         boolean heap = span.length() > HEAP * farthest.distance();
         double limit = FOLDS * farthest.distance();
-        return new Finding(
-                Topic.CLOTH_SPANS,
-                name,
-                say("Is {} as long as its way asks?", name),
-                heap ? Status.FAIL : Status.DOUBTFUL,
-                span.length(),
-                limit,
-                limit - span.length(),
-                "mm",
-                new Where(span.fromPart(), farthest.stroke(), span.from()),
-                say(
-                        "{} is {} long between {} and {}, which are never further apart than {}",
-                        name,
-                        mm(span.length()),
-                        span.fromPart(),
-                        span.toPart(),
-                        mm(farthest.distance())),
-                say("Give it less, so that it is not caught by what moves: cloths.{}.length.", name),
-                "cloth " + Words.number(span.length()) + " mm; at most " + Words.number(FOLDS)
-                        + " times the greatest distance, " + Words.number(limit) + " mm (common practice, no source)");
+        return Finding.ask(Topic.CLOTH_SPANS, name, say("Is {} as long as its way asks?", name))
+                .answer(heap ? Status.FAIL : Status.DOUBTFUL, span.length(), limit, limit - span.length(), "mm")
+                .at(new Where(span.fromPart(), farthest.stroke(), span.from()))
+                .because(
+                        say(
+                                "{} is {} long between {} and {}, which are never further apart than {}",
+                                name,
+                                mm(span.length()),
+                                span.fromPart(),
+                                span.toPart(),
+                                mm(farthest.distance())),
+                        say("Give it less, so that it is not caught by what moves: cloths.{}.length.", name),
+                        "cloth " + Words.number(span.length()) + " mm; at most " + Words.number(FOLDS)
+                                + " times the greatest distance, " + Words.number(limit)
+                                + " mm (common practice, no source)");
     }
 
     private static Farthest farthest(Subject subject, Artwork.Span span) {

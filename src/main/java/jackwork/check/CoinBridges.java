@@ -64,32 +64,30 @@ final class CoinBridges implements Question {
                         k -> clear(works, lever, face, n, Math.max(0, push - (k - kerf.value())))
                                 - CatchFrees.slop(works))
                 .add("running clearance", fit, f -> margin - (f - fit.value()));
-        return new Finding(
-                Topic.COIN_BRIDGES,
-                coin.code(),
-                say("Does {} bridge the gap and take the strut away?", coin.code()),
-                spread.status(),
-                clear,
-                CatchFrees.slop(works),
-                margin,
-                "mm",
-                new Where("kicker", meets, kicker),
-                gap < 0
-                        ? say("{} has no room between kicker and gate: {} too thick", coin.code(), mm(-gap))
-                        : say(
-                                "{} is pressed against the gate by {} when tooth and strut would meet, and the"
-                                        + " strut is then {} out of the way",
-                                coin.code(),
-                                mm(push),
-                                mm(clear)),
-                spread.status() == Status.PASS
-                        ? Sentence.NOTHING
-                        : say("Set the kicker nearer the gate for this coin, or let the tooth come to the strut"
-                                + " later."),
-                "push = travel " + Words.number(travel) + " − (" + Words.number(way.length()) + " − "
-                        + Words.number(coin.diameter()) + ") = " + Words.number(push) + " mm at "
-                        + Words.stroke(meets) + "; play of both pins " + Words.number(CatchFrees.slop(works)) + " mm",
-                spread);
+        return Finding.ask(
+                        Topic.COIN_BRIDGES,
+                        coin.code(),
+                        say("Does {} bridge the gap and take the strut away?", coin.code()))
+                .answer(spread.status(), clear, CatchFrees.slop(works), margin, "mm")
+                .at(new Where("kicker", meets, kicker))
+                .because(
+                        gap < 0
+                                ? say("{} has no room between kicker and gate: {} too thick", coin.code(), mm(-gap))
+                                : say(
+                                        "{} is pressed against the gate by {} when tooth and strut would meet, and the"
+                                                + " strut is then {} out of the way",
+                                        coin.code(),
+                                        mm(push),
+                                        mm(clear)),
+                        spread.status() == Status.PASS
+                                ? Sentence.NOTHING
+                                : say("Set the kicker nearer the gate for this coin, or let the tooth come to the strut"
+                                        + " later."),
+                        "push = travel " + Words.number(travel) + " − (" + Words.number(way.length()) + " − "
+                                + Words.number(coin.diameter()) + ") = " + Words.number(push) + " mm at "
+                                + Words.stroke(meets) + "; play of both pins " + Words.number(CatchFrees.slop(works))
+                                + " mm",
+                        spread);
     }
 
     private static Finding locks(Subject subject, CoinWorks works) {
@@ -97,26 +95,22 @@ final class CoinBridges implements Question {
         double overlap = -clear(works, lever, 0);
         double slop = CatchFrees.slop(works);
         Spread spread = CatchFrees.withClearance(subject.assembly(), overlap - slop);
-        return new Finding(
-                Topic.GATE_LOCKS,
-                "",
-                say("Does the strut stand well in the tooth's way without a coin?"),
-                spread.status(),
-                overlap,
-                slop,
-                overlap - slop,
-                "mm",
-                new Where("strut", meets(works, lever), works.strut()),
-                say(
-                        "strut and tooth overlap by {}, the pins' play takes {}; the lever goes to {} before"
-                                + " they meet",
-                        mm(overlap),
-                        mm(slop),
-                        stroke(meets(works, lever))),
-                spread.status() == Status.PASS ? Sentence.NOTHING : say("Make the strut longer, or the tooth deeper."),
-                "overlap = " + Words.number(overlap) + " mm; play = half the clearance of each of two pins = "
-                        + Words.number(slop) + " mm",
-                spread);
+        return Finding.ask(Topic.GATE_LOCKS, say("Does the strut stand well in the tooth's way without a coin?"))
+                .answer(spread.status(), overlap, slop, overlap - slop, "mm")
+                .at(new Where("strut", meets(works, lever), works.strut()))
+                .because(
+                        say(
+                                "strut and tooth overlap by {}, the pins' play takes {}; the lever goes to {} before"
+                                        + " they meet",
+                                mm(overlap),
+                                mm(slop),
+                                stroke(meets(works, lever))),
+                        spread.status() == Status.PASS
+                                ? Sentence.NOTHING
+                                : say("Make the strut longer, or the tooth deeper."),
+                        "overlap = " + Words.number(overlap) + " mm; play = half the clearance of each of two pins = "
+                                + Words.number(slop) + " mm",
+                        spread);
     }
 
     /** Diameter of the smallest disc that takes the strut just out of the tooth's way, mm. */

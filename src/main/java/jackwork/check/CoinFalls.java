@@ -83,33 +83,31 @@ final class CoinFalls implements Question {
         double margin = narrow ? value - limit : limit - value;
         boolean falls = margin >= 0;
         String part = under == null ? "" : under.part().name();
-        return new Finding(
-                Topic.COIN_FALLS,
-                "",
-                say("Does the coin fall into free room beneath its slot?"),
-                falls ? Status.PASS : Status.FAIL,
-                value,
-                limit,
-                margin,
-                "mm",
-                new Where("slot", null, works.slotAt()),
-                under == null || (!narrow && value == 0)
-                        ? say("no wood in its layer stands under the slot")
-                        : narrow
-                                ? say(
-                                        "the wood on either side leaves {} where the largest coin is {} wide",
-                                        mm(value),
-                                        mm(limit))
+        return Finding.ask(Topic.COIN_FALLS, say("Does the coin fall into free room beneath its slot?"))
+                .answer(falls ? Status.PASS : Status.FAIL, value, limit, margin, "mm")
+                .at(new Where("slot", null, works.slotAt()))
+                .because(
+                        under == null || (!narrow && value == 0)
+                                ? say("no wood in its layer stands under the slot")
+                                : narrow
+                                        ? say(
+                                                "the wood on either side leaves {} where the largest coin is {} wide",
+                                                mm(value),
+                                                mm(limit))
+                                        : say(
+                                                "{} stands {} under the {} end of the slot",
+                                                part,
+                                                mm(value),
+                                                under.left() ? "left" : "right"),
+                        falls
+                                ? Sentence.NOTHING
                                 : say(
-                                        "{} stands {} under the {} end of the slot",
-                                        part,
-                                        mm(value),
-                                        under.left() ? "left" : "right"),
-                falls
-                        ? Sentence.NOTHING
-                        : say("Move slot.at over the gap in which the coin falls, or set the wood beside it aside."),
-                (narrow ? "room between the wood = " : "wood under the slot, slopes of 45° and steeper taken off = ")
-                        + Words.number(value) + " mm; " + (narrow ? "at least " : "at most ") + Words.number(limit)
-                        + " mm" + (narrow ? "" : " (common practice, no source)"));
+                                        "Move slot.at over the gap in which the coin falls, or set the wood beside it aside."),
+                        (narrow
+                                        ? "room between the wood = "
+                                        : "wood under the slot, slopes of 45° and steeper taken off = ")
+                                + Words.number(value) + " mm; " + (narrow ? "at least " : "at most ")
+                                + Words.number(limit)
+                                + " mm" + (narrow ? "" : " (common practice, no source)"));
     }
 }

@@ -25,22 +25,16 @@ final class CoinFitsSlot implements Question {
         Uncertain kerf = subject.assembly().workshop().laser().kerf();
         Spread spread = new Spread(play).add("kerf", kerf, k -> play + k - kerf.value());
         String side = tight ? "thickness" : "diameter";
-        return new Finding(
-                Topic.COIN_FITS_SLOT,
-                coin.code(),
-                say("Does {} go through the slot?", coin.code()),
-                spread.status(),
-                value,
-                limit,
-                play,
-                "mm",
-                new Where("slot", null, null),
-                say("{}'s {} leaves {} of play", coin.code(), side, mm(play)),
-                spread.status() == Status.PASS
-                        ? Sentence.NOTHING
-                        : say(tight ? "Make the slot wider." : "Make the slot longer."),
-                "play = slot " + Words.number(limit) + " − " + side + " " + Words.number(value) + " = "
-                        + Words.number(play) + " mm",
-                spread);
+        return Finding.ask(Topic.COIN_FITS_SLOT, coin.code(), say("Does {} go through the slot?", coin.code()))
+                .answer(spread.status(), value, limit, play, "mm")
+                .at(new Where("slot", null, null))
+                .because(
+                        say("{}'s {} leaves {} of play", coin.code(), side, mm(play)),
+                        spread.status() == Status.PASS
+                                ? Sentence.NOTHING
+                                : say(tight ? "Make the slot wider." : "Make the slot longer."),
+                        "play = slot " + Words.number(limit) + " − " + side + " " + Words.number(value) + " = "
+                                + Words.number(play) + " mm",
+                        spread);
     }
 }

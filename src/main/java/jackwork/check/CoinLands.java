@@ -29,27 +29,21 @@ final class CoinLands implements OfWeight {
             distance = Math.min(distance, rolled.distance(works.kicker()));
         }
         double room = distance - coin.radius();
-        return new Finding(
-                Topic.COIN_LANDS,
-                coin.code(),
-                say("Has {} room in the bucket?", coin.code()),
-                room > 0 ? Status.PASS : Status.FAIL,
-                distance,
-                coin.radius(),
-                room,
-                "mm",
-                new Where("kicker", 0.0, works.kicker()),
-                Double.isNaN(room)
-                        ? say(
-                                "where {} would lie cannot be told: floor and lip of the bucket leave it no seat",
-                                coin.code())
-                        : say("between {} and the waiting kicker {} are left", coin.code(), mm(room)),
-                room > 0
-                        ? Sentence.NOTHING
-                        : Double.isNaN(room)
-                                ? say("Mark heel and toe on the floor, and the lip above the toe.")
-                                : say("Set the kicker's tip farther from the bucket's lip."),
-                "room = distance of kicker and coin's centre " + Words.number(distance) + " − radius "
-                        + Words.number(coin.radius()) + " = " + Words.number(room) + " mm, least over the tip");
+        return Finding.ask(Topic.COIN_LANDS, coin.code(), say("Has {} room in the bucket?", coin.code()))
+                .answer(room > 0 ? Status.PASS : Status.FAIL, distance, coin.radius(), room, "mm")
+                .at(new Where("kicker", 0.0, works.kicker()))
+                .because(
+                        Double.isNaN(room)
+                                ? say(
+                                        "where {} would lie cannot be told: floor and lip of the bucket leave it no seat",
+                                        coin.code())
+                                : say("between {} and the waiting kicker {} are left", coin.code(), mm(room)),
+                        room > 0
+                                ? Sentence.NOTHING
+                                : Double.isNaN(room)
+                                        ? say("Mark heel and toe on the floor, and the lip above the toe.")
+                                        : say("Set the kicker's tip farther from the bucket's lip."),
+                        "room = distance of kicker and coin's centre " + Words.number(distance) + " − radius "
+                                + Words.number(coin.radius()) + " = " + Words.number(room) + " mm, least over the tip");
     }
 }

@@ -31,31 +31,32 @@ final class CoinLeans implements Question {
         double margin = hasRoom ? MAY_DRAG - drag : play;
         Spread spread = subject.balanceSpread(
                 a -> a.coinGap() > coin.thickness() ? MAY_DRAG - drag(a, coin) : a.coinGap() - coin.thickness());
-        return new Finding(
-                Topic.COIN_LEANS,
-                coin.code(),
-                say("Does {} run free in its gap?", coin.code()),
-                hasRoom ? spread.status() : Status.FAIL,
-                hasRoom ? drag : play,
-                hasRoom ? MAY_DRAG : 0,
-                margin,
-                hasRoom ? "1" : "mm",
-                new Where("gap", null, assembly.coinWorks().slotAt()),
-                hasRoom
-                        ? say(
-                                "{} has {} of play, and its walls take {} of its weight",
-                                coin.code(),
-                                mm(play),
-                                Measure.of(100 * drag, "%"))
-                        : say("{} is {} thicker than its gap", coin.code(), mm(-play)),
-                spread.status() == Status.PASS && hasRoom
-                        ? Sentence.NOTHING
-                        : hasRoom && play > 1
-                                ? say("Make the gap narrower.")
-                                : say("Widen the gap with a shim of card, or measure the sheet before cutting."),
-                "drag = µ sin((w − t)/d) with w = " + Words.number(gap) + ", t = " + Words.number(coin.thickness())
-                        + ", d = " + Words.number(coin.diameter()) + " mm: " + Words.number(drag),
-                spread);
+        return Finding.ask(Topic.COIN_LEANS, coin.code(), say("Does {} run free in its gap?", coin.code()))
+                .answer(
+                        hasRoom ? spread.status() : Status.FAIL,
+                        hasRoom ? drag : play,
+                        hasRoom ? MAY_DRAG : 0,
+                        margin,
+                        hasRoom ? "1" : "mm")
+                .at(new Where("gap", null, assembly.coinWorks().slotAt()))
+                .because(
+                        hasRoom
+                                ? say(
+                                        "{} has {} of play, and its walls take {} of its weight",
+                                        coin.code(),
+                                        mm(play),
+                                        Measure.of(100 * drag, "%"))
+                                : say("{} is {} thicker than its gap", coin.code(), mm(-play)),
+                        spread.status() == Status.PASS && hasRoom
+                                ? Sentence.NOTHING
+                                : hasRoom && play > 1
+                                        ? say("Make the gap narrower.")
+                                        : say(
+                                                "Widen the gap with a shim of card, or measure the sheet before cutting."),
+                        "drag = µ sin((w − t)/d) with w = " + Words.number(gap) + ", t = "
+                                + Words.number(coin.thickness()) + ", d = " + Words.number(coin.diameter()) + " mm: "
+                                + Words.number(drag),
+                        spread);
     }
 
     private static double drag(Assembly assembly, Coin coin) {

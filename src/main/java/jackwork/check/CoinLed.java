@@ -60,40 +60,31 @@ final class CoinLed implements Question {
     private static Finding walls(CoinWorks works, double far, boolean left) {
         boolean led = far <= BESIDE;
         String side = left ? "left" : "right";
-        return new Finding(
-                Topic.COIN_LED,
-                "",
-                say("Is the coin led on both sides beneath its slot?"),
-                led ? Status.PASS : Status.FAIL,
-                far,
-                BESIDE,
-                BESIDE - far,
-                "mm",
-                new Where("slot", null, works.slotAt()),
-                Double.isInfinite(far)
-                        ? say("no part in the coin's layer leads it")
-                        : say("at the {} the wood in the coin's layer begins {} from the slot's end", side, mm(far)),
-                led ? Sentence.NOTHING : say("Set the parts that lead the coin in its layer, beside the slot."),
-                "from the slot's ends to wood in the coin's layer, at most " + Words.number(BESIDE)
-                        + " mm (common practice, no source)");
+        return Finding.ask(Topic.COIN_LED, say("Is the coin led on both sides beneath its slot?"))
+                .answer(led ? Status.PASS : Status.FAIL, far, BESIDE, BESIDE - far, "mm")
+                .at(new Where("slot", null, works.slotAt()))
+                .because(
+                        Double.isInfinite(far)
+                                ? say("no part in the coin's layer leads it")
+                                : say(
+                                        "at the {} the wood in the coin's layer begins {} from the slot's end",
+                                        side,
+                                        mm(far)),
+                        led ? Sentence.NOTHING : say("Set the parts that lead the coin in its layer, beside the slot."),
+                        "from the slot's ends to wood in the coin's layer, at most " + Words.number(BESIDE)
+                                + " mm (common practice, no source)");
     }
 
     private static Finding kicker(CoinWorks works, double gap, double kicker) {
         double free = gap - kicker;
         boolean goes = free >= FREE;
-        return new Finding(
-                Topic.KICKER_IN_GAP,
-                "",
-                say("Does the kicker go through the coin's gap freely?"),
-                goes ? Status.PASS : Status.FAIL,
-                free,
-                FREE,
-                free - FREE,
-                "mm",
-                new Where("kicker", 0.0, works.kicker()),
-                say("it leaves {} of the gap that it works in", mm(free)),
-                goes ? Sentence.NOTHING : say("Cut the kicker from a thinner sheet, or make the gap wider."),
-                "gap " + Words.number(gap) + " − kicker " + Words.number(kicker) + " = " + Words.number(free)
-                        + " mm; at least " + Words.number(FREE) + " mm (common practice, no source)");
+        return Finding.ask(Topic.KICKER_IN_GAP, say("Does the kicker go through the coin's gap freely?"))
+                .answer(goes ? Status.PASS : Status.FAIL, free, FREE, free - FREE, "mm")
+                .at(new Where("kicker", 0.0, works.kicker()))
+                .because(
+                        say("it leaves {} of the gap that it works in", mm(free)),
+                        goes ? Sentence.NOTHING : say("Cut the kicker from a thinner sheet, or make the gap wider."),
+                        "gap " + Words.number(gap) + " − kicker " + Words.number(kicker) + " = " + Words.number(free)
+                                + " mm; at least " + Words.number(FREE) + " mm (common practice, no source)");
     }
 }

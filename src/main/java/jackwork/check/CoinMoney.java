@@ -46,18 +46,9 @@ final class CoinMoney implements Question {
     }
 
     private static Finding finding(String about, Sentence question, Sentence why, Sentence remedy) {
-        return new Finding(
-                Topic.COIN_MONEY,
-                about,
-                question,
-                Status.DOUBTFUL,
-                null,
-                null,
-                null,
-                "",
-                Where.nowhere(),
-                why,
-                remedy,
-                "");
+        return Finding.ask(Topic.COIN_MONEY, about, question)
+                .answer(Status.DOUBTFUL, null, null, null, "")
+                .at(Where.nowhere())
+                .because(why, remedy, "");
     }
 }

@@ -48,25 +48,22 @@ final class CoinThrownClear implements OfWeight {
                                 - Math.abs(
                                         k - assembly.workshop().laser().kerf().value()));
         double nearest = coin.radius() - past;
-        return new Finding(
-                Topic.COIN_THROWN_CLEAR,
-                coin.code(),
-                say("Does the kicker throw {} out of the bucket?", coin.code()),
-                spread.status(),
-                nearest,
-                coin.radius(),
-                past,
-                "mm",
-                new Where("kicker", 1.0, works.lip()),
-                past > 0
-                        ? say("a full press carries {} {} past the lip", coin.code(), mm(past))
-                        : say("at full press {} is still {} short of the lip", coin.code(), mm(-past)),
-                spread.status() == Status.PASS
-                        ? Sentence.NOTHING
-                        : say("Lengthen the kicker, or lower the bucket's lip."),
-                "past the lip = radius " + Words.number(coin.radius())
-                        + " − nearest distance of the kicker's tip to the" + " coin's centre over the lip "
-                        + Words.number(nearest) + " = " + Words.number(past) + " mm",
-                spread);
+        return Finding.ask(
+                        Topic.COIN_THROWN_CLEAR,
+                        coin.code(),
+                        say("Does the kicker throw {} out of the bucket?", coin.code()))
+                .answer(spread.status(), nearest, coin.radius(), past, "mm")
+                .at(new Where("kicker", 1.0, works.lip()))
+                .because(
+                        past > 0
+                                ? say("a full press carries {} {} past the lip", coin.code(), mm(past))
+                                : say("at full press {} is still {} short of the lip", coin.code(), mm(-past)),
+                        spread.status() == Status.PASS
+                                ? Sentence.NOTHING
+                                : say("Lengthen the kicker, or lower the bucket's lip."),
+                        "past the lip = radius " + Words.number(coin.radius())
+                                + " − nearest distance of the kicker's tip to the" + " coin's centre over the lip "
+                                + Words.number(nearest) + " = " + Words.number(past) + " mm",
+                        spread);
     }
 }

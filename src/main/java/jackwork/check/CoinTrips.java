@@ -52,38 +52,29 @@ public final class CoinTrips implements OfWeight {
         double margin = balance.surplus();
         Spread spread = subject.balanceSpread(a -> balance(a, coin).surplus());
         double friction = CoinSeat.frictionMoment(assembly, coin.mass());
-        return new Finding(
-                Topic.COIN_TRIPS,
-                coin.code(),
-                say("Does {} tip the bucket?", coin.code()),
-                spread.status(),
-                balance.tripMoment(),
-                balance.needMoment(),
-                margin,
-                "N·mm",
-                new Where(
-                        assembly.body(assembly.coinWorks().bucket()).name(),
-                        0.0,
-                        assembly.coinWorks().pivot()),
-                Double.isNaN(balance.tripMoment())
-                        ? say(
-                                "where {} would lie cannot be told: floor and lip of the bucket leave it no seat",
-                                coin.code())
-                        : say(
-                                "{} turns the bucket with {} where {} are needed",
-                                coin.code(),
-                                newtonMillimetres(balance.tripMoment()),
-                                newtonMillimetres(balance.needMoment())),
-                spread.status() == Status.PASS
-                        ? Sentence.NOTHING
-                        : Double.isNaN(balance.tripMoment())
-                                ? say("Mark heel and toe on the floor, and the lip above the toe.")
-                                : say("Take weight off the counterweight, or move it nearer the pivot."),
-                "m g a = " + Words.number(coin.mass()) + " g · 9.81 m/s² · "
-                        + Words.number(balance.tripMoment() / CoinSeat.weight(coin.mass())) + " mm = "
-                        + Words.number(balance.tripMoment()) + " N·mm; need = counterweight "
-                        + Words.number(balance.needMoment() - friction) + " + friction µ r W "
-                        + Words.number(friction) + " N·mm",
-                spread);
+        return Finding.ask(Topic.COIN_TRIPS, coin.code(), say("Does {} tip the bucket?", coin.code()))
+                .answer(spread.status(), balance.tripMoment(), balance.needMoment(), margin, "N·mm")
+                .at(Where.bucket(assembly))
+                .because(
+                        Double.isNaN(balance.tripMoment())
+                                ? say(
+                                        "where {} would lie cannot be told: floor and lip of the bucket leave it no seat",
+                                        coin.code())
+                                : say(
+                                        "{} turns the bucket with {} where {} are needed",
+                                        coin.code(),
+                                        newtonMillimetres(balance.tripMoment()),
+                                        newtonMillimetres(balance.needMoment())),
+                        spread.status() == Status.PASS
+                                ? Sentence.NOTHING
+                                : Double.isNaN(balance.tripMoment())
+                                        ? say("Mark heel and toe on the floor, and the lip above the toe.")
+                                        : say("Take weight off the counterweight, or move it nearer the pivot."),
+                        "m g a = " + Words.number(coin.mass()) + " g · 9.81 m/s² · "
+                                + Words.number(balance.tripMoment() / CoinSeat.weight(coin.mass())) + " mm = "
+                                + Words.number(balance.tripMoment()) + " N·mm; need = counterweight "
+                                + Words.number(balance.needMoment() - friction) + " + friction µ r W "
+                                + Words.number(friction) + " N·mm",
+                        spread);
     }
 }

@@ -19,35 +19,31 @@ final class ComesBack implements Question {
         Spread spread = subject.strokeSpread(ComesBack::leastForce);
         List<MotionEvent> hangs = stroke.events(MotionEvent.Kind.HANGS_UP);
         double at = hangs.isEmpty() ? stroke.stroke()[worst] : hangs.get(0).stroke();
-        return List.of(new Finding(
-                Topic.COMES_BACK,
-                "",
-                say("Does its weight bring it back from every stroke?"),
-                spread.status(),
-                force,
-                0.0,
-                force,
-                "N",
-                new Where(
+        return List.of(Finding.ask(Topic.COMES_BACK, say("Does its weight bring it back from every stroke?"))
+                .answer(spread.status(), force, 0.0, force, "N")
+                .at(new Where(
                         subject.assembly()
                                 .body(subject.assembly().lever().body())
                                 .name(),
                         at,
-                        subject.assembly().lever().press()),
-                hangs.isEmpty()
-                        ? say(
-                                "let go anywhere, the lever is pushed back with at least {}, least at {}",
-                                newtons(force),
-                                stroke(at))
-                        : say(
-                                "the return force turns negative at {} and stays so to {} %: it hangs" + " there",
-                                stroke(at), stroke(hangs.get(0).until()).bare()),
-                spread.status() == Status.PASS
-                        ? Sentence.NOTHING
-                        : say("Add weight behind the hinge it bows about, or take weight off what reaches forward."),
-                "least finger force that holds it while returning, friction included = " + Words.number(force)
-                        + " N at " + Words.stroke(stroke.stroke()[worst]),
-                spread));
+                        subject.assembly().lever().press()))
+                .because(
+                        hangs.isEmpty()
+                                ? say(
+                                        "let go anywhere, the lever is pushed back with at least {}, least at {}",
+                                        newtons(force),
+                                        stroke(at))
+                                : say(
+                                        "the return force turns negative at {} and stays so to {} %: it hangs"
+                                                + " there",
+                                        stroke(at), stroke(hangs.get(0).until()).bare()),
+                        spread.status() == Status.PASS
+                                ? Sentence.NOTHING
+                                : say(
+                                        "Add weight behind the hinge it bows about, or take weight off what reaches forward."),
+                        "least finger force that holds it while returning, friction included = " + Words.number(force)
+                                + " N at " + Words.stroke(stroke.stroke()[worst]),
+                        spread));
     }
 
     /** N; a locked or unreached stroke is left to other questions. */

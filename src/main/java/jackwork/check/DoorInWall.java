@@ -38,21 +38,15 @@ final class DoorInWall implements Question {
                 .orElseThrow();
         double wood = worst.getValue();
         boolean holds = wood >= AROUND;
-        return List.of(new Finding(
-                Topic.DOOR_IN_WALL,
-                "",
-                say("Does the door leave its wall wood all round?"),
-                holds ? Status.PASS : Status.FAIL,
-                wood,
-                AROUND,
-                wood - AROUND,
-                "mm",
-                new Where("door", null, at),
-                wood > 0
-                        ? say("{} of the wall are left at the {} edge", mm(wood), worst.getKey())
-                        : say("the opening goes {} beyond the wall at the {} edge", mm(-wood), worst.getKey()),
-                holds ? Sentence.NOTHING : say("Make the door smaller, or move it inward."),
-                "wood beside the opening, least of four = " + Words.number(wood) + " mm; at least "
-                        + Words.number(AROUND) + " mm for the frame (common practice, no source)"));
+        return List.of(Finding.ask(Topic.DOOR_IN_WALL, say("Does the door leave its wall wood all round?"))
+                .answer(holds ? Status.PASS : Status.FAIL, wood, AROUND, wood - AROUND, "mm")
+                .at(new Where("door", null, at))
+                .because(
+                        wood > 0
+                                ? say("{} of the wall are left at the {} edge", mm(wood), worst.getKey())
+                                : say("the opening goes {} beyond the wall at the {} edge", mm(-wood), worst.getKey()),
+                        holds ? Sentence.NOTHING : say("Make the door smaller, or move it inward."),
+                        "wood beside the opening, least of four = " + Words.number(wood) + " mm; at least "
+                                + Words.number(AROUND) + " mm for the frame (common practice, no source)"));
     }
 }

@@ -52,27 +52,21 @@ final class EndsHeld implements Question {
 
     private static Finding finding(End end) {
         boolean held = end.off() <= OFF;
-        return new Finding(
-                Topic.ENDS_HELD,
-                "",
-                say("Does every spring, band, limit and pawl end on wood?"),
-                held ? Status.PASS : Status.FAIL,
-                end.off(),
-                OFF,
-                OFF - end.off(),
-                "mm",
-                new Where(end.joint(), 0.0, end.at()),
-                held
-                        ? say("an end of {} is farthest from its wood, {}", end.joint(), mm(end.off()))
-                        : say(
-                                "an end of {} stands {} off {}: nothing holds it",
-                                end.joint(),
-                                mm(end.off()),
-                                end.body()),
-                held
-                        ? Sentence.NOTHING
-                        : say("Move the end onto {}, or name the part that it is fixed to.", end.body()),
-                "distance of an end from the wood that it names, greatest = " + Words.number(end.off())
-                        + " mm, at most " + Words.number(OFF) + " mm");
+        return Finding.ask(Topic.ENDS_HELD, say("Does every spring, band, limit and pawl end on wood?"))
+                .answer(held ? Status.PASS : Status.FAIL, end.off(), OFF, OFF - end.off(), "mm")
+                .at(new Where(end.joint(), 0.0, end.at()))
+                .because(
+                        held
+                                ? say("an end of {} is farthest from its wood, {}", end.joint(), mm(end.off()))
+                                : say(
+                                        "an end of {} stands {} off {}: nothing holds it",
+                                        end.joint(),
+                                        mm(end.off()),
+                                        end.body()),
+                        held
+                                ? Sentence.NOTHING
+                                : say("Move the end onto {}, or name the part that it is fixed to.", end.body()),
+                        "distance of an end from the wood that it names, greatest = " + Words.number(end.off())
+                                + " mm, at most " + Words.number(OFF) + " mm");
     }
 }

@@ -51,53 +51,72 @@ public record Finding(
                 && Measure.decimalsApart(value, limit) > Measure.decimals(value);
     }
 
-    /** A finding that no doubtful number moves. */
-    public Finding(
-            Topic topic,
-            String about,
-            Sentence question,
-            Status status,
-            @Nullable Double value,
-            @Nullable Double limit,
-            @Nullable Double margin,
-            String unit,
-            Where where,
-            Sentence why,
-            Sentence remedy,
-            String formula) {
-        this(topic, about, question, status, value, limit, margin, unit, where, why, remedy, formula, List.of(), null);
+    /** Begins a finding, of which there is one. */
+    public static Asked ask(Topic topic, Sentence question) {
+        return ask(topic, "", question);
     }
 
-    /** A finding with what its numbers' spread does to it. */
-    Finding(
-            Topic topic,
-            String about,
-            Sentence question,
+    /** Begins a finding of which there are more than one: this one is about a coin, a gesture, a string. */
+    public static Asked ask(Topic topic, String about, Sentence question) {
+        return new Asked(topic, about, question);
+    }
+
+    /** A question that is not answered yet. */
+    public record Asked(Topic topic, String about, Sentence question) {
+
+        /** @param unit of the three numbers; they are null where nothing could be computed */
+        public Answered answer(
+                Status status, @Nullable Double value, @Nullable Double limit, @Nullable Double margin, String unit) {
+            return new Answered(this, status, value, limit, margin, unit);
+        }
+    }
+
+    /** An answer of which it is not said yet where. */
+    public record Answered(
+            Asked asked,
             Status status,
             @Nullable Double value,
             @Nullable Double limit,
             @Nullable Double margin,
-            String unit,
-            Where where,
-            Sentence why,
-            Sentence remedy,
-            String formula,
-            Spread spread) {
-        this(
-                topic,
-                about,
-                question,
-                status,
-                value,
-                limit,
-                margin,
-                unit,
-                where,
-                why,
-                remedy,
-                formula,
-                spread.grounds(),
-                spread.margins());
+            String unit) {
+
+        public Placed at(Where where) {
+            return new Placed(this, where);
+        }
+    }
+
+    /** An answer with its place, of which it is not said yet why. */
+    public record Placed(Answered answered, Where where) {
+
+        /** A finding that no doubtful number moves. */
+        public Finding because(Sentence why, Sentence remedy, String formula) {
+            return because(why, remedy, formula, List.of(), null);
+        }
+
+        /** A finding with what its numbers' spread does to it. */
+        Finding because(Sentence why, Sentence remedy, String formula, Spread spread) {
+            return because(why, remedy, formula, spread.grounds(), spread.margins());
+        }
+
+        public Finding because(
+                Sentence why, Sentence remedy, String formula, List<Ground> restsOn, @Nullable Margins margins) {
+            Asked asked = answered.asked;
+            return new Finding(
+                    asked.topic,
+                    asked.about,
+                    asked.question,
+                    answered.status,
+                    answered.value,
+                    answered.limit,
+                    answered.margin,
+                    answered.unit,
+                    where,
+                    why,
+                    remedy,
+                    formula,
+                    restsOn,
+                    margins);
+        }
     }
 
     /** Stable name; per coin {@code coin-trips/EUR-1}. */

@@ -20,24 +20,18 @@ final class FingerForce implements Question {
         double margin = comfortable.value() - force;
         Spread spread = subject.strokeSpread(s -> comfortable.value() - greatestForce(s))
                 .add("comfortable finger force", comfortable, v -> v - force);
-        return List.of(new Finding(
-                Topic.FINGER_FORCE,
-                "",
-                say("Is it light enough to press?"),
-                spread.status(),
-                force,
-                comfortable.value(),
-                margin,
-                "N",
-                new Where(
-                        null, stroke.stroke()[worst], subject.assembly().lever().press()),
-                say("pressing takes at most {}, at {}", newtons(force), stroke(stroke.stroke()[worst])),
-                spread.status() == Status.PASS
-                        ? Sentence.NOTHING
-                        : say("Lengthen the lever outside the box, or use less weight."),
-                "greatest finger force, friction included = " + Words.number(force) + " N; comfortable = "
-                        + Words.number(comfortable.value()) + " N",
-                spread));
+        return List.of(Finding.ask(Topic.FINGER_FORCE, say("Is it light enough to press?"))
+                .answer(spread.status(), force, comfortable.value(), margin, "N")
+                .at(new Where(
+                        null, stroke.stroke()[worst], subject.assembly().lever().press()))
+                .because(
+                        say("pressing takes at most {}, at {}", newtons(force), stroke(stroke.stroke()[worst])),
+                        spread.status() == Status.PASS
+                                ? Sentence.NOTHING
+                                : say("Lengthen the lever outside the box, or use less weight."),
+                        "greatest finger force, friction included = " + Words.number(force) + " N; comfortable = "
+                                + Words.number(comfortable.value()) + " N",
+                        spread));
     }
 
     private static double greatestForce(StrokeResult stroke) {

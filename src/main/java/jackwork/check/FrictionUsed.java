@@ -22,20 +22,14 @@ final class FrictionUsed implements Question {
 
     private static Finding finding(Surfaces.Unused unused) {
         String path = "workshop." + unused.path();
-        return new Finding(
-                Topic.UNUSUAL,
-                path,
-                say("Is {} meant so?", path),
-                Status.DOUBTFUL,
-                null,
-                null,
-                null,
-                "",
-                Where.nowhere(),
-                say("{} is {}, and nothing in workshop.yaml is of it", path, unused.surface()),
-                say(
-                        "Name the stock that was measured, one of {}; or take the pair out.",
-                        String.join(", ", unused.there())),
-                "");
+        return Finding.ask(Topic.UNUSUAL, path, say("Is {} meant so?", path))
+                .answer(Status.DOUBTFUL, null, null, null, "")
+                .at(Where.nowhere())
+                .because(
+                        say("{} is {}, and nothing in workshop.yaml is of it", path, unused.surface()),
+                        say(
+                                "Name the stock that was measured, one of {}; or take the pair out.",
+                                String.join(", ", unused.there())),
+                        "");
     }
 }

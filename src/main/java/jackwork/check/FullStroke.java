@@ -27,22 +27,16 @@ final class FullStroke implements Question {
                 .filter(event -> stroke.reach() < 1 && event.stroke() >= stroke.reach() - 1e-9)
                 .findFirst();
         double reach = end.map(MotionEvent::stroke).orElse(1.0);
-        return List.of(new Finding(
-                Topic.FULL_STROKE,
-                "",
-                say("Can the lever be pressed all the way?"),
-                end.isEmpty() ? Status.PASS : Status.FAIL,
-                reach,
-                1.0,
-                reach - 1,
-                "stroke",
-                new Where(
+        return List.of(Finding.ask(Topic.FULL_STROKE, say("Can the lever be pressed all the way?"))
+                .answer(end.isEmpty() ? Status.PASS : Status.FAIL, reach, 1.0, reach - 1, "stroke")
+                .at(new Where(
                         subject.assembly().lever().pin(),
                         reach,
-                        subject.assembly().lever().press()),
-                end.map(FullStroke::why).orElse(say("nothing stops it before the end of its throw")),
-                end.map(FullStroke::remedy).orElse(Sentence.NOTHING),
-                "it goes to " + Words.stroke(reach)));
+                        subject.assembly().lever().press()))
+                .because(
+                        end.map(FullStroke::why).orElse(say("nothing stops it before the end of its throw")),
+                        end.map(FullStroke::remedy).orElse(Sentence.NOTHING),
+                        "it goes to " + Words.stroke(reach)));
     }
 
     private static Sentence why(MotionEvent end) {

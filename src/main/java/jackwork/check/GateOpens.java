@@ -31,35 +31,32 @@ final class GateOpens implements Question {
         boolean holds = smallest - shut < open - largest;
         double margin = Math.min(smallest - shut, open - largest);
         boolean does = margin > 0;
-        return List.of(new Finding(
-                Topic.GATE_OPENS,
-                "",
-                say("Does the gate keep each coin while it is shut, and let it pass when it is open?"),
-                does ? Status.PASS : Status.FAIL,
-                holds ? shut : open,
-                holds ? smallest : largest,
-                margin,
-                "mm",
-                new Where("gate", holds ? 0.0 : 1.0, works.lip()),
-                holds
-                        ? say(
-                                "shut, the gate leaves {} at the floor's end, the smallest coin is {} wide",
-                                mm(shut),
-                                mm(smallest))
-                        : say(
-                                "at its stop the gate leaves {} at the floor's end, the largest coin is {} wide",
-                                mm(open),
-                                mm(largest)),
-                does
-                        ? Sentence.NOTHING
-                        : holds
+        return List.of(Finding.ask(
+                        Topic.GATE_OPENS,
+                        say("Does the gate keep each coin while it is shut, and let it pass when it is open?"))
+                .answer(does ? Status.PASS : Status.FAIL, holds ? shut : open, holds ? smallest : largest, margin, "mm")
+                .at(new Where("gate", holds ? 0.0 : 1.0, works.lip()))
+                .because(
+                        holds
                                 ? say(
-                                        "Bring the gate's end nearer to the floor's, so that no coin falls through without a press.")
+                                        "shut, the gate leaves {} at the floor's end, the smallest coin is {} wide",
+                                        mm(shut),
+                                        mm(smallest))
                                 : say(
-                                        "Let the gate tip farther: make bucket.tip larger, or draw its end away from the floor's."),
-                "distance of the floor's end from the gate's wood in the coin's layer: shut " + Words.number(shut)
-                        + " mm, less than the smallest coin, " + Words.number(smallest) + " mm; at its stop "
-                        + Words.number(open) + " mm, more than the largest, " + Words.number(largest) + " mm"));
+                                        "at its stop the gate leaves {} at the floor's end, the largest coin is {} wide",
+                                        mm(open),
+                                        mm(largest)),
+                        does
+                                ? Sentence.NOTHING
+                                : holds
+                                        ? say(
+                                                "Bring the gate's end nearer to the floor's, so that no coin falls through without a press.")
+                                        : say(
+                                                "Let the gate tip farther: make bucket.tip larger, or draw its end away from the floor's."),
+                        "distance of the floor's end from the gate's wood in the coin's layer: shut "
+                                + Words.number(shut)
+                                + " mm, less than the smallest coin, " + Words.number(smallest) + " mm; at its stop "
+                                + Words.number(open) + " mm, more than the largest, " + Words.number(largest) + " mm"));
     }
 
     /** From the floor's end to the gate's wood, mm, when it has turned. */

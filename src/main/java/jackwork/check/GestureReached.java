@@ -30,22 +30,18 @@ final class GestureReached implements Question {
         Double toward = gesture.toward();
         String direction = toward == null ? "" : " toward " + Words.number(toward) + "°";
         boolean reached = margin > 0;
-        return new Finding(
-                Topic.GESTURE_REACHED,
-                name,
-                say("Does {} move as wanted?", name),
-                reached ? Status.PASS : Status.FAIL,
-                moved,
-                gesture.distance(),
-                margin,
-                "mm",
-                new Where(gesture.part(), stroke, rest),
-                Double.isNaN(moved)
-                        ? say("{} is not seen at {}: the lever does not get that far", name, stroke(stroke))
-                        : say("{} moves {}{} by {}", name, mm(moved), direction, stroke(stroke)),
-                reached ? Sentence.NOTHING : say("Lengthen the lever's throw, or the arm that carries {}.", name),
-                "way from rest" + direction + " = " + Words.number(moved) + " mm; wanted "
-                        + Words.number(gesture.distance()) + " mm");
+        return Finding.ask(Topic.GESTURE_REACHED, name, say("Does {} move as wanted?", name))
+                .answer(reached ? Status.PASS : Status.FAIL, moved, gesture.distance(), margin, "mm")
+                .at(new Where(gesture.part(), stroke, rest))
+                .because(
+                        Double.isNaN(moved)
+                                ? say("{} is not seen at {}: the lever does not get that far", name, stroke(stroke))
+                                : say("{} moves {}{} by {}", name, mm(moved), direction, stroke(stroke)),
+                        reached
+                                ? Sentence.NOTHING
+                                : say("Lengthen the lever's throw, or the arm that carries {}.", name),
+                        "way from rest" + direction + " = " + Words.number(moved) + " mm; wanted "
+                                + Words.number(gesture.distance()) + " mm");
     }
 
     /** mm; NaN when that stroke is not reached. */

@@ -41,23 +41,27 @@ final class GesturesMarked implements Question {
         } else {
             why = say("its mark lies on {}", gesture.part());
         }
-        return new Finding(
-                Topic.GESTURE_MARKED,
-                name,
-                say("Does {} watch a point that is there, and want it to move?", name),
-                marked && wanted ? Status.PASS : Status.FAIL,
-                marked && !wanted ? gesture.distance() : off,
-                marked && !wanted ? 0.0 : OFF,
-                marked && !wanted ? gesture.distance() : OFF - off,
-                "mm",
-                new Where(gesture.part(), 0.0, mark),
-                why,
-                marked
-                        ? wanted
-                                ? Sentence.NOTHING
-                                : say("Want a distance above 0; where it should go the other way, turn `toward` round.")
-                        : say("Move the mark onto {}, or name the part that it lies on.", gesture.part()),
-                "distance of the mark from the wood = " + Words.number(off) + " mm, at most " + Words.number(OFF)
-                        + " mm; wanted " + Words.number(gesture.distance()) + " mm, more than 0");
+        return Finding.ask(
+                        Topic.GESTURE_MARKED,
+                        name,
+                        say("Does {} watch a point that is there, and want it to move?", name))
+                .answer(
+                        marked && wanted ? Status.PASS : Status.FAIL,
+                        marked && !wanted ? gesture.distance() : off,
+                        marked && !wanted ? 0.0 : OFF,
+                        marked && !wanted ? gesture.distance() : OFF - off,
+                        "mm")
+                .at(new Where(gesture.part(), 0.0, mark))
+                .because(
+                        why,
+                        marked
+                                ? wanted
+                                        ? Sentence.NOTHING
+                                        : say(
+                                                "Want a distance above 0; where it should go the other way, turn `toward` round.")
+                                : say("Move the mark onto {}, or name the part that it lies on.", gesture.part()),
+                        "distance of the mark from the wood = " + Words.number(off) + " mm, at most "
+                                + Words.number(OFF) + " mm; wanted " + Words.number(gesture.distance())
+                                + " mm, more than 0");
     }
 }

@@ -71,39 +71,27 @@ final class HangsTogether implements Question {
     }
 
     private static Finding whole() {
-        return new Finding(
-                Topic.HANGS_TOGETHER,
-                "",
-                say("Does all that is fixed, glued or printed in one hang together?"),
-                Status.PASS,
-                1.0,
-                1.0,
-                0.0,
-                "pieces",
-                Where.nowhere(),
-                say("each part lies on another of its body, or is gripped by the same rod"),
-                Sentence.NOTHING,
-                "groups of parts that touch or share a gripping rod = 1 for each body");
+        return Finding.ask(Topic.HANGS_TOGETHER, say("Does all that is fixed, glued or printed in one hang together?"))
+                .answer(Status.PASS, 1.0, 1.0, 0.0, "pieces")
+                .at(Where.nowhere())
+                .because(
+                        say("each part lies on another of its body, or is gripped by the same rod"),
+                        Sentence.NOTHING,
+                        "groups of parts that touch or share a gripping rod = 1 for each body");
     }
 
     private static Finding apart(String about, Sentence question, List<List<Part>> groups, Sentence remedy) {
         List<Part> loose = groups.get(groups.size() - 1);
-        return new Finding(
-                Topic.HANGS_TOGETHER,
-                about,
-                question,
-                Status.FAIL,
-                (double) groups.size(),
-                1.0,
-                1.0 - groups.size(),
-                "pieces",
-                new Where(loose.get(0).name(), 0.0, loose.get(0).section().centroid()),
-                say(
-                        "it falls into {} pieces: nothing joins {} to the rest of it",
-                        groups.size(),
-                        loose.stream().map(Part::name).collect(Collectors.joining(", "))),
-                remedy,
-                "groups of parts that touch or share a gripping rod = " + groups.size());
+        return Finding.ask(Topic.HANGS_TOGETHER, about, question)
+                .answer(Status.FAIL, (double) groups.size(), 1.0, 1.0 - groups.size(), "pieces")
+                .at(new Where(loose.get(0).name(), 0.0, loose.get(0).section().centroid()))
+                .because(
+                        say(
+                                "it falls into {} pieces: nothing joins {} to the rest of it",
+                                groups.size(),
+                                loose.stream().map(Part::name).collect(Collectors.joining(", "))),
+                        remedy,
+                        "groups of parts that touch or share a gripping rod = " + groups.size());
     }
 
     /** Some parts that are to be one, and the rods that may grip them; none for what is printed. */

@@ -39,29 +39,24 @@ final class HeapGrows implements Question {
                 .add("slope of a heap of coins", SLOPE, v -> held(room, coin, METAL.value(), v) - WANTED);
         // A nuisance, never a failure.
         Status status = spread.status() == Status.FAIL ? Status.DOUBTFUL : spread.status();
-        return List.of(new Finding(
-                Topic.HEAP,
-                "",
-                say("How many coins does it hold before the heap reaches the bucket?"),
-                status,
-                held,
-                (double) WANTED,
-                held - WANTED,
-                "coins",
-                new Where("cash room", null, works.lip()),
-                say(
-                        "some {} of {} heap up beneath the lip before they reach the bucket",
-                        Measure.of(Math.floor(held), "coins").to(0).bare(),
-                        coin.code()),
-                status == Status.PASS
-                        ? Sentence.NOTHING
-                        : say("Make the cash room deeper, or empty it sooner and say so on the card."),
-                "heap " + Words.number(area(room, SLOPE.value()) / 100) + " cm² · depth " + Words.number(room.depth())
-                        + " mm · " + Words.number(METAL.value()) + " of it metal / "
-                        + Words.number(volume(coin) / 1000)
-                        + " cm³ a coin, up to the lip as drawn: that the tipped bucket comes"
-                        + " down lower is left out; " + WANTED + " wanted (a guess)",
-                spread));
+        return List.of(Finding.ask(Topic.HEAP, say("How many coins does it hold before the heap reaches the bucket?"))
+                .answer(status, held, (double) WANTED, held - WANTED, "coins")
+                .at(new Where("cash room", null, works.lip()))
+                .because(
+                        say(
+                                "some {} of {} heap up beneath the lip before they reach the bucket",
+                                Measure.of(Math.floor(held), "coins").to(0).bare(),
+                                coin.code()),
+                        status == Status.PASS
+                                ? Sentence.NOTHING
+                                : say("Make the cash room deeper, or empty it sooner and say so on the card."),
+                        "heap " + Words.number(area(room, SLOPE.value()) / 100) + " cm² · depth "
+                                + Words.number(room.depth())
+                                + " mm · " + Words.number(METAL.value()) + " of it metal / "
+                                + Words.number(volume(coin) / 1000)
+                                + " cm³ a coin, up to the lip as drawn: that the tipped bucket comes"
+                                + " down lower is left out; " + WANTED + " wanted (a guess)",
+                        spread));
     }
 
     private static double volume(Coin coin) {

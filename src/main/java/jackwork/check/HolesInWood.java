@@ -58,25 +58,19 @@ final class HolesInWood implements Question {
         String between = other == null ? "the edge" : "the hole for " + other.joint();
         String where = "between the hole of " + bar.part().name() + " for "
                 + bar.hole().joint() + " and " + between;
-        return new Finding(
-                Topic.HOLES_IN_WOOD,
-                "",
-                say("Does every hole leave wood around it?"),
-                holds ? Status.PASS : Status.FAIL,
-                bar.width(),
-                bar.least(),
-                bar.margin(),
-                "mm",
-                new Where(bar.part().name(), null, bar.hole().circle().centre()),
-                bar.width() > 0
-                        ? say("{} {} of wood are left", where, mm(bar.width()))
-                        : say("{} no wood is left: the hole breaks out by {}", where, mm(-bar.width())),
-                holds
-                        ? Sentence.NOTHING
-                        : other == null
-                                ? say("Draw the part wider there, move the hole inward, or take a thinner rod.")
-                                : say("Move the two holes apart, or take a thinner rod."),
-                "wood " + Words.number(bar.width()) + " mm; "
-                        + LeastBar.words(bar.part().thickness().value(), kerf));
+        return Finding.ask(Topic.HOLES_IN_WOOD, say("Does every hole leave wood around it?"))
+                .answer(holds ? Status.PASS : Status.FAIL, bar.width(), bar.least(), bar.margin(), "mm")
+                .at(new Where(bar.part().name(), null, bar.hole().circle().centre()))
+                .because(
+                        bar.width() > 0
+                                ? say("{} {} of wood are left", where, mm(bar.width()))
+                                : say("{} no wood is left: the hole breaks out by {}", where, mm(-bar.width())),
+                        holds
+                                ? Sentence.NOTHING
+                                : other == null
+                                        ? say("Draw the part wider there, move the hole inward, or take a thinner rod.")
+                                        : say("Move the two holes apart, or take a thinner rod."),
+                        "wood " + Words.number(bar.width()) + " mm; "
+                                + LeastBar.words(bar.part().thickness().value(), kerf));
     }
 }

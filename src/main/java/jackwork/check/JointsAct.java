@@ -138,22 +138,16 @@ final class JointsAct implements Question {
         boolean act = idle.isEmpty();
         Map.Entry<String, String> first =
                 act ? null : idle.entrySet().iterator().next();
-        return new Finding(
-                Topic.JOINTS_ACT,
-                "",
-                say("Is every joint between parts that move against each other?"),
-                act ? Status.PASS : Status.FAIL,
-                (double) idle.size(),
-                0.0,
-                (double) -idle.size(),
-                "joints",
-                first == null ? Where.nowhere() : new Where(first.getKey(), null, null),
-                first == null
-                        ? say("each of them joins two pieces")
-                        : say("{} does not do what it says: {}", first.getKey(), first.getValue()),
-                first == null
-                        ? Sentence.NOTHING
-                        : say("Name the parts that {} should join, or take it out.", first.getKey()),
-                "joints that join nothing = " + idle.size() + " of " + joints);
+        return Finding.ask(Topic.JOINTS_ACT, say("Is every joint between parts that move against each other?"))
+                .answer(act ? Status.PASS : Status.FAIL, (double) idle.size(), 0.0, (double) -idle.size(), "joints")
+                .at(first == null ? Where.nowhere() : new Where(first.getKey(), null, null))
+                .because(
+                        first == null
+                                ? say("each of them joins two pieces")
+                                : say("{} does not do what it says: {}", first.getKey(), first.getValue()),
+                        first == null
+                                ? Sentence.NOTHING
+                                : say("Name the parts that {} should join, or take it out.", first.getKey()),
+                        "joints that join nothing = " + idle.size() + " of " + joints);
     }
 }

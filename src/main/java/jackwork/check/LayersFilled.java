@@ -47,27 +47,21 @@ final class LayersFilled implements Question {
                 .findFirst()
                 .orElse("");
         boolean filled = missing == 0;
-        return List.of(new Finding(
-                Topic.LAYERS_FILLED,
-                "",
-                say("Does every layer before and behind the box hold a part?"),
-                filled ? Status.PASS : Status.DOUBTFUL,
-                (double) missing,
-                0.0,
-                (double) -missing,
-                "layers",
-                filled ? Where.nowhere() : new Where(part, null, null),
-                filled
-                        ? say("layer lies on layer, none is left out")
-                        : say(
-                                "{}{} left out next to layer {} of {}, and nothing says how thick they are",
-                                missing,
-                                (missing == 1 ? " layer is" : " layers are"),
-                                beyond,
-                                part),
-                filled
-                        ? Sentence.NOTHING
-                        : say("Number the layers on from the next, or add the spacer that lies between."),
-                "layers without a part = " + missing));
+        return List.of(Finding.ask(Topic.LAYERS_FILLED, say("Does every layer before and behind the box hold a part?"))
+                .answer(filled ? Status.PASS : Status.DOUBTFUL, (double) missing, 0.0, (double) -missing, "layers")
+                .at(filled ? Where.nowhere() : new Where(part, null, null))
+                .because(
+                        filled
+                                ? say("layer lies on layer, none is left out")
+                                : say(
+                                        "{}{} left out next to layer {} of {}, and nothing says how thick they are",
+                                        missing,
+                                        (missing == 1 ? " layer is" : " layers are"),
+                                        beyond,
+                                        part),
+                        filled
+                                ? Sentence.NOTHING
+                                : say("Number the layers on from the next, or add the spacer that lies between."),
+                        "layers without a part = " + missing));
     }
 }

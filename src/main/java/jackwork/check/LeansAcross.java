@@ -30,30 +30,23 @@ final class LeansAcross implements OfWeight {
         double more = sideways(assembly, coin, lean);
         double surplus = CoinTrips.balance(assembly, coin).surplus();
         Spread spread = subject.balanceSpread(a -> CoinTrips.balance(a, coin).surplus() - sideways(a, coin, lean));
-        return List.of(new Finding(
-                Topic.LEANS_ACROSS,
-                "",
-                say("Does the lightest coin tip the bucket on a table that leans sideways?"),
-                spread.status(),
-                surplus,
-                more,
-                surplus - more,
-                "N·mm",
-                new Where(
-                        assembly.body(assembly.coinWorks().bucket()).name(),
-                        0.0,
-                        assembly.coinWorks().pivot()),
-                say(
-                        "{} has {} to spare, lying sideways takes {}",
-                        coin.code(),
-                        newtonMillimetres(surplus),
-                        newtonMillimetres(more)),
-                spread.status() == Status.PASS
-                        ? Sentence.NOTHING
-                        : say("Take weight off the counterweight, or wax the bucket's spacers."),
-                "µ W sin φ ρ = " + Words.number(more) + " N·mm, φ = " + Words.number(lean) + " degrees, ρ = "
-                        + Words.number(RING) + " rod radii (a guess)",
-                spread));
+        return List.of(Finding.ask(
+                        Topic.LEANS_ACROSS,
+                        say("Does the lightest coin tip the bucket on a table that leans sideways?"))
+                .answer(spread.status(), surplus, more, surplus - more, "N·mm")
+                .at(Where.bucket(assembly))
+                .because(
+                        say(
+                                "{} has {} to spare, lying sideways takes {}",
+                                coin.code(),
+                                newtonMillimetres(surplus),
+                                newtonMillimetres(more)),
+                        spread.status() == Status.PASS
+                                ? Sentence.NOTHING
+                                : say("Take weight off the counterweight, or wax the bucket's spacers."),
+                        "µ W sin φ ρ = " + Words.number(more) + " N·mm, φ = " + Words.number(lean) + " degrees, ρ = "
+                                + Words.number(RING) + " rod radii (a guess)",
+                        spread));
     }
 
     private static double sideways(Assembly assembly, Coin coin, double lean) {

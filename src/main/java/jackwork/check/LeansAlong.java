@@ -29,33 +29,27 @@ final class LeansAlong implements Question {
         double limit = Math.max(Math.abs(tilt.low()), Math.abs(tilt.high()));
         double value = lean(assembly);
         Spread spread = subject.balanceSpread(changed -> lean(changed) - limit);
-        return List.of(new Finding(
-                Topic.LEANS_ALONG,
-                "",
-                say(
-                        "How far may the table lean before the {} stays open?",
-                        assembly.coinWorks().bucketWord()),
-                spread.status(),
-                value,
-                limit,
-                value - limit,
-                "deg",
-                new Where(
-                        assembly.body(assembly.coinWorks().bucket()).name(),
-                        0.0,
-                        assembly.coinWorks().pivot()),
-                say(
-                        "the empty {} falls back by itself on a table that leans by up to {}{}; tables lean by {}"
-                                + " degrees",
-                        assembly.coinWorks().bucketWord(),
-                        degrees(value).bare(),
-                        (value == MOST ? " degrees and more" : " degrees"),
-                        degrees(limit).bare()),
-                spread.status() == Status.PASS
-                        ? Sentence.NOTHING
-                        : say("Move the counterweight farther out, or bring its centre down nearer the pivot."),
-                "M g (x cos φ − y sin φ) = µ r W at φ = " + Words.number(value) + " degrees, least over the tip",
-                spread));
+        return List.of(Finding.ask(
+                        Topic.LEANS_ALONG,
+                        say(
+                                "How far may the table lean before the {} stays open?",
+                                assembly.coinWorks().bucketWord()))
+                .answer(spread.status(), value, limit, value - limit, "deg")
+                .at(Where.bucket(assembly))
+                .because(
+                        say(
+                                "the empty {} falls back by itself on a table that leans by up to {}{}; tables lean by {}"
+                                        + " degrees",
+                                assembly.coinWorks().bucketWord(),
+                                degrees(value).bare(),
+                                (value == MOST ? " degrees and more" : " degrees"),
+                                degrees(limit).bare()),
+                        spread.status() == Status.PASS
+                                ? Sentence.NOTHING
+                                : say("Move the counterweight farther out, or bring its centre down nearer the pivot."),
+                        "M g (x cos φ − y sin φ) = µ r W at φ = " + Words.number(value)
+                                + " degrees, least over the tip",
+                        spread));
     }
 
     /** The lesser of both ways, degrees; 0 where it does not close on a level table. */

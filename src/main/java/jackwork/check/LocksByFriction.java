@@ -19,25 +19,19 @@ final class LocksByFriction implements Question {
         List<MotionEvent> locks = stroke.events(MotionEvent.Kind.LOCK_UP);
         double at = locks.isEmpty() ? stroke.stroke()[worst] : locks.get(0).stroke();
         boolean measured = !Double.isNaN(stroke.determinantShare()[worst]);
-        return List.of(new Finding(
-                Topic.LOCKS_BY_FRICTION,
-                "",
-                say("Is it free from locking by its own friction?"),
-                spread.status(),
-                measured ? share : null,
-                0.0,
-                measured ? share : null,
-                "1",
-                new Where(null, locks.isEmpty() && !measured ? null : at, null),
-                locks.isEmpty() ? free(measured, share, at) : held(locks.get(0), at),
-                spread.status() == Status.PASS
-                        ? Sentence.NOTHING
-                        : say("Bring the links out of line there, or use thinner, smoother rods."),
-                measured
-                        ? "least of |det(A + friction) / det A| over the stroke = " + Words.number(share)
-                        : "a balance with friction was found at every stroke reached, both ways: "
-                                + (locks.isEmpty() ? "yes" : "no"),
-                spread));
+        return List.of(Finding.ask(Topic.LOCKS_BY_FRICTION, say("Is it free from locking by its own friction?"))
+                .answer(spread.status(), measured ? share : null, 0.0, measured ? share : null, "1")
+                .at(new Where(null, locks.isEmpty() && !measured ? null : at, null))
+                .because(
+                        locks.isEmpty() ? free(measured, share, at) : held(locks.get(0), at),
+                        spread.status() == Status.PASS
+                                ? Sentence.NOTHING
+                                : say("Bring the links out of line there, or use thinner, smoother rods."),
+                        measured
+                                ? "least of |det(A + friction) / det A| over the stroke = " + Words.number(share)
+                                : "a balance with friction was found at every stroke reached, both ways: "
+                                        + (locks.isEmpty() ? "yes" : "no"),
+                        spread));
     }
 
     private static Sentence free(boolean measured, double share, double at) {

@@ -241,21 +241,22 @@ final class PartsClash implements Question {
     private static Finding finding(Subject subject, Gap gap) {
         double at = gap.at() / (subject.stroke().stroke().length - 1);
         boolean clear = gap.distance() > 0;
-        return new Finding(
-                Topic.PARTS_CLASH,
-                "",
-                say("Do parts of one layer keep clear of each other along the stroke?"),
-                clear ? Status.PASS : Status.FAIL,
-                gap.distance(),
-                0.0,
-                clear ? gap.distance() : -1,
-                "mm",
-                new Where(gap.a(), at, null),
-                clear
-                        ? say("{} and {} come nearest, {} at {}", gap.a(), gap.b(), mm(gap.distance()), stroke(at))
-                        : say("{} and {} meet at {}", gap.a(), gap.b(), stroke(at)),
-                clear ? Sentence.NOTHING : say("Move one of them to another layer, or cut away where they meet."),
-                "least distance of any two parts of one layer, swept over the stroke = " + Words.number(gap.distance())
-                        + " mm");
+        return Finding.ask(Topic.PARTS_CLASH, say("Do parts of one layer keep clear of each other along the stroke?"))
+                .answer(clear ? Status.PASS : Status.FAIL, gap.distance(), 0.0, clear ? gap.distance() : -1, "mm")
+                .at(new Where(gap.a(), at, null))
+                .because(
+                        clear
+                                ? say(
+                                        "{} and {} come nearest, {} at {}",
+                                        gap.a(),
+                                        gap.b(),
+                                        mm(gap.distance()),
+                                        stroke(at))
+                                : say("{} and {} meet at {}", gap.a(), gap.b(), stroke(at)),
+                        clear
+                                ? Sentence.NOTHING
+                                : say("Move one of them to another layer, or cut away where they meet."),
+                        "least distance of any two parts of one layer, swept over the stroke = "
+                                + Words.number(gap.distance()) + " mm");
     }
 }

@@ -53,25 +53,21 @@ final class PartsShare implements Question {
 
     private static Finding finding(Shared shared) {
         boolean apart = shared.area() <= DRAWN;
-        return new Finding(
-                Topic.PARTS_SHARE,
-                "",
-                say("Has every part a place in its layer that no other of its body takes?"),
-                apart ? Status.PASS : Status.FAIL,
-                shared.area(),
-                DRAWN,
-                DRAWN - shared.area(),
-                "mm²",
-                apart ? Where.nowhere() : new Where(shared.b().name(), 0.0, shared.at()),
-                apart
-                        ? say("no two parts that are fixed or glued together lie in one another")
-                        : say(
-                                "{} and {} would both lie in layer {} in the same place, over {} mm²",
-                                shared.a().name(),
-                                shared.b().name(),
-                                shared.a().layer(),
-                                Measure.of(shared.area(), "1")),
-                apart ? Sentence.NOTHING : say("Move one of them to another layer, or take one out."),
-                "area that two parts of one body and layer share, greatest = " + Words.number(shared.area()) + " mm²");
+        return Finding.ask(
+                        Topic.PARTS_SHARE, say("Has every part a place in its layer that no other of its body takes?"))
+                .answer(apart ? Status.PASS : Status.FAIL, shared.area(), DRAWN, DRAWN - shared.area(), "mm²")
+                .at(apart ? Where.nowhere() : new Where(shared.b().name(), 0.0, shared.at()))
+                .because(
+                        apart
+                                ? say("no two parts that are fixed or glued together lie in one another")
+                                : say(
+                                        "{} and {} would both lie in layer {} in the same place, over {} mm²",
+                                        shared.a().name(),
+                                        shared.b().name(),
+                                        shared.a().layer(),
+                                        Measure.of(shared.area(), "1")),
+                        apart ? Sentence.NOTHING : say("Move one of them to another layer, or take one out."),
+                        "area that two parts of one body and layer share, greatest = " + Words.number(shared.area())
+                                + " mm²");
     }
 }

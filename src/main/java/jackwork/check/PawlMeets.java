@@ -5,9 +5,7 @@ import static jackwork.check.Sentence.say;
 
 import jackwork.geometry.Outline;
 import jackwork.geometry.Point;
-import jackwork.parts.Link;
 import jackwork.parts.RatchetPair;
-import java.util.ArrayList;
 import java.util.List;
 
 /** As drawn, a pawl's tip lies in a gap of its ratchet: it touches the teeth, and is not drawn into their wood. */
@@ -20,13 +18,9 @@ final class PawlMeets implements Question {
 
     @Override
     public List<Finding> ask(Subject subject) {
-        List<Finding> findings = new ArrayList<>();
-        for (Link link : subject.assembly().links()) {
-            if (link instanceof RatchetPair pawl) {
-                findings.add(finding(pawl));
-            }
-        }
-        return findings;
+        return subject.assembly().links(RatchetPair.class).stream()
+                .map(PawlMeets::finding)
+                .toList();
     }
 
     private static Finding finding(RatchetPair pawl) {
@@ -37,26 +31,24 @@ final class PawlMeets implements Question {
         double away = AWAY * pawl.shape().depth();
         double margin = Math.min(gap + INTO, away - gap);
         boolean meets = margin >= 0;
-        return new Finding(
-                Topic.PAWL_MEETS,
-                pawl.name(),
-                say("Does the tip of {} lie in a gap of its ratchet, as drawn?", pawl.name()),
-                meets ? Status.PASS : Status.FAIL,
-                gap,
-                gap < 0 ? -INTO : away,
-                margin,
-                "mm",
-                new Where(pawl.name(), 0.0, tip),
-                gap < 0
-                        ? say("the tip of {} is drawn {} into a tooth", pawl.name(), mm(-gap))
-                        : say("the tip of {} is drawn {} from the nearest tooth", pawl.name(), mm(gap)),
-                meets
-                        ? Sentence.NOTHING
-                        : say(
-                                "Turn the ratchet by {}'s first, or move the tip: it lies at the foot of a steep face when"
-                                        + " nothing is pressed.",
-                                pawl.name()),
-                "distance of the tip's middle from the teeth − its radius = " + Words.number(gap) + " mm; at least "
-                        + Words.number(-INTO) + " mm, at most half a tooth's depth, " + Words.number(away) + " mm");
+        return Finding.ask(
+                        Topic.PAWL_MEETS,
+                        pawl.name(),
+                        say("Does the tip of {} lie in a gap of its ratchet, as drawn?", pawl.name()))
+                .answer(meets ? Status.PASS : Status.FAIL, gap, gap < 0 ? -INTO : away, margin, "mm")
+                .at(new Where(pawl.name(), 0.0, tip))
+                .because(
+                        gap < 0
+                                ? say("the tip of {} is drawn {} into a tooth", pawl.name(), mm(-gap))
+                                : say("the tip of {} is drawn {} from the nearest tooth", pawl.name(), mm(gap)),
+                        meets
+                                ? Sentence.NOTHING
+                                : say(
+                                        "Turn the ratchet by {}'s first, or move the tip: it lies at the foot of a steep face when"
+                                                + " nothing is pressed.",
+                                        pawl.name()),
+                        "distance of the tip's middle from the teeth − its radius = " + Words.number(gap)
+                                + " mm; at least " + Words.number(-INTO) + " mm, at most half a tooth's depth, "
+                                + Words.number(away) + " mm");
     }
 }

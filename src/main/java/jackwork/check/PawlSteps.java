@@ -4,9 +4,7 @@ import static jackwork.check.Measure.degrees;
 import static jackwork.check.Sentence.say;
 
 import jackwork.geometry.Point;
-import jackwork.parts.Link;
 import jackwork.parts.RatchetPair;
-import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -17,13 +15,9 @@ final class PawlSteps implements Question {
 
     @Override
     public List<Finding> ask(Subject subject) {
-        List<Finding> findings = new ArrayList<>();
-        for (Link link : subject.assembly().links()) {
-            if (link instanceof RatchetPair pawl) {
-                findings.add(finding(subject, pawl));
-            }
-        }
-        return findings;
+        return subject.assembly().links(RatchetPair.class).stream()
+                .map(pawl -> finding(subject, pawl))
+                .toList();
     }
 
     private static Finding finding(Subject subject, RatchetPair pawl) {
@@ -31,28 +25,28 @@ final class PawlSteps implements Question {
         double tooth = 2 * Math.PI / pawl.shape().teeth();
         double margin = passed - tooth;
         boolean steps = margin > 0;
-        return new Finding(
-                Topic.PAWL_STEPS,
-                pawl.name(),
-                say("Does {} take the next tooth at each press?", pawl.name()),
-                steps ? Status.PASS : Status.FAIL,
-                Math.toDegrees(passed),
-                Math.toDegrees(tooth),
-                Math.toDegrees(margin),
-                "deg",
-                new Where(pawl.name(), 1.0, pawl.tip()),
-                say(
-                        "{} and its ratchet pass each other by {}, one tooth is {}",
-                        pawl.name(),
-                        degrees(Math.toDegrees(passed)),
-                        degrees(Math.toDegrees(tooth))),
-                steps
-                        ? Sentence.NOTHING
-                        : say("Give the ratchet more teeth, or let the lever move {} farther.", pawl.name()),
-                "greatest turn of the tip of " + pawl.name()
-                        + " about the ratchet's middle, as the ratchet sees it, over the"
-                        + " press and back = " + Words.number(Math.toDegrees(passed)) + "°; a tooth = 360° / "
-                        + pawl.shape().teeth() + " = " + Words.number(Math.toDegrees(tooth)) + "°");
+        return Finding.ask(
+                        Topic.PAWL_STEPS, pawl.name(), say("Does {} take the next tooth at each press?", pawl.name()))
+                .answer(
+                        steps ? Status.PASS : Status.FAIL,
+                        Math.toDegrees(passed),
+                        Math.toDegrees(tooth),
+                        Math.toDegrees(margin),
+                        "deg")
+                .at(new Where(pawl.name(), 1.0, pawl.tip()))
+                .because(
+                        say(
+                                "{} and its ratchet pass each other by {}, one tooth is {}",
+                                pawl.name(),
+                                degrees(Math.toDegrees(passed)),
+                                degrees(Math.toDegrees(tooth))),
+                        steps
+                                ? Sentence.NOTHING
+                                : say("Give the ratchet more teeth, or let the lever move {} farther.", pawl.name()),
+                        "greatest turn of the tip of " + pawl.name()
+                                + " about the ratchet's middle, as the ratchet sees it, over the"
+                                + " press and back = " + Words.number(Math.toDegrees(passed)) + "°; a tooth = 360° / "
+                                + pawl.shape().teeth() + " = " + Words.number(Math.toDegrees(tooth)) + "°");
     }
 
     /** Rad. */

@@ -47,25 +47,21 @@ final class PegsInSlots implements Question {
                 ? peg
                 : Stream.concat(pegs.stream(), woods.stream()).max(byOff).orElseThrow();
         boolean lies = worst.off() <= OFF;
-        return List.of(new Finding(
-                Topic.PEGS_IN_SLOTS,
-                "",
-                say("Does every peg lie in its slot as drawn, and every slot in its wood?"),
-                lies ? Status.PASS : Status.FAIL,
-                worst.off(),
-                OFF,
-                OFF - worst.off(),
-                "mm",
-                new Where(worst.slide().name(), 0.0, worst.at()),
-                lies
-                        ? say(
-                                "{} is farthest from where it says, {}",
-                                worst.slide().name(),
-                                mm(worst.off()))
-                        : worst.why(),
-                lies ? Sentence.NOTHING : worst.remedy(),
-                "distance of a peg from its slot's middle line, or of that line's sides from wood, greatest = "
-                        + Words.number(worst.off()) + " mm, at most " + Words.number(OFF) + " mm"));
+        return List.of(Finding.ask(
+                        Topic.PEGS_IN_SLOTS,
+                        say("Does every peg lie in its slot as drawn, and every slot in its wood?"))
+                .answer(lies ? Status.PASS : Status.FAIL, worst.off(), OFF, OFF - worst.off(), "mm")
+                .at(new Where(worst.slide().name(), 0.0, worst.at()))
+                .because(
+                        lies
+                                ? say(
+                                        "{} is farthest from where it says, {}",
+                                        worst.slide().name(),
+                                        mm(worst.off()))
+                                : worst.why(),
+                        lies ? Sentence.NOTHING : worst.remedy(),
+                        "distance of a peg from its slot's middle line, or of that line's sides from wood, greatest = "
+                                + Words.number(worst.off()) + " mm, at most " + Words.number(OFF) + " mm"));
     }
 
     private static Miss peg(SlideJoint slide) {

@@ -45,21 +45,21 @@ final class PicturesLie implements Question {
         } else {
             why = say("it covers {} of the width of {}", Measure.of(100 * share, "%"), part.name());
         }
-        return new Finding(
-                Topic.PICTURE_LIES,
-                picture.part(),
-                say("Does the picture of {} lie on it?", picture.part()),
-                lies ? Status.PASS : Status.FAIL,
-                large ? picture.width() : share,
-                large ? WIDEST * bounds.width() : COVERED,
-                large ? WIDEST * bounds.width() - picture.width() : beside ? -1 : share - COVERED,
-                large ? "mm" : "1",
-                new Where(part.name(), null, picture.at()),
-                why,
-                lies
-                        ? Sentence.NOTHING
-                        : say("Write `at` as the picture's lower left corner, and `width` as it is printed, in mm."),
-                "covered width / width of the part = " + Words.number(share) + "; at least " + Words.number(COVERED)
-                        + ", and no wider than " + Words.number(WIDEST) + " parts");
+        return Finding.ask(Topic.PICTURE_LIES, picture.part(), say("Does the picture of {} lie on it?", picture.part()))
+                .answer(
+                        lies ? Status.PASS : Status.FAIL,
+                        large ? picture.width() : share,
+                        large ? WIDEST * bounds.width() : COVERED,
+                        large ? WIDEST * bounds.width() - picture.width() : beside ? -1 : share - COVERED,
+                        large ? "mm" : "1")
+                .at(new Where(part.name(), null, picture.at()))
+                .because(
+                        why,
+                        lies
+                                ? Sentence.NOTHING
+                                : say(
+                                        "Write `at` as the picture's lower left corner, and `width` as it is printed, in mm."),
+                        "covered width / width of the part = " + Words.number(share) + "; at least "
+                                + Words.number(COVERED) + ", and no wider than " + Words.number(WIDEST) + " parts");
     }
 }

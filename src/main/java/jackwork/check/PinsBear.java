@@ -68,26 +68,24 @@ final class PinsBear implements Question {
         double borne = borne(pin, STRENGTH.value());
         Spread spread = new Spread(borne - load);
         spread.add("bending strength of the rod", STRENGTH, value -> borne(pin, value) - load);
-        return new Finding(
-                Topic.PINS_BEAR,
-                "",
-                say("Do the pins bear their loads?"),
-                spread.status(),
-                load,
-                borne,
-                borne - load,
-                "N",
-                new Where(pin.name(), at, pin.at()),
-                say(
-                        "{} bears most, {} at {}{}",
-                        pin.name(),
-                        newtons(load),
-                        stroke(at),
-                        (shared ? "; joints repeat each other, so" + " loads are shared as clearances decide" : "")),
-                spread.status() == Status.PASS ? Sentence.NOTHING : say("Take a thicker rod for {}.", pin.name()),
-                "F = " + Words.number(load) + " N; bears 4 σ π d³ / (32 L) = 4 · "
-                        + Words.number(STRENGTH.value()) + " · π · " + Words.number(2 * pin.radius())
-                        + "³ / (32 · " + Words.number(span(pin)) + ") = " + Words.number(borne) + " N",
-                spread);
+        return Finding.ask(Topic.PINS_BEAR, say("Do the pins bear their loads?"))
+                .answer(spread.status(), load, borne, borne - load, "N")
+                .at(new Where(pin.name(), at, pin.at()))
+                .because(
+                        say(
+                                "{} bears most, {} at {}{}",
+                                pin.name(),
+                                newtons(load),
+                                stroke(at),
+                                (shared
+                                        ? "; joints repeat each other, so" + " loads are shared as clearances decide"
+                                        : "")),
+                        spread.status() == Status.PASS
+                                ? Sentence.NOTHING
+                                : say("Take a thicker rod for {}.", pin.name()),
+                        "F = " + Words.number(load) + " N; bears 4 σ π d³ / (32 L) = 4 · "
+                                + Words.number(STRENGTH.value()) + " · π · " + Words.number(2 * pin.radius())
+                                + "³ / (32 · " + Words.number(span(pin)) + ") = " + Words.number(borne) + " N",
+                        spread);
     }
 }

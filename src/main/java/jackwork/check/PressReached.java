@@ -58,22 +58,17 @@ final class PressReached implements Question {
         ways.add(fromAbove(subject));
         Way worst = ways.stream().min(Comparator.comparingDouble(Way::margin)).orElseThrow();
         boolean reached = worst.margin() >= 0;
-        return List.of(new Finding(
-                Topic.PRESS_REACHED,
-                "",
-                say("Does a finger reach the place where the lever is pressed?"),
-                reached ? Status.PASS : Status.FAIL,
-                worst.room(),
-                worst.least(),
-                worst.margin(),
-                "mm",
-                new Where("lever.press", 0.0, lever.press()),
-                worst.why(),
-                reached ? Sentence.NOTHING : worst.remedy(),
-                "room beside lever.press " + (worst.least() > 0 ? "as drawn" : "on the way down") + " = "
-                        + Words.number(worst.room()) + " mm; as drawn at least " + Words.number(TIP)
-                        + " mm, half of a child's fingertip (common practice, no source); on the way down at least 0: it is"
-                        + " not led behind a wall"));
+        return List.of(Finding.ask(
+                        Topic.PRESS_REACHED, say("Does a finger reach the place where the lever is pressed?"))
+                .answer(reached ? Status.PASS : Status.FAIL, worst.room(), worst.least(), worst.margin(), "mm")
+                .at(new Where("lever.press", 0.0, lever.press()))
+                .because(
+                        worst.why(),
+                        reached ? Sentence.NOTHING : worst.remedy(),
+                        "room beside lever.press " + (worst.least() > 0 ? "as drawn" : "on the way down") + " = "
+                                + Words.number(worst.room()) + " mm; as drawn at least " + Words.number(TIP)
+                                + " mm, half of a child's fingertip (common practice, no source); on the way down at least 0: it is"
+                                + " not led behind a wall"));
     }
 
     /** Beyond a side wall's outer face, or above the lid's. */

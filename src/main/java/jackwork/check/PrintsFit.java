@@ -57,21 +57,16 @@ final class PrintsFit implements Question {
         Sentence sides = fromTheLongest(size);
         Sentence within = fromTheLongest(bed);
         boolean fits = room >= 0;
-        return new Finding(
-                Topic.PRINTS_FIT,
-                name,
-                say("Has {} room in the printer?", name),
-                fits ? Status.PASS : Status.FAIL,
-                room,
-                0.0,
-                room,
-                "mm",
-                new Where(name, null, null),
-                say("{} is {}, the printer takes {}", name, sides, within),
-                fits
-                        ? Sentence.NOTHING
-                        : say("Print it in more pieces, cut it from a sheet, or write printer.bed as it is."),
-                sides + " in " + within + ", side by side from the longest: " + Words.number(room) + " mm to spare");
+        return Finding.ask(Topic.PRINTS_FIT, name, say("Has {} room in the printer?", name))
+                .answer(fits ? Status.PASS : Status.FAIL, room, 0.0, room, "mm")
+                .at(new Where(name, null, null))
+                .because(
+                        say("{} is {}, the printer takes {}", name, sides, within),
+                        fits
+                                ? Sentence.NOTHING
+                                : say("Print it in more pieces, cut it from a sheet, or write printer.bed as it is."),
+                        sides + " in " + within + ", side by side from the longest: " + Words.number(room)
+                                + " mm to spare");
     }
 
     /** @param sides the shortest first, mm */

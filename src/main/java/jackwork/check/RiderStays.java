@@ -42,19 +42,15 @@ final class RiderStays implements Question {
                 .filter(event -> event.concernsBody(rider.name()))
                 .findFirst();
         double at = fall.map(MotionEvent::stroke).orElse(1.0);
-        return new Finding(
-                Topic.RIDER_STAYS,
-                rider.name(),
-                say("Does {} stay on?", rider.name()),
-                fall.isEmpty() ? Status.PASS : Status.FAIL,
-                at,
-                1.0,
-                at - 1,
-                "stroke",
-                new Where(rider.name(), at, rider.centre()),
-                fall.map(event -> say("{} at {}", event.what(), stroke(event.stroke())))
-                        .orElse(say("{} neither tips nor slides all along the stroke", rider.name())),
-                fall.isEmpty() ? Sentence.NOTHING : say("Give it a wider foot or a rim, or keep its seat more level."),
-                "no rest is left for it from " + Words.stroke(at));
+        return Finding.ask(Topic.RIDER_STAYS, rider.name(), say("Does {} stay on?", rider.name()))
+                .answer(fall.isEmpty() ? Status.PASS : Status.FAIL, at, 1.0, at - 1, "stroke")
+                .at(new Where(rider.name(), at, rider.centre()))
+                .because(
+                        fall.map(event -> say("{} at {}", event.what(), stroke(event.stroke())))
+                                .orElse(say("{} neither tips nor slides all along the stroke", rider.name())),
+                        fall.isEmpty()
+                                ? Sentence.NOTHING
+                                : say("Give it a wider foot or a rim, or keep its seat more level."),
+                        "no rest is left for it from " + Words.stroke(at));
     }
 }

@@ -35,37 +35,31 @@ final class RodsApart implements Question {
     private static Finding finding(Pair pair) {
         String b = pair.b().name();
         boolean apart = pair.gap() > 0;
-        return new Finding(
-                Topic.RODS_APART,
-                "",
-                say("Has every rod a place that no other takes?"),
-                apart ? Status.PASS : Status.FAIL,
-                pair.gap(),
-                0.0,
-                pair.gap(),
-                "mm",
-                new Where(b, 0.0, pair.b().at()),
-                apart
-                        ? say(
-                                "{} and {} stand nearest, {} apart",
-                                pair.a().words(),
-                                pair.b().words(),
-                                mm(pair.gap()))
-                        : say(
-                                "{}, {} thick, and {}, {} thick, would stand in one another: their axes are {} apart",
-                                pair.a().words(),
-                                mm(pair.a().diameter()),
-                                pair.b().words(),
-                                mm(pair.b().diameter()),
-                                mm(pair.a().at().distance(pair.b().at()))),
-                apart
-                        ? Sentence.NOTHING
-                        : say(
-                                "Move one of them, or make it thinner; where one rod is meant, write one pin with all the parts that it goes through."),
-                "distance of the axes − both radii = "
-                        + Words.number(pair.a().at().distance(pair.b().at())) + " − "
-                        + Words.number(pair.a().radius()) + " − "
-                        + Words.number(pair.b().radius()) + " = " + Words.number(pair.gap())
-                        + " mm, of rods that pass the same layer");
+        return Finding.ask(Topic.RODS_APART, say("Has every rod a place that no other takes?"))
+                .answer(apart ? Status.PASS : Status.FAIL, pair.gap(), 0.0, pair.gap(), "mm")
+                .at(new Where(b, 0.0, pair.b().at()))
+                .because(
+                        apart
+                                ? say(
+                                        "{} and {} stand nearest, {} apart",
+                                        pair.a().words(),
+                                        pair.b().words(),
+                                        mm(pair.gap()))
+                                : say(
+                                        "{}, {} thick, and {}, {} thick, would stand in one another: their axes are {} apart",
+                                        pair.a().words(),
+                                        mm(pair.a().diameter()),
+                                        pair.b().words(),
+                                        mm(pair.b().diameter()),
+                                        mm(pair.a().at().distance(pair.b().at()))),
+                        apart
+                                ? Sentence.NOTHING
+                                : say(
+                                        "Move one of them, or make it thinner; where one rod is meant, write one pin with all the parts that it goes through."),
+                        "distance of the axes − both radii = "
+                                + Words.number(pair.a().at().distance(pair.b().at())) + " − "
+                                + Words.number(pair.a().radius()) + " − "
+                                + Words.number(pair.b().radius()) + " = " + Words.number(pair.gap())
+                                + " mm, of rods that pass the same layer");
     }
 }

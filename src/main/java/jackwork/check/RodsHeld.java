@@ -42,31 +42,27 @@ final class RodsHeld implements Question {
         Spread spread = new Spread(margin(room, least))
                 .add("press fit", press, v -> margin(v, least))
                 .add("kerf", kerf, k -> margin(room + k - kerf.value(), least));
-        return List.of(new Finding(
-                Topic.RODS_HELD,
-                "",
-                say("Can every rod be pressed into the holes that grip it, and does it stay there?"),
-                spread.status(),
-                room,
-                loose ? LOOSEST : least,
-                margin(room, least),
-                "mm",
-                new Where(thinnest.name(), null, thinnest.at()),
-                say(
-                        "the hole that grips the rod of {} is {} {} than it",
-                        thinnest.name(),
-                        mm(Math.abs(room)),
-                        (room < 0 ? "narrower" : "wider")),
-                spread.status() == Status.PASS
-                        ? Sentence.NOTHING
-                        : loose
-                                ? say(
-                                        "Bore the tight holes closer: make fits.press smaller, below 0 where no glue holds.")
-                                : say("Bore the tight holes wider: make fits.press nearer to 0."),
-                "hole − rod = press fit = " + Words.number(room) + " mm; at most " + Words.number(LOOSEST)
-                        + " mm for glue to hold, at least a tenth of the rod narrower, " + Words.number(least)
-                        + " mm, to go in (common practice, no source)",
-                spread));
+        return List.of(Finding.ask(
+                        Topic.RODS_HELD,
+                        say("Can every rod be pressed into the holes that grip it, and does it stay there?"))
+                .answer(spread.status(), room, loose ? LOOSEST : least, margin(room, least), "mm")
+                .at(new Where(thinnest.name(), null, thinnest.at()))
+                .because(
+                        say(
+                                "the hole that grips the rod of {} is {} {} than it",
+                                thinnest.name(),
+                                mm(Math.abs(room)),
+                                (room < 0 ? "narrower" : "wider")),
+                        spread.status() == Status.PASS
+                                ? Sentence.NOTHING
+                                : loose
+                                        ? say(
+                                                "Bore the tight holes closer: make fits.press smaller, below 0 where no glue holds.")
+                                        : say("Bore the tight holes wider: make fits.press nearer to 0."),
+                        "hole − rod = press fit = " + Words.number(room) + " mm; at most " + Words.number(LOOSEST)
+                                + " mm for glue to hold, at least a tenth of the rod narrower, " + Words.number(least)
+                                + " mm, to go in (common practice, no source)",
+                        spread));
     }
 
     private static double margin(double room, double least) {

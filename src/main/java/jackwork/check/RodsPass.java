@@ -83,31 +83,29 @@ final class RodsPass implements Question {
         boolean clear = met.gap() > -TOUCH;
         String rod = met.rod().words();
         String part = met.part().name();
-        return new Finding(
-                Topic.RODS_PASS,
-                "",
-                say("Does every rod reach its holes without going through other wood?"),
-                clear ? Status.PASS : Status.FAIL,
-                met.gap(),
-                -TOUCH,
-                met.gap() + TOUCH,
-                "mm",
-                new Where(part, met.stroke(), met.rod().at()),
-                clear
-                        ? say(
-                                "{} is nearest to what passes it, {}: {}, at {}",
-                                part,
-                                rod,
-                                mm(met.gap()),
-                                stroke(met.stroke()))
-                        : say("{} has wood where {} goes through its layer, at {}", part, rod, stroke(met.stroke())),
-                clear
-                        ? Sentence.NOTHING
-                        : say(
-                                "Name {} among the parts of {}, cut it away there, or move one of the two.",
-                                part,
-                                met.rod().name()),
-                "distance of the wood from the axis − radius of the rod = " + Words.number(met.gap())
-                        + " mm, least of all parts in layers that a rod passes, at rest and all along the run");
+        return Finding.ask(Topic.RODS_PASS, say("Does every rod reach its holes without going through other wood?"))
+                .answer(clear ? Status.PASS : Status.FAIL, met.gap(), -TOUCH, met.gap() + TOUCH, "mm")
+                .at(new Where(part, met.stroke(), met.rod().at()))
+                .because(
+                        clear
+                                ? say(
+                                        "{} is nearest to what passes it, {}: {}, at {}",
+                                        part,
+                                        rod,
+                                        mm(met.gap()),
+                                        stroke(met.stroke()))
+                                : say(
+                                        "{} has wood where {} goes through its layer, at {}",
+                                        part,
+                                        rod,
+                                        stroke(met.stroke())),
+                        clear
+                                ? Sentence.NOTHING
+                                : say(
+                                        "Name {} among the parts of {}, cut it away there, or move one of the two.",
+                                        part,
+                                        met.rod().name()),
+                        "distance of the wood from the axis − radius of the rod = " + Words.number(met.gap())
+                                + " mm, least of all parts in layers that a rod passes, at rest and all along the run");
     }
 }

@@ -41,22 +41,17 @@ final class RodsTurn implements Question {
         Spread spread = new Spread(margin(room, most))
                 .add("running fit", running, v -> margin(v, most))
                 .add("kerf", kerf, k -> margin(room + k - kerf.value(), most));
-        return List.of(new Finding(
-                Topic.RODS_TURN,
-                "",
-                say("Does every rod turn freely in its hole, and is it guided there?"),
-                spread.status(),
-                room,
-                tight ? LEAST : most,
-                margin(room, most),
-                "mm",
-                new Where(thinnest.name(), null, thinnest.at()),
-                why(thinnest, room),
-                spread.status() == Status.PASS ? Sentence.NOTHING : remedy(room, tight),
-                "hole − rod = running fit = " + Words.number(room) + " mm; at least " + Words.number(LEAST)
-                        + " mm to turn, at most a quarter of the rod, " + Words.number(most)
-                        + " mm, to be guided (common practice, no source)",
-                spread));
+        return List.of(Finding.ask(
+                        Topic.RODS_TURN, say("Does every rod turn freely in its hole, and is it guided there?"))
+                .answer(spread.status(), room, tight ? LEAST : most, margin(room, most), "mm")
+                .at(new Where(thinnest.name(), null, thinnest.at()))
+                .because(
+                        why(thinnest, room),
+                        spread.status() == Status.PASS ? Sentence.NOTHING : remedy(room, tight),
+                        "hole − rod = running fit = " + Words.number(room) + " mm; at least " + Words.number(LEAST)
+                                + " mm to turn, at most a quarter of the rod, " + Words.number(most)
+                                + " mm, to be guided (common practice, no source)",
+                        spread));
     }
 
     private static double margin(double room, double most) {

@@ -66,27 +66,26 @@ final class ScrewsHold implements Question {
 
     private static Finding finding(Held held, double least) {
         boolean holds = held.wood() >= least;
-        return new Finding(
-                Topic.SCREWS_HOLD,
-                "",
-                say("Does every screw go through the wall and a plate of the works?"),
-                holds ? Status.PASS : Status.FAIL,
-                held.wood(),
-                least,
-                held.wood() - least,
-                "mm",
-                new Where("screw " + held.number(), null, held.at()),
-                held.wood() > 0
-                        ? say("screw {} has {} of wood beside it in {}", held.number(), mm(held.wood()), held.in())
-                        : say(
-                                "screw {} goes {} beside {} and holds nothing",
-                                held.number(),
-                                mm(-held.wood()),
-                                held.in()),
-                holds
-                        ? Sentence.NOTHING
-                        : say("Move the screw inward, where it goes through the wall and a plate of the works."),
-                "wood beside its hole, least of all = " + Words.number(held.wood()) + " mm; at least "
-                        + Words.number(least) + " mm (common practice, no source)");
+        return Finding.ask(Topic.SCREWS_HOLD, say("Does every screw go through the wall and a plate of the works?"))
+                .answer(holds ? Status.PASS : Status.FAIL, held.wood(), least, held.wood() - least, "mm")
+                .at(new Where("screw " + held.number(), null, held.at()))
+                .because(
+                        held.wood() > 0
+                                ? say(
+                                        "screw {} has {} of wood beside it in {}",
+                                        held.number(),
+                                        mm(held.wood()),
+                                        held.in())
+                                : say(
+                                        "screw {} goes {} beside {} and holds nothing",
+                                        held.number(),
+                                        mm(-held.wood()),
+                                        held.in()),
+                        holds
+                                ? Sentence.NOTHING
+                                : say(
+                                        "Move the screw inward, where it goes through the wall and a plate of the works."),
+                        "wood beside its hole, least of all = " + Words.number(held.wood()) + " mm; at least "
+                                + Words.number(least) + " mm (common practice, no source)");
     }
 }

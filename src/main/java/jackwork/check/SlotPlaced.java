@@ -42,19 +42,13 @@ final class SlotPlaced implements Question {
         tries.add(sideGap(subject, works));
         Try worst = tries.stream().min(Comparator.comparingDouble(Try::margin)).orElseThrow();
         boolean fits = worst.margin() >= 0;
-        return List.of(new Finding(
-                Topic.SLOT_PLACED,
-                "",
-                say("Do slot, gap and case belong together?"),
-                fits ? Status.PASS : Status.FAIL,
-                worst.value(),
-                worst.limit(),
-                worst.margin(),
-                "mm",
-                new Where("slot", null, works.slotAt()),
-                worst.why(),
-                fits ? Sentence.NOTHING : worst.remedy(),
-                Words.number(worst.value()) + " mm against " + Words.number(worst.limit()) + " mm"));
+        return List.of(Finding.ask(Topic.SLOT_PLACED, say("Do slot, gap and case belong together?"))
+                .answer(fits ? Status.PASS : Status.FAIL, worst.value(), worst.limit(), worst.margin(), "mm")
+                .at(new Where("slot", null, works.slotAt()))
+                .because(
+                        worst.why(),
+                        fits ? Sentence.NOTHING : worst.remedy(),
+                        Words.number(worst.value()) + " mm against " + Words.number(worst.limit()) + " mm"));
     }
 
     private static Try width(Subject subject, CoinWorks works) {

@@ -43,33 +43,29 @@ final class SpringsAct implements Question {
         }
         boolean acts = most >= FELT;
         boolean slack = spring.pullsOnly() && longest <= spring.free();
-        return new Finding(
-                Topic.SPRING_ACTS,
-                spring.name(),
-                say("Does {} do anything?", spring.name()),
-                acts ? Status.PASS : Status.DOUBTFUL,
-                most,
-                FELT,
-                most - FELT,
-                "N",
-                new Where(spring.name(), run.stroke(at), spring.onA()),
-                slack
-                        ? say(
-                                "{} is never taut: it is {} long when it bears nothing, and its ends stand at most {} apart",
-                                spring.name(),
-                                mm(spring.free()),
-                                mm(longest))
-                        : say(
-                                "{} bears at most {}, at {}",
-                                spring.name(),
-                                newtons(most),
-                                Measure.stroke(run.stroke(at))),
-                acts
-                        ? Sentence.NOTHING
-                        : slack
-                                ? say("Take a shorter {}, hold its ends farther apart, or leave it out.", spring.name())
-                                : say("Take a harder {}, or leave it out.", spring.name()),
-                "greatest of stiffness · stretch over the run = " + Words.number(most) + " N; less than "
-                        + Words.number(FELT) + " N is not felt (common practice, no source)");
+        return Finding.ask(Topic.SPRING_ACTS, spring.name(), say("Does {} do anything?", spring.name()))
+                .answer(acts ? Status.PASS : Status.DOUBTFUL, most, FELT, most - FELT, "N")
+                .at(new Where(spring.name(), run.stroke(at), spring.onA()))
+                .because(
+                        slack
+                                ? say(
+                                        "{} is never taut: it is {} long when it bears nothing, and its ends stand at most {} apart",
+                                        spring.name(),
+                                        mm(spring.free()),
+                                        mm(longest))
+                                : say(
+                                        "{} bears at most {}, at {}",
+                                        spring.name(),
+                                        newtons(most),
+                                        Measure.stroke(run.stroke(at))),
+                        acts
+                                ? Sentence.NOTHING
+                                : slack
+                                        ? say(
+                                                "Take a shorter {}, hold its ends farther apart, or leave it out.",
+                                                spring.name())
+                                        : say("Take a harder {}, or leave it out.", spring.name()),
+                        "greatest of stiffness · stretch over the run = " + Words.number(most) + " N; less than "
+                                + Words.number(FELT) + " N is not felt (common practice, no source)");
     }
 }

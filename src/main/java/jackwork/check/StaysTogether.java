@@ -16,30 +16,24 @@ final class StaysTogether implements Question {
         double error = subject.stroke().closureError();
         double margin = LIMIT - error;
         boolean slides = !subject.assembly().slides().isEmpty();
-        return List.of(new Finding(
-                Topic.STAYS_TOGETHER,
-                "",
-                say("Do all joints meet, at rest and along the stroke?"),
-                margin > 0 ? Status.PASS : Status.FAIL,
-                error,
-                LIMIT,
-                margin,
-                "mm",
-                Where.nowhere(),
-                margin > 0
-                        ? say("every joint stays where it is drawn")
-                        : slides
-                                ? say("a peg does not lie on the line of its slot as drawn")
-                                : say("two parts that a joint joins are drawn where it cannot hold them"),
-                margin > 0
-                        ? Sentence.NOTHING
-                        : slides
-                                ? say("Draw the peg on the middle line of its slot.")
-                                : say("Look at what else fails here, and at joints that drive the same part."),
-                String.format(
-                        Locale.ROOT,
-                        "greatest miss of any joint over the stroke = %.1e mm; allowed %.0e mm",
-                        error,
-                        LIMIT)));
+        return List.of(Finding.ask(Topic.STAYS_TOGETHER, say("Do all joints meet, at rest and along the stroke?"))
+                .answer(margin > 0 ? Status.PASS : Status.FAIL, error, LIMIT, margin, "mm")
+                .at(Where.nowhere())
+                .because(
+                        margin > 0
+                                ? say("every joint stays where it is drawn")
+                                : slides
+                                        ? say("a peg does not lie on the line of its slot as drawn")
+                                        : say("two parts that a joint joins are drawn where it cannot hold them"),
+                        margin > 0
+                                ? Sentence.NOTHING
+                                : slides
+                                        ? say("Draw the peg on the middle line of its slot.")
+                                        : say("Look at what else fails here, and at joints that drive the same part."),
+                        String.format(
+                                Locale.ROOT,
+                                "greatest miss of any joint over the stroke = %.1e mm; allowed %.0e mm",
+                                error,
+                                LIMIT)));
     }
 }

@@ -7,7 +7,6 @@ import static jackwork.check.Sentence.say;
 import jackwork.motion.model.Direction;
 import jackwork.motion.rest.MotionEvent;
 import jackwork.motion.rest.StrokeResult;
-import jackwork.parts.Link;
 import jackwork.parts.StringRun;
 import java.util.ArrayList;
 import java.util.List;
@@ -19,11 +18,9 @@ final class StringsPull implements Question {
     @Override
     public List<Finding> ask(Subject subject) {
         List<Finding> findings = new ArrayList<>();
-        for (Link link : subject.assembly().links()) {
-            if (link instanceof StringRun string) {
-                findings.add(overpulled(subject, string));
-                findings.add(pulls(subject.stroke(), string));
-            }
+        for (StringRun string : subject.assembly().links(StringRun.class)) {
+            findings.add(overpulled(subject, string));
+            findings.add(pulls(subject.stroke(), string));
         }
         return findings;
     }
@@ -36,24 +33,23 @@ final class StringsPull implements Question {
                 .filter(event -> event.concerns("string " + string.name()))
                 .findFirst();
         double reach = end.map(MotionEvent::stroke).orElse(1.0);
-        return new Finding(
-                Topic.STRING_OVERPULLED,
-                string.name(),
-                say("Can the lever go on without {} holding it?", string.name()),
-                end.isEmpty() ? Status.PASS : Status.FAIL,
-                reach,
-                1.0,
-                reach - 1,
-                "stroke",
-                new Where(string.fromPart(), reach, string.from()),
-                end.isEmpty()
-                        ? say("what {} pulls is never at its end while the lever still goes", string.name())
-                        : say("at {} {} is taut and what it pulls is at its end", stroke(reach), string.name()),
-                end.isEmpty()
-                        ? Sentence.NOTHING
-                        : say("Give {} more slack, tie it nearer the lever's pivot, or open that stop.", string.name()),
-                "the taut string meets a stop at " + Words.stroke(reach) + "; slack now " + Words.number(string.slack())
-                        + " mm");
+        return Finding.ask(
+                        Topic.STRING_OVERPULLED,
+                        string.name(),
+                        say("Can the lever go on without {} holding it?", string.name()))
+                .answer(end.isEmpty() ? Status.PASS : Status.FAIL, reach, 1.0, reach - 1, "stroke")
+                .at(new Where(string.fromPart(), reach, string.from()))
+                .because(
+                        end.isEmpty()
+                                ? say("what {} pulls is never at its end while the lever still goes", string.name())
+                                : say("at {} {} is taut and what it pulls is at its end", stroke(reach), string.name()),
+                        end.isEmpty()
+                                ? Sentence.NOTHING
+                                : say(
+                                        "Give {} more slack, tie it nearer the lever's pivot, or open that stop.",
+                                        string.name()),
+                        "the taut string meets a stop at " + Words.stroke(reach) + "; slack now "
+                                + Words.number(string.slack()) + " mm");
     }
 
     private static Finding pulls(StrokeResult stroke, StringRun string) {
@@ -67,34 +63,37 @@ final class StringsPull implements Question {
         while (first < load.length - 1 && !(load[first] > 0)) {
             first++;
         }
-        return new Finding(
-                Topic.STRING_PULLS,
-                string.name(),
-                say("Does {} pull, and does its cord bear that?", string.name()),
-                spread.status(),
-                most,
-                string.holds().value(),
-                slack ? -1.0 : string.holds().value() - most,
-                "N",
-                new Where(string.fromPart(), stroke.stroke()[first], string.from()),
-                slack
-                        ? say("{} stays slack all along the stroke", string.name())
-                        : say(
-                                "{} is taut from {} and pulls with at most {}",
-                                string.name(),
-                                stroke(stroke.stroke()[first]),
-                                newtons(most)),
-                spread.status() == Status.PASS
-                        ? Sentence.NOTHING
-                        : slack
-                                ? say("Shorten it, or tie it farther from the lever's pivot.")
-                                : say("Take a stronger cord."),
-                "greatest tension, at the end that is pulled: what it moves takes "
-                        + Words.number(most / string.capstan())
-                        + " N, friction on its posts makes "
-                        + Words.number(string.capstan()) + " times that of it (turned as drawn) = " + Words.number(most)
-                        + " N; cord bears "
-                        + Words.number(holds) + " N at the least",
-                spread);
+        return Finding.ask(
+                        Topic.STRING_PULLS,
+                        string.name(),
+                        say("Does {} pull, and does its cord bear that?", string.name()))
+                .answer(
+                        spread.status(),
+                        most,
+                        string.holds().value(),
+                        slack ? -1.0 : string.holds().value() - most,
+                        "N")
+                .at(new Where(string.fromPart(), stroke.stroke()[first], string.from()))
+                .because(
+                        slack
+                                ? say("{} stays slack all along the stroke", string.name())
+                                : say(
+                                        "{} is taut from {} and pulls with at most {}",
+                                        string.name(),
+                                        stroke(stroke.stroke()[first]),
+                                        newtons(most)),
+                        spread.status() == Status.PASS
+                                ? Sentence.NOTHING
+                                : slack
+                                        ? say("Shorten it, or tie it farther from the lever's pivot.")
+                                        : say("Take a stronger cord."),
+                        "greatest tension, at the end that is pulled: what it moves takes "
+                                + Words.number(most / string.capstan())
+                                + " N, friction on its posts makes "
+                                + Words.number(string.capstan()) + " times that of it (turned as drawn) = "
+                                + Words.number(most)
+                                + " N; cord bears "
+                                + Words.number(holds) + " N at the least",
+                        spread);
     }
 }

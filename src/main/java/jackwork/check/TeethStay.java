@@ -150,24 +150,19 @@ final class TeethStay implements Question {
         Hold worst =
                 holds.stream().min(Comparator.comparingDouble(Hold::margin)).orElseThrow();
         boolean stay = worst.margin() >= -1e-9;
-        return new Finding(
-                Topic.TEETH_STAY,
-                name,
-                say("Do the teeth of {} stay in each other all along the run?", name),
-                stay ? Status.PASS : Status.FAIL,
-                worst.value(),
-                worst.limit(),
-                worst.margin(),
-                "mm",
-                new Where(name, worst.stroke(), at),
-                stay
-                        ? say(
-                                "nothing takes them apart: {} where {} is the limit",
-                                mm(worst.value()),
-                                mm(worst.limit()))
-                        : worst.why(),
-                stay ? Sentence.NOTHING : worst.remedy(),
-                Words.number(worst.value()) + " mm against " + Words.number(worst.limit())
-                        + " mm; drift at most a quarter of the module (a guess)");
+        return Finding.ask(
+                        Topic.TEETH_STAY, name, say("Do the teeth of {} stay in each other all along the run?", name))
+                .answer(stay ? Status.PASS : Status.FAIL, worst.value(), worst.limit(), worst.margin(), "mm")
+                .at(new Where(name, worst.stroke(), at))
+                .because(
+                        stay
+                                ? say(
+                                        "nothing takes them apart: {} where {} is the limit",
+                                        mm(worst.value()),
+                                        mm(worst.limit()))
+                                : worst.why(),
+                        stay ? Sentence.NOTHING : worst.remedy(),
+                        Words.number(worst.value()) + " mm against " + Words.number(worst.limit())
+                                + " mm; drift at most a quarter of the module (a guess)");
     }
 }

@@ -38,24 +38,18 @@ final class ToothShapes implements Question {
     private static Finding thickness(String part, InvoluteGear gear, String mesh) {
         double tip = gear.tipThickness();
         double margin = tip - THINNEST;
-        return new Finding(
-                Topic.TEETH_THICK,
-                mesh,
-                say("Are the teeth of {} thick enough to cut?", mesh),
-                margin > 0 ? Status.PASS : Status.FAIL,
-                tip,
-                THINNEST,
-                margin,
-                "mm",
-                new Where(part, null, null),
-                say("a tooth of {} is {} wide at its tip", part, mm(tip)),
-                margin > 0 ? Sentence.NOTHING : say("Take fewer, larger teeth."),
-                String.format(
-                        Locale.ROOT,
-                        "2 r_a (π/2z + inv α − inv α_a), z = %d, module %.3f mm = %.2f mm",
-                        gear.teeth(),
-                        gear.module(),
-                        tip));
+        return Finding.ask(Topic.TEETH_THICK, mesh, say("Are the teeth of {} thick enough to cut?", mesh))
+                .answer(margin > 0 ? Status.PASS : Status.FAIL, tip, THINNEST, margin, "mm")
+                .at(new Where(part, null, null))
+                .because(
+                        say("a tooth of {} is {} wide at its tip", part, mm(tip)),
+                        margin > 0 ? Sentence.NOTHING : say("Take fewer, larger teeth."),
+                        String.format(
+                                Locale.ROOT,
+                                "2 r_a (π/2z + inv α − inv α_a), z = %d, module %.3f mm = %.2f mm",
+                                gear.teeth(),
+                                gear.module(),
+                                tip));
     }
 
     private static Finding feet(GearMesh mesh) {
@@ -100,20 +94,14 @@ final class ToothShapes implements Question {
     }
 
     private static Finding interference(String mesh, String part, double room, String formula) {
-        return new Finding(
-                Topic.TEETH_CLEAR,
-                mesh,
-                say("Do the teeth of {} clear each other's feet?", mesh),
-                room > -1e-9 ? Status.PASS : Status.FAIL,
-                room,
-                0.0,
-                room,
-                "mm",
-                new Where(part, null, null),
-                room > -1e-9
-                        ? say("the mate's tips leave the flanks of {} {} before they end", part, mm(room))
-                        : say("the mate's tips reach {} past the true flanks of {}", mm(-room), part),
-                room > -1e-9 ? Sentence.NOTHING : say("Take more teeth, or a pressure angle of 25°."),
-                formula + " = " + Words.number(room) + " mm");
+        return Finding.ask(Topic.TEETH_CLEAR, mesh, say("Do the teeth of {} clear each other's feet?", mesh))
+                .answer(room > -1e-9 ? Status.PASS : Status.FAIL, room, 0.0, room, "mm")
+                .at(new Where(part, null, null))
+                .because(
+                        room > -1e-9
+                                ? say("the mate's tips leave the flanks of {} {} before they end", part, mm(room))
+                                : say("the mate's tips reach {} past the true flanks of {}", mm(-room), part),
+                        room > -1e-9 ? Sentence.NOTHING : say("Take more teeth, or a pressure angle of 25°."),
+                        formula + " = " + Words.number(room) + " mm");
     }
 }

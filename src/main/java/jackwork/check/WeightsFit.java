@@ -109,24 +109,18 @@ final class WeightsFit implements Question {
 
     private static Finding finding(
             WeightPlace weight, Status status, double value, double limit, String unit, Sentence why, String formula) {
-        return new Finding(
-                Topic.WEIGHT_FITS,
-                weight.name(),
-                say("Is there room for {}?", weight.name()),
-                status,
-                value,
-                limit,
-                limit - value,
-                unit,
-                new Where(weight.entry().on(), 0.0, weight.at()),
-                why,
-                status == Status.PASS
-                        ? Sentence.NOTHING
-                        : say(
-                                "Make {} lighter and set it farther from the pivot, or make {} larger around it.",
-                                weight.name(),
-                                weight.entry().on()),
-                formula);
+        return Finding.ask(Topic.WEIGHT_FITS, weight.name(), say("Is there room for {}?", weight.name()))
+                .answer(status, value, limit, limit - value, unit)
+                .at(new Where(weight.entry().on(), 0.0, weight.at()))
+                .because(
+                        why,
+                        status == Status.PASS
+                                ? Sentence.NOTHING
+                                : say(
+                                        "Make {} lighter and set it farther from the pivot, or make {} larger around it.",
+                                        weight.name(),
+                                        weight.entry().on()),
+                        formula);
     }
 
     /** mm³. */

@@ -62,27 +62,22 @@ final class WeightsHeavy implements Question {
     private static Finding finding(WeightPlace weight, double mass, double moved) {
         double limit = MOST * moved;
         boolean fits = mass <= limit;
-        return new Finding(
-                Topic.WEIGHT_HEAVY,
-                weight.name(),
-                say("Is {} in proportion to what it moves?", weight.name()),
-                fits ? Status.PASS : Status.DOUBTFUL,
-                mass,
-                limit,
-                limit - mass,
-                "g",
-                new Where(weight.entry().on(), 0.0, weight.at()),
-                say(
-                        "{} weighs {}, wood and rods that move with it {}",
-                        weight.name(),
-                        Measure.of(mass, "g"),
-                        Measure.of(moved, "g")),
-                fits
-                        ? Sentence.NOTHING
-                        : say(
-                                "Look at the mass of {} once more; a lighter one set farther from the pivot does the same.",
-                                weight.name()),
-                "mass " + Words.number(mass) + " g; usually at most " + Words.number(MOST) + " times what it moves, "
-                        + Words.number(limit) + " g (a guess)");
+        return Finding.ask(
+                        Topic.WEIGHT_HEAVY, weight.name(), say("Is {} in proportion to what it moves?", weight.name()))
+                .answer(fits ? Status.PASS : Status.DOUBTFUL, mass, limit, limit - mass, "g")
+                .at(new Where(weight.entry().on(), 0.0, weight.at()))
+                .because(
+                        say(
+                                "{} weighs {}, wood and rods that move with it {}",
+                                weight.name(),
+                                Measure.of(mass, "g"),
+                                Measure.of(moved, "g")),
+                        fits
+                                ? Sentence.NOTHING
+                                : say(
+                                        "Look at the mass of {} once more; a lighter one set farther from the pivot does the same.",
+                                        weight.name()),
+                        "mass " + Words.number(mass) + " g; usually at most " + Words.number(MOST)
+                                + " times what it moves, " + Words.number(limit) + " g (a guess)");
     }
 }

@@ -35,23 +35,17 @@ final class WeightsLie implements Question {
 
     private static Finding twice(WeightPlace weight, WeightPlace other) {
         double apart = weight.at().distance(other.at());
-        return new Finding(
-                Topic.WEIGHT_LIES,
-                weight.name(),
-                say(QUESTION, weight.name()),
-                Status.FAIL,
-                apart,
-                ONE,
-                apart - ONE,
-                "mm",
-                new Where(weight.entry().on(), 0.0, weight.at()),
-                say(
-                        "{} and {} lie in one place of {}",
-                        weight.name(),
-                        other.name(),
-                        weight.entry().on()),
-                say("Write one weight for both, or move one of them."),
-                "distance of the two = " + Words.number(apart) + " mm");
+        return Finding.ask(Topic.WEIGHT_LIES, weight.name(), say(QUESTION, weight.name()))
+                .answer(Status.FAIL, apart, ONE, apart - ONE, "mm")
+                .at(new Where(weight.entry().on(), 0.0, weight.at()))
+                .because(
+                        say(
+                                "{} and {} lie in one place of {}",
+                                weight.name(),
+                                other.name(),
+                                weight.entry().on()),
+                        say("Write one weight for both, or move one of them."),
+                        "distance of the two = " + Words.number(apart) + " mm");
     }
 
     private static Finding finding(WeightPlace weight) {
@@ -61,21 +55,17 @@ final class WeightsLie implements Question {
                 .orElse(0);
         String on = weight.entry().on();
         boolean lies = inside >= -OVER;
-        return new Finding(
-                Topic.WEIGHT_LIES,
-                weight.name(),
-                say(QUESTION, weight.name()),
-                lies ? Status.PASS : Status.FAIL,
-                inside,
-                0.0,
-                inside,
-                "mm",
-                new Where(on, 0.0, weight.at()),
-                inside >= 0
-                        ? say("its middle lies {} within the edge of {}", mm(inside), on)
-                        : say("its middle lies {} off {}: nothing holds it", mm(-inside), on),
-                lies ? Sentence.NOTHING : say("Move {} onto {}, or name the part that carries it.", weight.name(), on),
-                "distance of its middle from the edge of " + on + ", inward = " + Words.number(inside) + " mm");
+        return Finding.ask(Topic.WEIGHT_LIES, weight.name(), say(QUESTION, weight.name()))
+                .answer(lies ? Status.PASS : Status.FAIL, inside, 0.0, inside, "mm")
+                .at(new Where(on, 0.0, weight.at()))
+                .because(
+                        inside >= 0
+                                ? say("its middle lies {} within the edge of {}", mm(inside), on)
+                                : say("its middle lies {} off {}: nothing holds it", mm(-inside), on),
+                        lies
+                                ? Sentence.NOTHING
+                                : say("Move {} onto {}, or name the part that carries it.", weight.name(), on),
+                        "distance of its middle from the edge of " + on + ", inward = " + Words.number(inside) + " mm");
     }
 
     private static double inside(Outline filled, Point at) {

@@ -54,21 +54,17 @@ final class WheelsCentred implements Question {
 
     private static Finding finding(Wheel wheel) {
         boolean centred = wheel.off() <= OFF;
-        return new Finding(
-                Topic.WHEELS_CENTRED,
-                "",
-                say("Does every gear and every cam turn about its middle?"),
-                centred ? Status.PASS : Status.FAIL,
-                wheel.off(),
-                OFF,
-                OFF - wheel.off(),
-                "mm",
-                new Where(wheel.part(), 0.0, wheel.centre()),
-                say("the middle of {} is {} from the pin that it turns about", wheel.part(), mm(wheel.off())),
-                centred
-                        ? Sentence.NOTHING
-                        : say("Set the pin of {} in its middle: both name one point of the drawing.", wheel.part()),
-                "distance of the middle from the nearest pin of its body, greatest = " + Words.number(wheel.off())
-                        + " mm, at most " + Words.number(OFF) + " mm");
+        return Finding.ask(Topic.WHEELS_CENTRED, say("Does every gear and every cam turn about its middle?"))
+                .answer(centred ? Status.PASS : Status.FAIL, wheel.off(), OFF, OFF - wheel.off(), "mm")
+                .at(new Where(wheel.part(), 0.0, wheel.centre()))
+                .because(
+                        say("the middle of {} is {} from the pin that it turns about", wheel.part(), mm(wheel.off())),
+                        centred
+                                ? Sentence.NOTHING
+                                : say(
+                                        "Set the pin of {} in its middle: both name one point of the drawing.",
+                                        wheel.part()),
+                        "distance of the middle from the nearest pin of its body, greatest = "
+                                + Words.number(wheel.off()) + " mm, at most " + Words.number(OFF) + " mm");
     }
 }

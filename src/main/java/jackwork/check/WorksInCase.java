@@ -59,22 +59,19 @@ final class WorksInCase implements Question {
     private static Finding finding(Side side) {
         boolean fits = side.room() >= -ROUNDING;
         String part = side.part().name();
-        return new Finding(
-                Topic.WORKS_IN_CASE,
-                "",
-                say("Do the works fit into their case?"),
-                fits ? Status.PASS : Status.FAIL,
-                side.room(),
-                0.0,
-                side.room(),
-                "mm",
-                new Where(part, 0.0, side.part().section().centroid()),
-                fits
-                        ? say("{} is nearest to a panel, {} from the {}", part, mm(side.room()), side.panel())
-                        : say("{} stands {} through the {}", part, mm(-side.room()), side.panel()),
-                fits
-                        ? Sentence.NOTHING
-                        : say("Make the case larger, move its left wall or its floor, or draw {} smaller.", part),
-                "room between " + part + " and the " + side.panel() + " = " + Words.number(side.room()) + " mm");
+        return Finding.ask(Topic.WORKS_IN_CASE, say("Do the works fit into their case?"))
+                .answer(fits ? Status.PASS : Status.FAIL, side.room(), 0.0, side.room(), "mm")
+                .at(new Where(part, 0.0, side.part().section().centroid()))
+                .because(
+                        fits
+                                ? say("{} is nearest to a panel, {} from the {}", part, mm(side.room()), side.panel())
+                                : say("{} stands {} through the {}", part, mm(-side.room()), side.panel()),
+                        fits
+                                ? Sentence.NOTHING
+                                : say(
+                                        "Make the case larger, move its left wall or its floor, or draw {} smaller.",
+                                        part),
+                        "room between " + part + " and the " + side.panel() + " = " + Words.number(side.room())
+                                + " mm");
     }
 }

@@ -100,29 +100,26 @@ final class WorksMarked implements Question {
 
     private static Finding finding(Mark mark) {
         boolean lies = mark.off() <= OFF;
-        return new Finding(
-                Topic.WORKS_MARKED,
-                "",
-                say("Do the points of lever and coin works lie on their wood?"),
-                lies ? Status.PASS : Status.FAIL,
-                mark.off(),
-                OFF,
-                OFF - mark.off(),
-                "mm",
-                new Where(mark.name(), 0.0, mark.at()),
-                lies
-                        ? say("{} is farthest from {}, {}", mark.name(), mark.of(), mm(mark.off()))
-                        : Double.isInfinite(mark.off())
-                                ? say("{} has no wood: {} is not there", mark.name(), mark.of())
+        return Finding.ask(Topic.WORKS_MARKED, say("Do the points of lever and coin works lie on their wood?"))
+                .answer(lies ? Status.PASS : Status.FAIL, mark.off(), OFF, OFF - mark.off(), "mm")
+                .at(new Where(mark.name(), 0.0, mark.at()))
+                .because(
+                        lies
+                                ? say("{} is farthest from {}, {}", mark.name(), mark.of(), mm(mark.off()))
+                                : Double.isInfinite(mark.off())
+                                        ? say("{} has no wood: {} is not there", mark.name(), mark.of())
+                                        : say(
+                                                "{} stands {} off {}: there is no wood to do what is computed",
+                                                mark.name(),
+                                                mm(mark.off()),
+                                                mark.of()),
+                        lies
+                                ? Sentence.NOTHING
                                 : say(
-                                        "{} stands {} off {}: there is no wood to do what is computed",
+                                        "Move {} onto the edge of {}, or draw the wood up to it.",
                                         mark.name(),
-                                        mm(mark.off()),
                                         mark.of()),
-                lies
-                        ? Sentence.NOTHING
-                        : say("Move {} onto the edge of {}, or draw the wood up to it.", mark.name(), mark.of()),
-                "distance of " + mark.name() + " from the wood of " + mark.of() + " = " + Words.number(mark.off())
-                        + " mm, at most " + Words.number(OFF) + " mm");
+                        "distance of " + mark.name() + " from the wood of " + mark.of() + " = "
+                                + Words.number(mark.off()) + " mm, at most " + Words.number(OFF) + " mm");
     }
 }

@@ -41,25 +41,21 @@ final class WorksOrdered implements Question {
                         .min(Comparator.comparingDouble(Order::margin))
                         .orElseThrow());
         boolean right = worst.margin() >= 0;
-        return List.of(new Finding(
-                Topic.WORKS_ORDERED,
-                "",
-                say("Do the marks of the coin works stand to each other as their words say?"),
-                right ? Status.PASS : Status.FAIL,
-                worst.margin(),
-                0.0,
-                worst.margin(),
-                "mm",
-                new Where(worst.mark(), 0.0, worst.at()),
-                right
-                        ? say(
-                                "lip, toe, heel, kicker, tooth and strut follow each other; {} has least room, {}",
-                                worst.mark(),
-                                mm(worst.margin()))
-                        : worst.why(),
-                right ? Sentence.NOTHING : worst.remedy(),
-                "room of " + worst.mark() + " on its side of its neighbour = " + Words.number(worst.margin())
-                        + " mm, at least 0"));
+        return List.of(Finding.ask(
+                        Topic.WORKS_ORDERED,
+                        say("Do the marks of the coin works stand to each other as their words say?"))
+                .answer(right ? Status.PASS : Status.FAIL, worst.margin(), 0.0, worst.margin(), "mm")
+                .at(new Where(worst.mark(), 0.0, worst.at()))
+                .because(
+                        right
+                                ? say(
+                                        "lip, toe, heel, kicker, tooth and strut follow each other; {} has least room, {}",
+                                        worst.mark(),
+                                        mm(worst.margin()))
+                                : worst.why(),
+                        right ? Sentence.NOTHING : worst.remedy(),
+                        "room of " + worst.mark() + " on its side of its neighbour = " + Words.number(worst.margin())
+                                + " mm, at least 0"));
     }
 
     private static List<Order> way(CoinWorks works) {

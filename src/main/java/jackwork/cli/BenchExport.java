@@ -3,17 +3,13 @@ package jackwork.cli;
 import jackwork.bench.Archive;
 import java.io.IOException;
 import java.nio.file.Path;
-import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
 
 /** {@code jackwork bench export DIR}. */
-@Command(
-        name = "export",
-        mixinStandardHelpOptions = true,
-        description = "Writes the whole log as CSV files, and the frozen designs beside them.")
-final class BenchExport implements Callable<Integer> {
+@Command(name = "export", description = "Writes the whole log as CSV files, and the frozen designs beside them.")
+final class BenchExport extends Subcommand {
 
     @Parameters(paramLabel = "DIR", description = "a new or empty folder")
     private Path folder = Path.of("");

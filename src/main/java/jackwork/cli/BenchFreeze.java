@@ -3,22 +3,13 @@ package jackwork.cli;
 import jackwork.app.bench.Bench;
 import jackwork.bench.Revision;
 import java.io.IOException;
-import java.nio.file.Path;
 import java.util.Optional;
-import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Parameters;
 
 /** {@code jackwork bench freeze DESIGN --note TEXT}. */
-@Command(
-        name = "freeze",
-        mixinStandardHelpOptions = true,
-        description = "Keeps a design as it stands, file by file, as its next revision.")
-final class BenchFreeze implements Callable<Integer> {
-
-    @Parameters(paramLabel = "DESIGN", description = "the design's folder")
-    private Path design = Path.of("");
+@Command(name = "freeze", description = "Keeps a design as it stands, file by file, as its next revision.")
+final class BenchFreeze extends DesignCommand {
 
     @Mixin
     private EntryOptions entry = new EntryOptions();

@@ -4,7 +4,6 @@ import jackwork.bench.Archive;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
@@ -12,9 +11,8 @@ import picocli.CommandLine.Parameters;
 /** {@code jackwork bench import FILE|DIR}. */
 @Command(
         name = "import",
-        mixinStandardHelpOptions = true,
         description = "Takes over a CSV file, trials.csv say, or a folder that export wrote: all of it or nothing.")
-final class BenchImport implements Callable<Integer> {
+final class BenchImport extends Subcommand {
 
     @Parameters(paramLabel = "FILE|DIR")
     private Path from = Path.of("");

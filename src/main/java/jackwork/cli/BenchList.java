@@ -6,17 +6,17 @@ import jackwork.bench.Kinds;
 import jackwork.bench.LogKind;
 import jackwork.bench.Logged;
 import jackwork.bench.Stamp;
+import jackwork.bench.Stamped;
 import jackwork.design.NearestWord;
 import java.util.List;
-import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** {@code jackwork bench list KIND}. */
-@Command(name = "list", mixinStandardHelpOptions = true, description = "Entries of one kind, with their numbers.")
-final class BenchList implements Callable<Integer> {
+@Command(name = "list", description = "Entries of one kind, with their numbers.")
+final class BenchList extends Subcommand {
 
     @Parameters(
             paramLabel = "KIND",
@@ -41,14 +41,14 @@ final class BenchList implements Callable<Integer> {
                         + String.join(", ", Kinds.names()) + NearestWord.hint(name, Kinds.names())));
     }
 
-    private static <T> void list(BenchLog log, LogKind<T> kind, boolean json) {
+    private static <T extends Stamped> void list(BenchLog log, LogKind<T> kind, boolean json) {
         List<Logged<T>> entries = log.list(kind);
         if (json) {
             System.out.print(BenchJson.entries(kind, entries));
             return;
         }
         for (Logged<T> logged : entries) {
-            Stamp stamp = kind.stamp(logged.entry());
+            Stamp stamp = logged.entry().stamp();
             StringBuilder line = new StringBuilder(logged.number() + "  " + stamp.at());
             kind.fields(logged.entry()).stream()
                     .filter(field -> !field.isEmpty())

@@ -11,18 +11,14 @@ import java.net.UnknownHostException;
 import java.time.Clock;
 import java.util.List;
 import java.util.ServiceLoader;
-import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** {@code jackwork bench phone}. */
-@Command(
-        name = "phone",
-        mixinStandardHelpOptions = true,
-        description = "Lets one phone in this house's network log, by a link that works once.")
-final class BenchPhone implements Callable<Integer> {
+@Command(name = "phone", description = "Lets one phone in this house's network log, by a link that works once.")
+final class BenchPhone extends Subcommand {
 
     @Option(
             names = "--address",

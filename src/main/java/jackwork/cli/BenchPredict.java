@@ -4,17 +4,13 @@ import jackwork.app.bench.Bench;
 import jackwork.bench.Prediction;
 import java.io.IOException;
 import java.time.Instant;
-import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** {@code jackwork bench predict DESIGN --builds 1000}. */
-@Command(
-        name = "predict",
-        mixinStandardHelpOptions = true,
-        description = "Virtual builds of a frozen design, kept to be laid beside its trials.")
-final class BenchPredict implements Callable<Integer> {
+@Command(name = "predict", description = "Virtual builds of a frozen design, kept to be laid beside its trials.")
+final class BenchPredict extends Subcommand {
 
     @Mixin
     private RevisionOption which = new RevisionOption();

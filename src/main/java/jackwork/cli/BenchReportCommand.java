@@ -7,7 +7,6 @@ import jackwork.bench.Prediction;
 import jackwork.bench.Score;
 import java.nio.file.Path;
 import java.util.Locale;
-import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -16,11 +15,8 @@ import picocli.CommandLine.Parameters;
 import tools.jackson.databind.node.ObjectNode;
 
 /** {@code jackwork bench report [DESIGN]}. */
-@Command(
-        name = "report",
-        mixinStandardHelpOptions = true,
-        description = "What the log says, beside what was predicted.")
-final class BenchReportCommand implements Callable<Integer> {
+@Command(name = "report", description = "What the log says, beside what was predicted.")
+final class BenchReportCommand extends Subcommand {
 
     @Parameters(paramLabel = "DESIGN", arity = "0..1", description = "the design's folder; all when absent")
     private @Nullable Path design;

@@ -5,7 +5,6 @@ import jackwork.bench.Archive;
 import jackwork.bench.RevisionName;
 import java.io.IOException;
 import java.nio.file.Path;
-import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -15,9 +14,8 @@ import picocli.CommandLine.Parameters;
 /** {@code jackwork bench restore DESIGN [--revision N] -o DIR}. */
 @Command(
         name = "restore",
-        mixinStandardHelpOptions = true,
         description = "Writes a frozen design back into a folder, a small workshop of its own, to be packed again.")
-final class BenchRestore implements Callable<Integer> {
+final class BenchRestore extends Subcommand {
 
     @Parameters(paramLabel = "DESIGN", arity = "0..1", description = "the design's folder; or say --piece")
     private @Nullable Path design;

@@ -4,24 +4,15 @@ import jackwork.app.bench.Bench;
 import jackwork.app.bench.BenchJson;
 import jackwork.app.bench.RevisionDifference;
 import jackwork.bench.Revision;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 
 /** {@code jackwork bench revisions DESIGN [--compare A,B]}. */
-@Command(
-        name = "revisions",
-        mixinStandardHelpOptions = true,
-        description = "Lists a design's frozen states, or says what differs between two.")
-final class BenchRevisions implements Callable<Integer> {
-
-    @Parameters(paramLabel = "DESIGN", description = "the design's folder")
-    private Path design = Path.of("");
+@Command(name = "revisions", description = "Lists a design's frozen states, or says what differs between two.")
+final class BenchRevisions extends DesignCommand {
 
     @Option(names = "--compare", paramLabel = "A,B", split = ",", description = "the numbers of two revisions")
     private @Nullable List<Integer> compare;

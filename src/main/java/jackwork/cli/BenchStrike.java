@@ -1,17 +1,13 @@
 package jackwork.cli;
 
-import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** {@code jackwork bench strike KIND NUMBER --why TEXT}. */
-@Command(
-        name = "strike",
-        mixinStandardHelpOptions = true,
-        description = "Makes a wrong entry not count; it stays in the log with the reason.")
-final class BenchStrike implements Callable<Integer> {
+@Command(name = "strike", description = "Makes a wrong entry not count; it stays in the log with the reason.")
+final class BenchStrike extends Subcommand {
 
     @Parameters(index = "0", paramLabel = "KIND", description = "as for list")
     private String name = "";

@@ -4,7 +4,6 @@ import jackwork.app.bench.Bench;
 import jackwork.bench.Kinds;
 import jackwork.bench.Money;
 import jackwork.bench.Taking;
-import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -12,11 +11,8 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** {@code jackwork bench takings SERIAL --amount 41.20 --counted-by ADA --witnessed-by BEN --seal 00123}. */
-@Command(
-        name = "takings",
-        mixinStandardHelpOptions = true,
-        description = "Logs an emptying of a piece's cash box, counted by two.")
-final class BenchTakings implements Callable<Integer> {
+@Command(name = "takings", description = "Logs an emptying of a piece's cash box, counted by two.")
+final class BenchTakings extends Subcommand {
 
     @Parameters(paramLabel = "SERIAL", description = "the piece's")
     private String serial = "";

@@ -3,14 +3,13 @@ package jackwork.cli;
 import jackwork.app.bench.Bench;
 import jackwork.bench.Kinds;
 import jackwork.bench.Timing;
-import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** {@code jackwork bench timing DESIGN --operation glue --minutes 41}. */
-@Command(name = "timing", mixinStandardHelpOptions = true, description = "Logs how long an operation took.")
-final class BenchTiming implements Callable<Integer> {
+@Command(name = "timing", description = "Logs how long an operation took.")
+final class BenchTiming extends Subcommand {
 
     @Mixin
     private RevisionOption which = new RevisionOption();

@@ -8,15 +8,14 @@ import jackwork.bench.Trial;
 import jackwork.design.NearestWord;
 import jackwork.stock.Coins;
 import java.util.Map;
-import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** {@code jackwork bench trial DESIGN --coin EUR-1 --tries 50 [--failed lands=2]}. */
-@Command(name = "trial", mixinStandardHelpOptions = true, description = "Logs tries with a coin.")
-final class BenchTrial implements Callable<Integer> {
+@Command(name = "trial", description = "Logs tries with a coin.")
+final class BenchTrial extends Subcommand {
 
     @Mixin
     private RevisionOption which = new RevisionOption();

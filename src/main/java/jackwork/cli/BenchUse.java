@@ -10,7 +10,6 @@ import java.nio.file.Path;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -18,11 +17,8 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** {@code jackwork bench use [WHAT] [--apply]}. */
-@Command(
-        name = "use",
-        mixinStandardHelpOptions = true,
-        description = "Puts measured values into workshop.yaml and says what that does to the findings.")
-final class BenchUse implements Callable<Integer> {
+@Command(name = "use", description = "Puts measured values into workshop.yaml and says what that does to the findings.")
+final class BenchUse extends Subcommand {
 
     @Parameters(
             paramLabel = "WHAT",

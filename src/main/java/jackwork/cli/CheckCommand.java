@@ -9,21 +9,15 @@ import jackwork.check.Status;
 import jackwork.check.Words;
 import jackwork.design.Design;
 import jackwork.design.DesignReader;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
-import java.util.concurrent.Callable;
 import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 
 /** {@code jackwork check DESIGN}. */
-@Command(name = "check", mixinStandardHelpOptions = true, description = "Will it work? Findings, worst first.")
-final class CheckCommand implements Callable<Integer> {
-
-    @Parameters(paramLabel = "DESIGN", description = "the design's folder")
-    private Path design = Path.of("");
+@Command(name = "check", description = "Will it work? Findings, worst first.")
+final class CheckCommand extends DesignCommand {
 
     @Option(
             names = "--coins",

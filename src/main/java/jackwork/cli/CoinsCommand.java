@@ -3,12 +3,11 @@ package jackwork.cli;
 import jackwork.stock.Coin;
 import jackwork.stock.Coins;
 import java.util.Locale;
-import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 
 /** {@code jackwork coins}. */
-@Command(name = "coins", mixinStandardHelpOptions = true, description = "The coins Jackwork knows, with sources.")
-final class CoinsCommand implements Callable<Integer> {
+@Command(name = "coins", description = "The coins Jackwork knows, with sources.")
+final class CoinsCommand extends Subcommand {
 
     @Override
     public Integer call() {

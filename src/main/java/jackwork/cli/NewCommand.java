@@ -3,14 +3,13 @@ package jackwork.cli;
 import jackwork.app.bring.Demo;
 import java.io.IOException;
 import java.nio.file.Path;
-import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** {@code jackwork new NAME --from EXAMPLE}. */
-@Command(name = "new", mixinStandardHelpOptions = true, description = "A new design folder, from an example.")
-final class NewCommand implements Callable<Integer> {
+@Command(name = "new", description = "A new design folder, from an example.")
+final class NewCommand extends Subcommand {
 
     @Parameters(paramLabel = "NAME", description = "name of the new design and its folder")
     private String name = "";

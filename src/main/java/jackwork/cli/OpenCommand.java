@@ -13,7 +13,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.ServiceLoader;
-import java.util.concurrent.Callable;
 import java.util.concurrent.CountDownLatch;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -21,8 +20,8 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** {@code jackwork open [FOLDER]}. */
-@Command(name = "open", mixinStandardHelpOptions = true, description = "Opens the page in the browser.")
-final class OpenCommand implements Callable<Integer> {
+@Command(name = "open", description = "Opens the page in the browser.")
+final class OpenCommand extends Subcommand {
 
     @Parameters(
             paramLabel = "FOLDER",

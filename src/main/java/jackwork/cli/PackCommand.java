@@ -12,18 +12,13 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
-import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 
 /** {@code jackwork pack DESIGN -o DIR}. */
-@Command(name = "pack", mixinStandardHelpOptions = true, description = "Can I make it? Every file needed to make it.")
-final class PackCommand implements Callable<Integer> {
-
-    @Parameters(paramLabel = "DESIGN", description = "the design's folder")
-    private Path design = Path.of("");
+@Command(name = "pack", description = "Can I make it? Every file needed to make it.")
+final class PackCommand extends DesignCommand {
 
     @Option(
             names = "-o",

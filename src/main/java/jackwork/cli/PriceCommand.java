@@ -9,21 +9,15 @@ import java.math.BigDecimal;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.Map;
-import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 
 /** {@code jackwork price DESIGN}. */
 @Command(
         name = "price",
-        mixinStandardHelpOptions = true,
         description = "Will it pay? Times, cost, the ladder to the shelf and back, other ways of selling.")
-final class PriceCommand implements Callable<Integer> {
-
-    @Parameters(paramLabel = "DESIGN", description = "the design's folder")
-    private Path design = Path.of("");
+final class PriceCommand extends DesignCommand {
 
     @Option(
             names = {"--quantity", "--batch"},

@@ -14,20 +14,12 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 
 /** {@code jackwork replay DESIGN --build K}. */
-@Command(
-        name = "replay",
-        mixinStandardHelpOptions = true,
-        description = "One virtual build again, as a picture that moves in any browser.")
-final class ReplayCommand implements Callable<Integer> {
-
-    @Parameters(paramLabel = "DESIGN", description = "the design's folder")
-    private Path design = Path.of("");
+@Command(name = "replay", description = "One virtual build again, as a picture that moves in any browser.")
+final class ReplayCommand extends DesignCommand {
 
     @Option(names = "--build", paramLabel = "K", required = true, description = "its number in that run, from 0")
     private int build;

@@ -9,15 +9,13 @@ import jackwork.stock.Sheets;
 import jackwork.stock.Strays;
 import jackwork.stock.Uncertain;
 import java.util.Locale;
-import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 
 /** {@code jackwork stock}. */
 @Command(
         name = "stock",
-        mixinStandardHelpOptions = true,
         description = "Sheets, rods, fasteners, friction pairs and strays, with sources; work and money, as guessed.")
-final class StockCommand implements Callable<Integer> {
+final class StockCommand extends Subcommand {
 
     @Override
     public Integer call() {

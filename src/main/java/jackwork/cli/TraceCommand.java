@@ -11,18 +11,14 @@ import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** {@code jackwork trace PICTURE -o FILE --name PART}. */
-@Command(
-        name = "trace",
-        mixinStandardHelpOptions = true,
-        description = "A part's outline from your picture (PNG), as a drawing in real millimetres.")
-final class TraceCommand implements Callable<Integer> {
+@Command(name = "trace", description = "A part's outline from your picture (PNG), as a drawing in real millimetres.")
+final class TraceCommand extends Subcommand {
 
     @Parameters(paramLabel = "PICTURE", description = "a PNG file")
     private Path picture = Path.of("");

@@ -13,24 +13,16 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.concurrent.Callable;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 
 /** {@code jackwork tune DESIGN --free PATH=LOW..HIGH}. */
-@Command(
-        name = "tune",
-        mixinStandardHelpOptions = true,
-        description = "Which number to change so that more pieces work.")
-final class TuneCommand implements Callable<Integer> {
+@Command(name = "tune", description = "Which number to change so that more pieces work.")
+final class TuneCommand extends DesignCommand {
 
     private static final Pattern FREE = Pattern.compile("([a-z0-9.-]+)=(-?[0-9.]+)\\.\\.(-?[0-9.]+)");
-
-    @Parameters(paramLabel = "DESIGN", description = "the design's folder")
-    private Path design = Path.of("");
 
     @Option(
             names = "--free",

@@ -13,6 +13,6 @@ public interface JointKind<E extends JointEntry> {
 
     Class<E> entry();
 
-    /** What a maker calls one: {@code limit}. */
+    /** What a maker calls one, and its kind in what is told of a mechanism: {@code limit}. */
     String label();
 }

@@ -39,18 +39,21 @@ public final class WholeFile {
         clear(target);
         Path part = target.resolveSibling("." + target.getFileName() + "." + Abandoned.mark() + ".part");
         try {
-            try (FileChannel channel =
-                    FileChannel.open(part, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE)) {
-                ByteBuffer buffer = ByteBuffer.wrap(bytes);
-                while (buffer.hasRemaining()) {
-                    channel.write(buffer);
-                }
-                // Else the name may reach the disk before the bytes do.
-                channel.force(true);
-            }
+            writeThrough(part, bytes);
             Files.move(part, target, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
         } finally {
             Files.deleteIfExists(part);
+        }
+    }
+
+    /** A new file: its bytes are on the disk when this returns. Else a name could reach the disk before the bytes do. */
+    public static void writeThrough(Path file, byte[] bytes) throws IOException {
+        try (FileChannel channel = FileChannel.open(file, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE)) {
+            ByteBuffer buffer = ByteBuffer.wrap(bytes);
+            while (buffer.hasRemaining()) {
+                channel.write(buffer);
+            }
+            channel.force(true);
         }
     }
 

@@ -45,24 +45,18 @@ final class CaseBars {
                 .orElseThrow();
         double limit = ThinnestNeck.LEAST_THICKNESSES * worst.thickness();
         Status status = worst.width() <= 0 ? Status.FAIL : worst.width() < limit ? Status.DOUBTFUL : Status.PASS;
-        return List.of(new Finding(
-                Topic.CASE_BARS,
-                "",
-                QUESTION,
-                status,
-                worst.width(),
-                limit,
-                worst.width() - limit,
-                "mm",
-                new Where(worst.panel(), null, null),
-                say(
-                        "{} has the thinnest bar: {}{}",
-                        worst.panel(),
-                        (worst.width() >= ThinnestNeck.WIDE ? "at least " : ""),
-                        mm(worst.width())),
-                status == Status.PASS ? Sentence.NOTHING : REMEDY,
-                "bar = " + Words.number(worst.width()) + " mm; at least two thirds of the sheet's thickness, "
-                        + Words.number(limit) + " mm (common practice, no source)"));
+        return List.of(Finding.ask(Topic.CASE_BARS, QUESTION)
+                .answer(status, worst.width(), limit, worst.width() - limit, "mm")
+                .at(new Where(worst.panel(), null, null))
+                .because(
+                        say(
+                                "{} has the thinnest bar: {}{}",
+                                worst.panel(),
+                                (worst.width() >= ThinnestNeck.WIDE ? "at least " : ""),
+                                mm(worst.width())),
+                        status == Status.PASS ? Sentence.NOTHING : REMEDY,
+                        "bar = " + Words.number(worst.width()) + " mm; at least two thirds of the sheet's thickness, "
+                                + Words.number(limit) + " mm (common practice, no source)"));
     }
 
     private static Bar bar(Panel panel) {
@@ -78,18 +72,12 @@ final class CaseBars {
 
     /** Nothing else is said of a case that cannot be cut; all that does not need its panels is told beside it. */
     private static Finding broken(Design design, CaseException fault) {
-        return new Finding(
-                Topic.CASE_BARS,
-                "",
-                QUESTION,
-                Status.FAIL,
-                0.0,
-                null,
-                null,
-                "mm",
-                new Where(fault.panel(), null, null),
-                say("{}: {}: {}", CaseMaker.file(design), String.join(", ", fault.keys()), fault.reason()),
-                REMEDY,
-                "");
+        return Finding.ask(Topic.CASE_BARS, QUESTION)
+                .answer(Status.FAIL, 0.0, null, null, "mm")
+                .at(new Where(fault.panel(), null, null))
+                .because(
+                        say("{}: {}: {}", CaseMaker.file(design), String.join(", ", fault.keys()), fault.reason()),
+                        REMEDY,
+                        "");
     }
 }

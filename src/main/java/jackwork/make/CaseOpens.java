@@ -56,19 +56,10 @@ final class CaseOpens {
                         .min(Comparator.comparingDouble(Way::margin))
                         .orElseThrow();
         Status status = worst.margin() >= 0 ? Status.PASS : works ? Status.DOUBTFUL : Status.FAIL;
-        return new Finding(
-                Topic.MONEY_OUT,
-                "",
-                say("Can the money be got out without breaking glue?"),
-                status,
-                worst.value(),
-                worst.limit(),
-                worst.margin(),
-                "mm",
-                new Where("door", null, door == null ? null : design.inBox(door.at(), "")),
-                worst.why(),
-                status == Status.PASS ? Sentence.NOTHING : worst.remedy(),
-                worst.formula());
+        return Finding.ask(Topic.MONEY_OUT, say("Can the money be got out without breaking glue?"))
+                .answer(status, worst.value(), worst.limit(), worst.margin(), "mm")
+                .at(new Where("door", null, door == null ? null : design.inBox(door.at(), "")))
+                .because(worst.why(), status == Status.PASS ? Sentence.NOTHING : worst.remedy(), worst.formula());
     }
 
     private static Way noDoor(boolean works, double needed) {
@@ -133,39 +124,41 @@ final class CaseOpens {
         // Screws let go of the works; whether those then pass out of the case takes a plan of assembly, which is not
         // computed.
         Status status = entry.screwed() ? Status.PASS : worksComeOut(entry) ? Status.OPEN : Status.FAIL;
-        return new Finding(
-                Topic.JAM_REACHED,
-                "",
-                say("Can a jammed coin be reached without breaking glue?"),
-                status,
-                (double) held,
-                status == Status.FAIL ? (double) SCREWS : null,
-                status == Status.FAIL ? (double) held - SCREWS : null,
-                "screws",
-                new Where("case", null, null),
-                switch (status) {
-                    case PASS -> say("nuts hold the panels: the case comes apart");
-                    case OPEN ->
-                        say(
-                                "{} screws hold the works; whether the works come out of the case once those are loose is"
-                                        + " not computed yet",
-                                held);
-                    default ->
-                        held == 1
-                                ? say("one screw holds the works; it takes {} to do without the glue", SCREWS)
-                                : say("no screw holds the works: they are glued in");
-                },
-                switch (status) {
-                    case PASS -> Sentence.NOTHING;
-                    case OPEN ->
-                        say("Before you glue, put case and works together dry, and try whether the works come out"
-                                + " again.");
-                    default ->
-                        say("Hold the works with two screws or more to the near wall, or the panels with caught"
-                                + " nuts.");
-                },
-                "screws through the near wall: " + held
-                        + (entry.screwed() ? "; panels held by nuts" : "; the way out of the case is not computed"));
+        return Finding.ask(Topic.JAM_REACHED, say("Can a jammed coin be reached without breaking glue?"))
+                .answer(
+                        status,
+                        (double) held,
+                        status == Status.FAIL ? (double) SCREWS : null,
+                        status == Status.FAIL ? (double) held - SCREWS : null,
+                        "screws")
+                .at(new Where("case", null, null))
+                .because(
+                        switch (status) {
+                            case PASS -> say("nuts hold the panels: the case comes apart");
+                            case OPEN ->
+                                say(
+                                        "{} screws hold the works; whether the works come out of the case once those are loose is"
+                                                + " not computed yet",
+                                        held);
+                            default ->
+                                held == 1
+                                        ? say("one screw holds the works; it takes {} to do without the glue", SCREWS)
+                                        : say("no screw holds the works: they are glued in");
+                        },
+                        switch (status) {
+                            case PASS -> Sentence.NOTHING;
+                            case OPEN ->
+                                say(
+                                        "Before you glue, put case and works together dry, and try whether the works come out"
+                                                + " again.");
+                            default ->
+                                say("Hold the works with two screws or more to the near wall, or the panels with caught"
+                                        + " nuts.");
+                        },
+                        "screws through the near wall: " + held
+                                + (entry.screwed()
+                                        ? "; panels held by nuts"
+                                        : "; the way out of the case is not computed"));
     }
 
     private static boolean worksComeOut(CaseEntry entry) {

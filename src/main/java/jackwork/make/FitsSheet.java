@@ -65,29 +65,25 @@ final class FitsSheet {
         double limit = usable[wide ? 0 : 1] - 2 * workshop.laser().margin();
         String side = wide ? "wide" : "high";
         double size = limit - room;
-        return new Finding(
-                Topic.FITS_SHEET,
-                "",
-                say("Does every flat part fit its sheet and the laser?"),
-                room >= 0 ? Status.PASS : Status.FAIL,
-                size,
-                limit,
-                room,
-                "mm",
-                new Where(part.name(), null, null),
-                say(
-                        "{} has the least room: {} {} where {} can be cut",
-                        part.name(),
-                        mm(size).to(1),
-                        side,
-                        mm(limit).to(1)),
-                room >= 0 ? Sentence.NOTHING : say("Use a larger sheet of {}, or draw the part in two.", part.stock()),
-                String.format(
-                        java.util.Locale.ROOT,
-                        "room = sheet or bed %.1f − edges 2 · %.1f − part %.1f = %.1f mm",
-                        limit + 2 * workshop.laser().margin(),
-                        workshop.laser().margin(),
-                        size,
-                        room));
+        return Finding.ask(Topic.FITS_SHEET, say("Does every flat part fit its sheet and the laser?"))
+                .answer(room >= 0 ? Status.PASS : Status.FAIL, size, limit, room, "mm")
+                .at(new Where(part.name(), null, null))
+                .because(
+                        say(
+                                "{} has the least room: {} {} where {} can be cut",
+                                part.name(),
+                                mm(size).to(1),
+                                side,
+                                mm(limit).to(1)),
+                        room >= 0
+                                ? Sentence.NOTHING
+                                : say("Use a larger sheet of {}, or draw the part in two.", part.stock()),
+                        String.format(
+                                java.util.Locale.ROOT,
+                                "room = sheet or bed %.1f − edges 2 · %.1f − part %.1f = %.1f mm",
+                                limit + 2 * workshop.laser().margin(),
+                                workshop.laser().margin(),
+                                size,
+                                room));
     }
 }

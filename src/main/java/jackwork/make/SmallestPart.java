@@ -39,21 +39,15 @@ final class SmallestPart {
 
     private static Finding finding(Part part) {
         double side = longSide(part);
-        return new Finding(
-                Topic.SMALLEST_PART,
-                "",
-                say("Is every part large enough not to be lost on the laser's bed?"),
-                side >= SAFE ? Status.PASS : Status.DOUBTFUL,
-                side,
-                SAFE,
-                side - SAFE,
-                "mm",
-                new Where(part.name(), null, null),
-                say("{} is the smallest, {} along its longer side", part.name(), mm(side)),
-                side >= SAFE
-                        ? Sentence.NOTHING
-                        : say("Leave it held by a small bridge, or lay tape under the sheet there."),
-                "longer side " + Words.number(side) + " mm; " + Words.number(SAFE)
-                        + " mm lie safely (common practice, no source)");
+        return Finding.ask(Topic.SMALLEST_PART, say("Is every part large enough not to be lost on the laser's bed?"))
+                .answer(side >= SAFE ? Status.PASS : Status.DOUBTFUL, side, SAFE, side - SAFE, "mm")
+                .at(new Where(part.name(), null, null))
+                .because(
+                        say("{} is the smallest, {} along its longer side", part.name(), mm(side)),
+                        side >= SAFE
+                                ? Sentence.NOTHING
+                                : say("Leave it held by a small bridge, or lay tape under the sheet there."),
+                        "longer side " + Words.number(side) + " mm; " + Words.number(SAFE)
+                                + " mm lie safely (common practice, no source)");
     }
 }

@@ -63,25 +63,27 @@ final class ThinnestNeck {
         double cut = LeastBar.of(thickness, kerf);
         double limit = Math.max(LEAST_THICKNESSES * thickness, cut);
         boolean passes = width >= limit;
-        return List.of(new Finding(
-                Topic.THINNEST_NECK,
-                "",
-                say("Is every neck wide enough to be cut and handled?"),
-                passes ? Status.PASS : width >= cut ? Status.DOUBTFUL : Status.FAIL,
-                width,
-                limit,
-                width - limit,
-                "mm",
-                new Where(worst.name(), null, null),
-                say(
-                        "{} has the thinnest neck for its sheet: {}{}",
-                        worst.name(),
-                        (width >= WIDE ? "at least " : ""),
-                        mm(width)),
-                passes ? Sentence.NOTHING : say("Draw it wider there, move the hole inward, or use a thinner rod."),
-                "neck = " + Words.number(width) + " mm; at least two thirds of the thickness of " + worst.stock() + ", "
-                        + Words.number(limit) + " mm (common practice, no source); "
-                        + LeastBar.words(thickness, kerf)));
+        return List.of(Finding.ask(Topic.THINNEST_NECK, say("Is every neck wide enough to be cut and handled?"))
+                .answer(
+                        passes ? Status.PASS : width >= cut ? Status.DOUBTFUL : Status.FAIL,
+                        width,
+                        limit,
+                        width - limit,
+                        "mm")
+                .at(new Where(worst.name(), null, null))
+                .because(
+                        say(
+                                "{} has the thinnest neck for its sheet: {}{}",
+                                worst.name(),
+                                (width >= WIDE ? "at least " : ""),
+                                mm(width)),
+                        passes
+                                ? Sentence.NOTHING
+                                : say("Draw it wider there, move the hole inward, or use a thinner rod."),
+                        "neck = " + Words.number(width) + " mm; at least two thirds of the thickness of "
+                                + worst.stock() + ", "
+                                + Words.number(limit) + " mm (common practice, no source); "
+                                + LeastBar.words(thickness, kerf)));
     }
 
     /**

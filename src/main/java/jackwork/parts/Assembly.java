@@ -61,6 +61,11 @@ public record Assembly(
         return new Assembly(name, workshop, other, pins, slides, stops, links, lever, coinWorks, artwork);
     }
 
+    /** Its links of one kind. */
+    public <L extends Link> List<L> links(Class<L> kind) {
+        return links.stream().filter(kind::isInstance).map(kind::cast).toList();
+    }
+
     /** The same design with other links. */
     Assembly withLinks(List<Link> other) {
         return new Assembly(name, workshop, bodies, pins, slides, stops, other, lever, coinWorks, artwork);

@@ -16,6 +16,6 @@ public interface LinkKind<E extends JointEntry, L extends Link> extends JointKin
     /** What an entry makes, in the position drawn. */
     L make(String name, E entry, Joining around);
 
-    /** What an outsider must know of it to write its equations: docs/mechanism.md. */
+    /** What an outsider must know of it, besides name, bodies and label, to write its equations: docs/mechanism.md. */
     void describe(L link, Description out);
 }

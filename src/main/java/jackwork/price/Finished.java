@@ -4,20 +4,11 @@ import java.math.BigDecimal;
 import java.util.List;
 
 /** The finished piece, from the maker's own hand: price less VAT and cost. What channels take stands in their ladders. */
-final class Finished implements Way {
+final class Finished {
 
-    @Override
-    public String id() {
-        return "finished";
-    }
+    private Finished() {}
 
-    @Override
-    public String numbers() {
-        return "vat.";
-    }
-
-    @Override
-    public WayResult of(Costing costing, BigDecimal price, WayFacts facts) {
+    static WayResult of(Costing costing, BigDecimal price, WayFacts facts) {
         Rates rates = costing.rates();
         BigDecimal net = Money.divided(price, BigDecimal.ONE.add(rates.vat()));
         return new Sum()
@@ -25,7 +16,7 @@ final class Finished implements Way {
                 .minus("VAT", price.subtract(net))
                 .minus("cost of a good piece", costing.floor())
                 .result(
-                        id(),
+                        "finished",
                         "Finished, from your own hand",
                         "a piece",
                         Money.divided(Money.of(costing.minutes()), Money.HOUR),

@@ -10,23 +10,14 @@ import java.util.Set;
  * Parts to put together at home: finished − buyer's steps + picking + coin works tried before they go + missing-part rate
  * · replacement + support minutes.
  */
-final class Kit implements Way {
+final class Kit {
 
-    private static final String AT = "ways.kit.";
+    static final String AT = "ways.kit.";
     private static final Set<Stage> BUYERS = Set.of(Stage.DRESS, Stage.BUILD, Stage.TRY);
 
-    @Override
-    public String id() {
-        return "kit";
-    }
+    private Kit() {}
 
-    @Override
-    public String numbers() {
-        return AT;
-    }
-
-    @Override
-    public WayResult of(Costing costing, BigDecimal price, WayFacts facts) {
+    static WayResult of(Costing costing, BigDecimal price, WayFacts facts) {
         Rates rates = costing.rates();
         BigDecimal asked = price.multiply(rates.share(AT + "price"));
         BigDecimal net = Money.divided(asked, BigDecimal.ONE.add(rates.vat()));
@@ -53,7 +44,7 @@ final class Kit implements Way {
                 .minus("coin works put together and tried", minute.multiply(rates.money(AT + "works")))
                 .minus("what is missing", rates.share(AT + "missing").multiply(rates.money(AT + "replacement")))
                 .minus("support", minute.multiply(rates.money(AT + "support")))
-                .result(id(), "As a kit", "a kit", hours, rates, words);
+                .result("kit", "As a kit", "a kit", hours, rates, words);
     }
 
     /** Minutes that the buyer spends in the maker's place. */

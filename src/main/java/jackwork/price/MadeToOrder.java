@@ -4,22 +4,13 @@ import java.math.BigDecimal;
 import java.util.List;
 
 /** One for one buyer: the cost of a batch of one and the talk, at a higher price, part of it paid before work begins. */
-final class MadeToOrder implements Way {
+final class MadeToOrder {
 
-    private static final String AT = "ways.order.";
+    static final String AT = "ways.order.";
 
-    @Override
-    public String id() {
-        return "made-to-order";
-    }
+    private MadeToOrder() {}
 
-    @Override
-    public String numbers() {
-        return AT;
-    }
-
-    @Override
-    public WayResult of(Costing costing, BigDecimal price, WayFacts facts) {
+    static WayResult of(Costing costing, BigDecimal price, WayFacts facts) {
         Costing one = costing.with(1);
         Rates rates = costing.rates();
         BigDecimal asked = price.multiply(BigDecimal.ONE.add(rates.share(AT + "surcharge")));
@@ -34,7 +25,7 @@ final class MadeToOrder implements Way {
                 .minus("cost of one made by itself", one.floor())
                 .minus("agreeing on it", one.aMinute().multiply(talk))
                 .result(
-                        id(),
+                        "made-to-order",
                         "Made to order",
                         "a piece",
                         hours,

@@ -87,28 +87,31 @@ final class PayFindings {
         BigDecimal mayCost = Backwards.mayCost(best.net(asked), costing.rates());
         BigDecimal margin = mayCost.subtract(costing.floor());
         List<Ground> grounds = grounds(this::margin, margin);
-        return new Finding(
-                Topic.PAY_COST,
-                "",
-                say("Does the price pay for the piece?"),
-                status(margin, grounds),
-                costing.floor().doubleValue(),
-                mayCost.doubleValue(),
-                margin.doubleValue(),
-                currency,
-                new Where(null, null, null),
-                say(
-                        "a good piece costs {}, and of {} through {} {} is left for it",
-                        money(costing.floor()),
-                        money(asked),
-                        best.name(),
-                        money(mayCost)),
-                margin.signum() > 0 ? Sentence.NOTHING : say("See what is in the way, and the quicker ways of making."),
-                "floor = set-up / pieces + Σ stage cost / yields − salvage = " + Money.shown(costing.floor(), places)
-                        + "; left = W · (1 − " + Money.plain(costing.rates().share("profit")) + "), "
-                        + best.formula(),
-                named(grounds, margin),
-                margins(grounds, margin));
+        return Finding.ask(Topic.PAY_COST, say("Does the price pay for the piece?"))
+                .answer(
+                        status(margin, grounds),
+                        costing.floor().doubleValue(),
+                        mayCost.doubleValue(),
+                        margin.doubleValue(),
+                        currency)
+                .at(new Where(null, null, null))
+                .because(
+                        say(
+                                "a good piece costs {}, and of {} through {} {} is left for it",
+                                money(costing.floor()),
+                                money(asked),
+                                best.name(),
+                                money(mayCost)),
+                        margin.signum() > 0
+                                ? Sentence.NOTHING
+                                : say("See what is in the way, and the quicker ways of making."),
+                        "floor = set-up / pieces + Σ stage cost / yields − salvage = "
+                                + Money.shown(costing.floor(), places)
+                                + "; left = W · (1 − "
+                                + Money.plain(costing.rates().share("profit")) + "), "
+                                + best.formula(),
+                        named(grounds, margin),
+                        margins(grounds, margin));
     }
 
     private Finding minutes() {
@@ -116,29 +119,23 @@ final class PayFindings {
         BigDecimal may = Backwards.mayTake(costing, mayCost);
         double takes = costing.minutes();
         double margin = may.doubleValue() - takes;
-        return new Finding(
-                Topic.PAY_MINUTES,
-                "",
-                say("Does a piece take no more time than its price pays for?"),
-                margin > 0 ? Status.PASS : Status.FAIL,
-                takes,
-                may.doubleValue(),
-                margin,
-                "min",
-                new Where(null, null, null),
-                say(
-                        "a good piece takes {} minutes of hands, and {} through {} pays for {}",
-                        minutes(takes),
-                        money(asked),
-                        best.name(),
-                        minutes(Math.max(0, may.doubleValue()))),
-                margin > 0
-                        ? Sentence.NOTHING
-                        : say(
-                                "Begin with {}, which takes most.",
-                                costing.tasks().get(0).operation()),
-                "minutes = (left − " + Money.shown(costing.withoutMinutes(), places) + ") / "
-                        + Money.shown(costing.aMinute(), 4) + " a minute");
+        return Finding.ask(Topic.PAY_MINUTES, say("Does a piece take no more time than its price pays for?"))
+                .answer(margin > 0 ? Status.PASS : Status.FAIL, takes, may.doubleValue(), margin, "min")
+                .at(new Where(null, null, null))
+                .because(
+                        say(
+                                "a good piece takes {} minutes of hands, and {} through {} pays for {}",
+                                minutes(takes),
+                                money(asked),
+                                best.name(),
+                                minutes(Math.max(0, may.doubleValue()))),
+                        margin > 0
+                                ? Sentence.NOTHING
+                                : say(
+                                        "Begin with {}, which takes most.",
+                                        costing.tasks().get(0).operation()),
+                        "minutes = (left − " + Money.shown(costing.withoutMinutes(), places) + ") / "
+                                + Money.shown(costing.aMinute(), 4) + " a minute");
     }
 
     /** The least share of pieces that must pass their trial at once for the price to bear it. */
@@ -146,30 +143,24 @@ final class PayFindings {
         double now = costing.rates().number("yields.first-time");
         Double least = least();
         double margin = least == null ? Double.NaN : now - least;
-        return new Finding(
-                Topic.PAY_BUILDS,
-                "",
-                say("Does the price bear the pieces that fail?"),
-                margin > 0 ? Status.PASS : Status.FAIL,
-                now,
-                least,
-                least == null ? null : margin,
-                "%",
-                new Where(null, null, null),
-                least == null
-                        ? say("even if every piece passed its trial at once, the price would not pay")
-                        : say(
-                                "{} of 100 pieces pass their trial at once, and the price bears it down to {}",
-                                Measure.of(now, "%").to(0).bare(),
-                                Measure.of(least, "%").to(0).bare()),
-                margin > 0 ? Sentence.NOTHING : say("Look at the virtual builds before you look at the price."),
-                String.format(
-                        Locale.ROOT,
-                        "rework = (1 − %.3f) · %.0f min; given up = (1 − %.3f) · %.3f",
-                        now / 100,
-                        costing.rates().number("yields.rework"),
-                        now / 100,
-                        costing.yields().scrap()));
+        return Finding.ask(Topic.PAY_BUILDS, say("Does the price bear the pieces that fail?"))
+                .answer(margin > 0 ? Status.PASS : Status.FAIL, now, least, least == null ? null : margin, "%")
+                .at(new Where(null, null, null))
+                .because(
+                        least == null
+                                ? say("even if every piece passed its trial at once, the price would not pay")
+                                : say(
+                                        "{} of 100 pieces pass their trial at once, and the price bears it down to {}",
+                                        Measure.of(now, "%").to(0).bare(),
+                                        Measure.of(least, "%").to(0).bare()),
+                        margin > 0 ? Sentence.NOTHING : say("Look at the virtual builds before you look at the price."),
+                        String.format(
+                                Locale.ROOT,
+                                "rework = (1 − %.3f) · %.0f min; given up = (1 − %.3f) · %.3f",
+                                now / 100,
+                                costing.rates().number("yields.rework"),
+                                now / 100,
+                                costing.yields().scrap()));
     }
 
     private @Nullable Double least() {
@@ -195,21 +186,24 @@ final class PayFindings {
     private Finding batch() {
         Integer turns = BatchSize.turns(costing, best, asked);
         boolean fine = turns != null && turns <= costing.pieces();
-        return new Finding(
-                Topic.PAY_BATCH,
-                "",
-                say("Is the batch large enough?"),
-                fine ? Status.PASS : Status.FAIL,
-                (double) costing.pieces(),
-                turns == null ? null : turns.doubleValue(),
-                turns == null ? null : (double) costing.pieces() - turns,
-                "pieces",
-                new Where(null, null, null),
-                turns == null
-                        ? say("no batch up to a thousand makes it pay at {}", money(asked))
-                        : say("from batches of {} on it pays at {} through {}", turns, money(asked), best.name()),
-                fine || turns == null ? Sentence.NOTHING : say("Make {} at once, if you can sell them.", turns),
-                "smallest N with floor(N) ≤ left; now N = " + costing.pieces());
+        return Finding.ask(Topic.PAY_BATCH, say("Is the batch large enough?"))
+                .answer(
+                        fine ? Status.PASS : Status.FAIL,
+                        (double) costing.pieces(),
+                        turns == null ? null : turns.doubleValue(),
+                        turns == null ? null : (double) costing.pieces() - turns,
+                        "pieces")
+                .at(new Where(null, null, null))
+                .because(
+                        turns == null
+                                ? say("no batch up to a thousand makes it pay at {}", money(asked))
+                                : say(
+                                        "from batches of {} on it pays at {} through {}",
+                                        turns,
+                                        money(asked),
+                                        best.name()),
+                        fine || turns == null ? Sentence.NOTHING : say("Make {} at once, if you can sell them.", turns),
+                        "smallest N with floor(N) ≤ left; now N = " + costing.pieces());
     }
 
     private Finding price(Channel channel) {
@@ -223,21 +217,28 @@ final class PayFindings {
                             : asked.negate();
                 },
                 margin);
-        return new Finding(
-                Topic.PAY_PRICE,
-                channel.name(),
-                say("Is the price through {} one that people pay?", channel.name()),
-                status(margin, grounds),
-                shelf.doubleValue(),
-                asked.doubleValue(),
-                margin.doubleValue(),
-                currency,
-                new Where(null, null, null),
-                say("sold through {} it must cost {}; {} is what is paid", channel.name(), money(shelf), money(asked)),
-                Sentence.NOTHING,
-                channel.formula() + "; W = " + Money.shown(Ladder.net(costing.floor(), costing.rates()), places),
-                named(grounds, margin),
-                margins(grounds, margin));
+        return Finding.ask(
+                        Topic.PAY_PRICE,
+                        channel.name(),
+                        say("Is the price through {} one that people pay?", channel.name()))
+                .answer(
+                        status(margin, grounds),
+                        shelf.doubleValue(),
+                        asked.doubleValue(),
+                        margin.doubleValue(),
+                        currency)
+                .at(new Where(null, null, null))
+                .because(
+                        say(
+                                "sold through {} it must cost {}; {} is what is paid",
+                                channel.name(),
+                                money(shelf),
+                                money(asked)),
+                        Sentence.NOTHING,
+                        channel.formula() + "; W = "
+                                + Money.shown(Ladder.net(costing.floor(), costing.rates()), places),
+                        named(grounds, margin),
+                        margins(grounds, margin));
     }
 
     /** Each number alone at both its ends: how much of the margin its worse end takes. */

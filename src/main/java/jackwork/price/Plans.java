@@ -4,23 +4,14 @@ import java.math.BigDecimal;
 import java.util.List;
 
 /** Files alone: sets a year · (price · (1 / (1 + v) − f) − fixed − support); the hours to write them come once. */
-final class Plans implements Way {
+final class Plans {
 
-    private static final String AT = "ways.plans.";
+    static final String AT = "ways.plans.";
     private static final BigDecimal TWELVE = BigDecimal.valueOf(12);
 
-    @Override
-    public String id() {
-        return "plans";
-    }
+    private Plans() {}
 
-    @Override
-    public String numbers() {
-        return AT;
-    }
-
-    @Override
-    public WayResult of(Costing costing, BigDecimal price, WayFacts facts) {
+    static WayResult of(Costing costing, BigDecimal price, WayFacts facts) {
         Rates rates = costing.rates();
         BigDecimal sold = rates.money(AT + "sold");
         BigDecimal asked = rates.money(AT + "price");
@@ -48,6 +39,6 @@ final class Plans implements Way {
                                 .multiply(sold))
                 .minus("support", support.multiply(sold))
                 .minus("writing them, in the first year", writing)
-                .result(id(), "As plans", "the first year", hours, rates, List.of(back));
+                .result("plans", "As plans", "the first year", hours, rates, List.of(back));
     }
 }

@@ -8,22 +8,13 @@ import java.util.List;
  * A shop pays for what it sells and sends back the rest: s · payout − (1 − s) · (return + refurbish) − loss, for each
  * piece sent, less what those cost that are sold; what comes back is stock again.
  */
-final class SaleOrReturn implements Way {
+final class SaleOrReturn {
 
-    private static final String AT = "ways.return.";
+    static final String AT = "ways.return.";
 
-    @Override
-    public String id() {
-        return "sale-or-return";
-    }
+    private SaleOrReturn() {}
 
-    @Override
-    public String numbers() {
-        return AT;
-    }
-
-    @Override
-    public WayResult of(Costing costing, BigDecimal price, WayFacts facts) {
+    static WayResult of(Costing costing, BigDecimal price, WayFacts facts) {
         Rates rates = costing.rates();
         BigDecimal sold = rates.share(AT + "sold");
         BigDecimal payout = payout(rates, price);
@@ -38,7 +29,7 @@ final class SaleOrReturn implements Way {
                 .minus("lost or broken", rates.share(AT + "loss").multiply(costing.floor()))
                 .minus("cost of those sold", sold.multiply(costing.floor()))
                 .result(
-                        id(),
+                        "sale-or-return",
                         "Sale or return",
                         "a piece sent",
                         hours,

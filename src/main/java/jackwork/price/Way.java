@@ -3,13 +3,8 @@ package jackwork.price;
 import java.math.BigDecimal;
 
 /** A way of selling. A new one is one new file and one line in {@link Ways}. */
+@FunctionalInterface
 interface Way {
-
-    /** Stable name. */
-    String id();
-
-    /** How the paths of those numbers begin that are its own. */
-    String numbers();
 
     /**
      * @param costing the finished piece, in its batch

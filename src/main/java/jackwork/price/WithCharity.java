@@ -10,23 +10,14 @@ import java.util.Locale;
  * · uptime − host's share − coin banking − theft, and the gain over a plain box. The maker's: fee or sponsorship − visits
  * and counting − repairs − loss rate · replacement; paid back after, or never.
  */
-final class WithCharity implements Way {
+final class WithCharity {
 
-    private static final String AT = "ways.charity.";
+    static final String AT = "ways.charity.";
     private static final double DAYS_A_MONTH = 30.4;
 
-    @Override
-    public String id() {
-        return "charity";
-    }
+    private WithCharity() {}
 
-    @Override
-    public String numbers() {
-        return AT;
-    }
-
-    @Override
-    public WayResult of(Costing costing, BigDecimal price, WayFacts facts) {
+    static WayResult of(Costing costing, BigDecimal price, WayFacts facts) {
         Rates rates = costing.rates();
         double heap = facts.heap() == null ? rates.number(AT + "heap") : facts.heap();
         double days = everyDays(rates, heap);
@@ -43,7 +34,7 @@ final class WithCharity implements Way {
                 .minus("repairs", rates.money(AT + "repairs"))
                 .minus("loss rate · replacement", rates.share(AT + "loss").multiply(costing.floor()));
         return makers.result(
-                id(),
+                "charity",
                 "Placed with a charity",
                 "a month",
                 Money.divided(Money.of(minutes), Money.HOUR),

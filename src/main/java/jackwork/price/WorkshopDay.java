@@ -4,22 +4,13 @@ import java.math.BigDecimal;
 import java.util.List;
 
 /** People pay to make their own: people · fee / (1 + v) − people · parts − room − hours. */
-final class WorkshopDay implements Way {
+final class WorkshopDay {
 
-    private static final String AT = "ways.day.";
+    static final String AT = "ways.day.";
 
-    @Override
-    public String id() {
-        return "workshop-day";
-    }
+    private WorkshopDay() {}
 
-    @Override
-    public String numbers() {
-        return AT;
-    }
-
-    @Override
-    public WayResult of(Costing costing, BigDecimal price, WayFacts facts) {
+    static WayResult of(Costing costing, BigDecimal price, WayFacts facts) {
         Rates rates = costing.rates();
         BigDecimal people = rates.money(AT + "people");
         BigDecimal taken = people.multiply(rates.money(AT + "fee"));
@@ -38,7 +29,7 @@ final class WorkshopDay implements Way {
                         "the day and what is before and after it",
                         rates.hourCost().multiply(hours))
                 .result(
-                        id(),
+                        "workshop-day",
                         "A workshop day",
                         "a day",
                         ownHours,

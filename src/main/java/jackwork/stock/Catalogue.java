@@ -2,6 +2,7 @@ package jackwork.stock;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 
 /** A table of things that can be bought, each under a name of its own. */
 public final class Catalogue<T extends Catalogue.Entry> {
@@ -17,6 +18,11 @@ public final class Catalogue<T extends Catalogue.Entry> {
 
     Catalogue(List<T> all) {
         this.all = List.copyOf(all);
+    }
+
+    /** A table of our own, each row a thing. */
+    static <T extends Entry> Catalogue<T> read(String file, Function<Table.Row, T> thing) {
+        return new Catalogue<>(Table.read(file).rows().stream().map(thing).toList());
     }
 
     public List<T> all() {

@@ -28,6 +28,23 @@ public record Coin(
         String status)
         implements Catalogue.Entry {
 
+    static Coin of(Table.Row row) {
+        return new Coin(
+                row.text("code"),
+                row.text("currency"),
+                new BigDecimal(row.text("denomination")),
+                row.number("diameter_mm"),
+                row.number("thickness_mm"),
+                row.number("mass_g"),
+                row.number("least_across_mm"),
+                row.flag("round"),
+                row.text("shape"),
+                row.text("material"),
+                row.text("magnetic"),
+                row.text("source"),
+                row.text("status"));
+    }
+
     @Override
     public String name() {
         return code;

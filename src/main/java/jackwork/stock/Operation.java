@@ -10,4 +10,15 @@ package jackwork.stock;
  * @param what it is, in words
  */
 public record Operation(String name, String stage, boolean perBatch, boolean learns, Uncertain minutes, String what)
-        implements Catalogue.Entry {}
+        implements Catalogue.Entry {
+
+    static Operation of(Table.Row row) {
+        return new Operation(
+                row.text("name"),
+                row.text("stage"),
+                row.text("per").equals("batch"),
+                row.flag("learns"),
+                row.uncertain("minutes", "low", "high", "min"),
+                row.text("what"));
+    }
+}

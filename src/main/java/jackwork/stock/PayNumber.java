@@ -10,4 +10,14 @@ package jackwork.stock;
  * @param what it is, in words
  */
 public record PayNumber(String name, Uncertain usual, double least, double most, String what)
-        implements Catalogue.Entry {}
+        implements Catalogue.Entry {
+
+    static PayNumber of(Table.Row row) {
+        return new PayNumber(
+                row.text("name"),
+                row.uncertain("value", "low", "high", row.text("unit")),
+                row.number("least"),
+                row.number("most"),
+                row.text("what"));
+    }
+}

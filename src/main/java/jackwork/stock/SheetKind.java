@@ -12,6 +12,17 @@ public record SheetKind(
         String name, String label, String surface, Uncertain density, boolean grain, String tolerance, String note)
         implements Catalogue.Entry {
 
+    static SheetKind of(Table.Row row) {
+        return new SheetKind(
+                row.text("name"),
+                row.text("label"),
+                row.text("surface"),
+                row.uncertain("density_g_per_cm3", "density_low", "density_high", "g/cm3"),
+                row.flag("grain"),
+                row.text("tolerance"),
+                row.text("note"));
+    }
+
     /**
      * How thick a sheet sold as {@code nominal} mm may be.
      *

@@ -19,4 +19,17 @@ public record Stray(
         double friction,
         double rebound,
         String source)
-        implements Catalogue.Entry {}
+        implements Catalogue.Entry {
+
+    static Stray of(Table.Row row) {
+        return new Stray(
+                row.text("name"),
+                row.text("words"),
+                row.number("diameter_mm"),
+                row.number("thickness_mm"),
+                row.number("mass_g"),
+                row.number("friction"),
+                row.number("rebound"),
+                row.text("source"));
+    }
+}

@@ -23,28 +23,20 @@ final class BenchRoutes implements Routes {
 
     @Override
     public void add(Router routes) {
-        routes.get(
+        routes.getJson(
                 "/api/bench",
-                exchange -> Answers.json(
-                        exchange,
-                        bench.viewJson(design(exchange), share(exchange, "rate"), share(exchange, "confidence"))));
-        routes.get("/api/bench/pulse", exchange -> Answers.json(exchange, bench.pulseJson()));
-        routes.post("/api/bench/freeze", exchange -> Answers.json(exchange, bench.freezeJson(exchange.body())));
-        routes.post("/api/bench/log", exchange -> Answers.json(exchange, bench.logJson(exchange.body())));
-        routes.post("/api/bench/measured", exchange -> Answers.json(exchange, bench.measuredJson(exchange.body())));
-        routes.get("/api/bench/use", exchange -> Answers.json(exchange, bench.useJson(wanted(exchange))));
-        routes.get(
-                "/api/bench/effect",
-                exchange -> Answers.json(exchange, bench.effectJson(wanted(exchange), design(exchange))));
-        routes.post("/api/bench/use", exchange -> Answers.json(exchange, bench.applyJson(exchange.body())));
-        routes.get(
+                exchange -> bench.viewJson(design(exchange), share(exchange, "rate"), share(exchange, "confidence")));
+        routes.getJson("/api/bench/pulse", exchange -> bench.pulseJson());
+        routes.postJson("/api/bench/freeze", exchange -> bench.freezeJson(exchange.body()));
+        routes.postJson("/api/bench/log", exchange -> bench.logJson(exchange.body()));
+        routes.postJson("/api/bench/measured", exchange -> bench.measuredJson(exchange.body()));
+        routes.getJson("/api/bench/use", exchange -> bench.useJson(wanted(exchange)));
+        routes.getJson("/api/bench/effect", exchange -> bench.effectJson(wanted(exchange), design(exchange)));
+        routes.postJson("/api/bench/use", exchange -> bench.applyJson(exchange.body()));
+        routes.getJson(
                 "/api/bench/pair",
-                exchange -> Answers.json(
-                        exchange,
-                        bench.pairJson(
-                                design(exchange),
-                                Answers.number(exchange, "before"),
-                                Answers.number(exchange, "after"))));
+                exchange -> bench.pairJson(
+                        design(exchange), Answers.number(exchange, "before"), Answers.number(exchange, "after")));
         routes.get(
                 "/api/bench/picture",
                 exchange -> exchange.answer(
@@ -54,8 +46,8 @@ final class BenchRoutes implements Routes {
                                 Answers.number(exchange, "before"),
                                 Answers.number(exchange, "after"),
                                 Answers.word(exchange, "of").equals("before"))));
-        routes.get("/api/bench/times", exchange -> Answers.json(exchange, bench.usualTimesJson(design(exchange))));
-        routes.post("/api/bench/predict", exchange -> Answers.json(exchange, bench.predictJson(exchange.body())));
+        routes.getJson("/api/bench/times", exchange -> bench.usualTimesJson(design(exchange)));
+        routes.postJson("/api/bench/predict", exchange -> bench.predictJson(exchange.body()));
         routes.get("/api/bench/csv/{kind}", exchange -> {
             String kind = exchange.parameter("kind");
             String csv = bench.csv(kind);

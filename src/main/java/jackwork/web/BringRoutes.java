@@ -22,34 +22,26 @@ final class BringRoutes implements Routes {
 
     @Override
     public void add(Router routes) {
-        routes.get("/api/grounds", exchange -> Answers.json(exchange, bringing.groundsJson()));
-        routes.get("/api/starts", exchange -> Answers.json(exchange, bringing.startsJson()));
+        routes.getJson("/api/grounds", exchange -> bringing.groundsJson());
+        routes.getJson("/api/starts", exchange -> bringing.startsJson());
         routes.get(
                 "/api/start-picture/<id>",
                 exchange -> exchange.answer("image/svg+xml", bringing.pictureSvg(exchange.parameter("id"))));
-        routes.post("/api/begin", exchange -> Answers.json(exchange, bringing.beginJson(exchange.body())));
-        routes.post(
+        routes.postJson("/api/begin", exchange -> bringing.beginJson(exchange.body()));
+        routes.postJson(
                 "/api/bring",
-                exchange -> Answers.json(
-                        exchange,
-                        bringing.readJson(
-                                Answers.word(exchange, "file"),
-                                body(exchange, Bringing.mostBytes()),
-                                scale(exchange))));
-        routes.post("/api/bring/attempt", exchange -> Answers.json(exchange, bringing.attemptJson(text(exchange))));
-        routes.post("/api/bring/make", exchange -> Answers.json(exchange, bringing.makeJson(text(exchange))));
-        routes.post(
+                exchange -> bringing.readJson(
+                        Answers.word(exchange, "file"), body(exchange, Bringing.mostBytes()), scale(exchange)));
+        routes.postJson("/api/bring/attempt", exchange -> bringing.attemptJson(text(exchange)));
+        routes.postJson("/api/bring/make", exchange -> bringing.makeJson(text(exchange)));
+        routes.postJson(
                 "/api/redrawn/<id>",
-                exchange -> Answers.json(
-                        exchange,
-                        bringing.redrawnJson(
-                                exchange.parameter("id"),
-                                Answers.word(exchange, "file"),
-                                body(exchange, Bringing.mostBytes()),
-                                scale(exchange))));
-        routes.post(
-                "/api/redraw/<id>",
-                exchange -> Answers.json(exchange, bringing.redrawJson(exchange.parameter("id"), text(exchange))));
+                exchange -> bringing.redrawnJson(
+                        exchange.parameter("id"),
+                        Answers.word(exchange, "file"),
+                        body(exchange, Bringing.mostBytes()),
+                        scale(exchange)));
+        routes.postJson("/api/redraw/<id>", exchange -> bringing.redrawJson(exchange.parameter("id"), text(exchange)));
         routes.exception(
                 BringException.class,
                 (e, exchange) ->

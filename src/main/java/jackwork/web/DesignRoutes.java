@@ -19,25 +19,14 @@ final class DesignRoutes implements Routes {
 
     @Override
     public void add(Router routes) {
-        routes.get("/api/workshop", exchange -> Answers.json(exchange, workbench.workshopJson()));
-        routes.get("/api/designs/<id>", exchange -> Answers.json(exchange, editor.viewJson(exchange.parameter("id"))));
-        routes.get(
-                "/api/version/<id>", exchange -> Answers.json(exchange, editor.versionJson(exchange.parameter("id"))));
-        routes.get(
-                "/api/standing/<id>",
-                exchange -> Answers.json(exchange, editor.standingJson(exchange.parameter("id"))));
-        routes.post(
-                "/api/edit/<id>",
-                exchange -> Answers.json(exchange, editor.editJson(exchange.parameter("id"), exchange.body())));
-        routes.post(
-                "/api/undo/<id>",
-                exchange -> Answers.json(exchange, editor.undoJson(exchange.parameter("id"), exchange.body())));
-        routes.post(
-                "/api/redo/<id>",
-                exchange -> Answers.json(exchange, editor.redoJson(exchange.parameter("id"), exchange.body())));
-        routes.post(
-                "/api/glimpse/<id>",
-                exchange -> Answers.json(exchange, editor.glimpseJson(exchange.parameter("id"), exchange.body())));
+        routes.getJson("/api/workshop", exchange -> workbench.workshopJson());
+        routes.getJson("/api/designs/<id>", exchange -> editor.viewJson(exchange.parameter("id")));
+        routes.getJson("/api/version/<id>", exchange -> editor.versionJson(exchange.parameter("id")));
+        routes.getJson("/api/standing/<id>", exchange -> editor.standingJson(exchange.parameter("id")));
+        routes.postJson("/api/edit/<id>", exchange -> editor.editJson(exchange.parameter("id"), exchange.body()));
+        routes.postJson("/api/undo/<id>", exchange -> editor.undoJson(exchange.parameter("id"), exchange.body()));
+        routes.postJson("/api/redo/<id>", exchange -> editor.redoJson(exchange.parameter("id"), exchange.body()));
+        routes.postJson("/api/glimpse/<id>", exchange -> editor.glimpseJson(exchange.parameter("id"), exchange.body()));
         routes.get(
                 "/api/picture/<id>",
                 exchange -> exchange.answer(

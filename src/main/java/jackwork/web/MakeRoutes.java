@@ -20,13 +20,10 @@ final class MakeRoutes implements Routes {
 
     @Override
     public void add(Router routes) {
-        routes.get("/api/make/<id>", exchange -> Answers.json(exchange, making.viewJson(id(exchange), of(exchange))));
-        routes.get(
-                "/api/sheets/<id>", exchange -> Answers.json(exchange, making.sheetsJson(id(exchange), of(exchange))));
-        routes.get(
-                "/api/solids/<id>", exchange -> Answers.json(exchange, making.solidsJson(id(exchange), of(exchange))));
-        routes.get(
-                "/api/papers/<id>", exchange -> Answers.json(exchange, making.papersJson(id(exchange), of(exchange))));
+        routes.getJson("/api/make/<id>", exchange -> making.viewJson(id(exchange), of(exchange)));
+        routes.getJson("/api/sheets/<id>", exchange -> making.sheetsJson(id(exchange), of(exchange)));
+        routes.getJson("/api/solids/<id>", exchange -> making.solidsJson(id(exchange), of(exchange)));
+        routes.getJson("/api/papers/<id>", exchange -> making.papersJson(id(exchange), of(exchange)));
         routes.get(
                 "/api/paper/<id>",
                 exchange -> exchange.answer(
@@ -42,9 +39,8 @@ final class MakeRoutes implements Routes {
                 exchange -> exchange.answer(
                         "image/svg+xml",
                         making.stepSvg(id(exchange), of(exchange), Answers.number(exchange, "number"))));
-        routes.post("/api/lay/<id>", exchange -> Answers.json(exchange, making.layJson(id(exchange), exchange.body())));
-        routes.post(
-                "/api/pack/<id>", exchange -> Answers.json(exchange, making.packJson(id(exchange), exchange.body())));
+        routes.postJson("/api/lay/<id>", exchange -> making.layJson(id(exchange), exchange.body()));
+        routes.postJson("/api/pack/<id>", exchange -> making.packJson(id(exchange), exchange.body()));
         routes.get("/api/packs/{number}", this::fetch);
         routes.exception(
                 MakeException.class,

@@ -13,14 +13,8 @@ final class PayRoutes implements Routes {
 
     @Override
     public void add(Router routes) {
-        routes.post(
-                "/api/pay/<id>",
-                exchange -> Answers.json(exchange, paying.answerJson(exchange.parameter("id"), exchange.body())));
-        routes.post(
-                "/api/pay-again/<id>",
-                exchange -> Answers.json(exchange, paying.againJson(exchange.parameter("id"), exchange.body())));
-        routes.post(
-                "/api/pay-draw/<id>",
-                exchange -> Answers.json(exchange, paying.drawJson(exchange.parameter("id"), exchange.body())));
+        routes.postJson("/api/pay/<id>", exchange -> paying.answerJson(exchange.parameter("id"), exchange.body()));
+        routes.postJson("/api/pay-again/<id>", exchange -> paying.againJson(exchange.parameter("id"), exchange.body()));
+        routes.postJson("/api/pay-draw/<id>", exchange -> paying.drawJson(exchange.parameter("id"), exchange.body()));
     }
 }

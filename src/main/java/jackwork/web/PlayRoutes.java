@@ -23,19 +23,15 @@ final class PlayRoutes implements Routes {
 
     @Override
     public void add(Router routes) {
-        routes.get("/api/tray/<id>", exchange -> Answers.json(exchange, player.trayJson(id(exchange))));
-        routes.get(
-                "/api/drop/<id>",
-                exchange -> Answers.json(exchange, player.dropJson(id(exchange), Answers.word(exchange, "coin"))));
-        routes.get(
+        routes.getJson("/api/tray/<id>", exchange -> player.trayJson(id(exchange)));
+        routes.getJson("/api/drop/<id>", exchange -> player.dropJson(id(exchange), Answers.word(exchange, "coin")));
+        routes.getJson(
                 "/api/piece/<id>",
-                exchange -> Answers.json(
-                        exchange,
-                        player.pieceJson(
-                                id(exchange),
-                                Answers.number(exchange, "builds"),
-                                Answers.number(exchange, "seed"),
-                                Answers.number(exchange, "number"))));
+                exchange -> player.pieceJson(
+                        id(exchange),
+                        Answers.number(exchange, "builds"),
+                        Answers.number(exchange, "seed"),
+                        Answers.number(exchange, "number")));
         routes.get(
                 "/api/across/<id>",
                 exchange -> exchange.answer(
@@ -45,21 +41,12 @@ final class PlayRoutes implements Routes {
                                 Answers.number(exchange, "builds"),
                                 Answers.number(exchange, "seed"),
                                 Answers.number(exchange, "number"))));
-        routes.get(
-                "/api/remedy/<id>",
-                exchange ->
-                        Answers.json(exchange, remedies.remedyJson(id(exchange), Answers.word(exchange, "finding"))));
-        routes.post(
-                "/api/pieces/<id>",
-                exchange -> Answers.json(exchange, trying.piecesJson(id(exchange), exchange.body())));
-        routes.post(
-                "/api/tune/<id>", exchange -> Answers.json(exchange, trying.tuneJson(id(exchange), exchange.body())));
-        routes.get(
-                "/api/jobs/{number}",
-                exchange -> Answers.json(exchange, jobs.viewJson(Answers.whole(exchange.parameter("number")))));
-        routes.delete(
-                "/api/jobs/{number}",
-                exchange -> Answers.json(exchange, jobs.stopJson(Answers.whole(exchange.parameter("number")))));
+        routes.getJson(
+                "/api/remedy/<id>", exchange -> remedies.remedyJson(id(exchange), Answers.word(exchange, "finding")));
+        routes.postJson("/api/pieces/<id>", exchange -> trying.piecesJson(id(exchange), exchange.body()));
+        routes.postJson("/api/tune/<id>", exchange -> trying.tuneJson(id(exchange), exchange.body()));
+        routes.getJson("/api/jobs/{number}", exchange -> jobs.viewJson(Answers.whole(exchange.parameter("number"))));
+        routes.deleteJson("/api/jobs/{number}", exchange -> jobs.stopJson(Answers.whole(exchange.parameter("number"))));
     }
 
     @Override

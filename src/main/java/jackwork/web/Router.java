@@ -26,6 +26,11 @@ final class Router extends Handler.Abstract {
         void answer(Exchange exchange) throws Exception;
     }
 
+    /** What is answered to a request, as JSON. */
+    interface Telling {
+        String of(Exchange exchange) throws Exception;
+    }
+
     private record Route(String method, Template template, Answering answering) {}
 
     /** Told of each request that begins so, before it is answered and after, whatever became of it. */
@@ -63,6 +68,22 @@ final class Router extends Handler.Abstract {
 
     void delete(String template, Answering answering) {
         add(HttpMethod.DELETE, template, answering);
+    }
+
+    void getJson(String template, Telling telling) {
+        get(template, json(telling));
+    }
+
+    void postJson(String template, Telling telling) {
+        post(template, json(telling));
+    }
+
+    void deleteJson(String template, Telling telling) {
+        delete(template, json(telling));
+    }
+
+    private static Answering json(Telling telling) {
+        return exchange -> Answers.json(exchange, telling.of(exchange));
     }
 
     private void add(HttpMethod method, String template, Answering answering) {

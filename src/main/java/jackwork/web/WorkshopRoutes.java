@@ -14,13 +14,11 @@ final class WorkshopRoutes implements Routes {
 
     @Override
     public void add(Router routes) {
-        routes.get("/api/values", exchange -> Answers.json(exchange, workshop.viewJson()));
-        routes.get("/api/values/version", exchange -> Answers.json(exchange, workshop.versionJson()));
-        routes.get(
-                "/api/values/verdict/<id>",
-                exchange -> Answers.json(exchange, workshop.verdictJson(exchange.parameter("id"))));
-        routes.post("/api/values/edit", exchange -> Answers.json(exchange, workshop.editJson(exchange.body())));
-        routes.post("/api/values/undo", exchange -> Answers.json(exchange, workshop.undoJson(exchange.body())));
-        routes.post("/api/values/redo", exchange -> Answers.json(exchange, workshop.redoJson(exchange.body())));
+        routes.getJson("/api/values", exchange -> workshop.viewJson());
+        routes.getJson("/api/values/version", exchange -> workshop.versionJson());
+        routes.getJson("/api/values/verdict/<id>", exchange -> workshop.verdictJson(exchange.parameter("id")));
+        routes.postJson("/api/values/edit", exchange -> workshop.editJson(exchange.body()));
+        routes.postJson("/api/values/undo", exchange -> workshop.undoJson(exchange.body()));
+        routes.postJson("/api/values/redo", exchange -> workshop.redoJson(exchange.body()));
     }
 }

@@ -18,21 +18,10 @@ class HangingTest {
     }
 
     private static Finding finding(String question, Status status, double margin, Ground... grounds) {
-        return new Finding(
-                Topic.HEAP,
-                question,
-                say(question),
-                status,
-                0.0,
-                0.0,
-                margin,
-                "mm",
-                new Where(null, null, null),
-                Sentence.NOTHING,
-                Sentence.NOTHING,
-                "",
-                List.of(grounds),
-                null);
+        return Finding.ask(Topic.HEAP, question, say(question))
+                .answer(status, 0.0, 0.0, margin, "mm")
+                .at(new Where(null, null, null))
+                .because(Sentence.NOTHING, Sentence.NOTHING, "", List.of(grounds), null);
     }
 
     @Test
@@ -89,19 +78,10 @@ class HangingTest {
         Hanging both = Hanging.of(List.of(saved, lost));
         assertThat(both.best()).isEqualTo(Status.FAIL);
         assertThat(both.words()).startsWith("No guess can save it");
-        Hanging unknown = Hanging.of(List.of(new Finding(
-                Topic.HEAP,
-                "",
-                say("x"),
-                Status.FAIL,
-                null,
-                null,
-                null,
-                "",
-                Where.nowhere(),
-                Sentence.NOTHING,
-                Sentence.NOTHING,
-                "")));
+        Hanging unknown = Hanging.of(List.of(Finding.ask(Topic.HEAP, say("x"))
+                .answer(Status.FAIL, null, null, null, "")
+                .at(Where.nowhere())
+                .because(Sentence.NOTHING, Sentence.NOTHING, "")));
         assertThat(unknown.best()).isEqualTo(Status.FAIL);
     }
 }

@@ -60,22 +60,22 @@ class WaysByHandTest {
 
     @Test
     void whatEachLeaves() {
-        leaves(new Finished(), "30");
-        leaves(new SaleOrReturn(), "6");
-        leaves(new Kit(), "16.60");
-        leaves(new Plans(), "105");
-        leaves(new MadeToOrder(), "30");
-        leaves(new WorkshopDay(), "40");
+        leaves(Finished::of, "30");
+        leaves(SaleOrReturn::of, "6");
+        leaves(Kit::of, "16.60");
+        leaves(Plans::of, "105");
+        leaves(MadeToOrder::of, "30");
+        leaves(WorkshopDay::of, "40");
     }
 
     /** Each unit of wage costs 1.25 / 0.75 in an hour that goes into pieces: 12 + 6 / (0.8 · 5/3), and 12 + 30 / (5/3). */
     @Test
     void whatAnHourEarns() {
-        assertThat(hour(new SaleOrReturn())).isCloseTo(16.5, within(1e-9));
-        assertThat(hour(new Finished())).isCloseTo(30, within(1e-9));
-        assertThat(way(new SaleOrReturn(), NOTHING).lines()).hasSize(4);
-        assertThat(way(new SaleOrReturn(), NOTHING).tiedUp()).isEqualByComparingTo("0");
-        assertThat(way(new Finished(), NOTHING).tiedUp()).isNull();
+        assertThat(hour(SaleOrReturn::of)).isCloseTo(16.5, within(1e-9));
+        assertThat(hour(Finished::of)).isCloseTo(30, within(1e-9));
+        assertThat(way(SaleOrReturn::of, NOTHING).lines()).hasSize(4);
+        assertThat(way(SaleOrReturn::of, NOTHING).tiedUp()).isEqualByComparingTo("0");
+        assertThat(way(Finished::of, NOTHING).tiedUp()).isNull();
     }
 
     private static double hour(Way way) {
@@ -100,20 +100,20 @@ class WaysByHandTest {
 
     @Test
     void bothPurses() {
-        WayResult placed = way(new WithCharity(), new WayFacts(38.0, null, 2));
+        WayResult placed = way(WithCharity::of, new WayFacts(38.0, null, 2));
         assertThat(WithCharity.everyDays(costing(false).rates(), 38)).isCloseTo(9.5, within(1e-9));
         assertThat(placed.left().doubleValue()).isCloseTo(12, within(1e-9));
         assertThat(placed.purses().get(0).left()).isEqualByComparingTo("72.96");
         assertThat(placed.purses().get(1).left()).isEqualByComparingTo("42.56");
         assertThat(placed.words()).first().asString().contains("1.7 months");
-        assertThat(way(new WithCharity(), new WayFacts(1000.0, null, 2)).left().doubleValue())
+        assertThat(way(WithCharity::of, new WayFacts(1000.0, null, 2)).left().doubleValue())
                 .isCloseTo(42.80, within(1e-9));
     }
 
     @Test
     void aPieceThatNeverPaysBackSaysSo() {
         Costing poor = costing(false).with(costing(false).rates().with("ways.charity.fee", 0));
-        assertThat(new WithCharity().of(poor, PRICE, NOTHING).words())
+        assertThat(WithCharity.of(poor, PRICE, NOTHING).words())
                 .first()
                 .asString()
                 .contains("never");

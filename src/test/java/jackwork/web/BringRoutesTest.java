@@ -2,40 +2,24 @@ package jackwork.web;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import jackwork.DemoCopy;
-import jackwork.app.core.Benches;
-import java.io.IOException;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
-import java.nio.file.Path;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.RegisterExtension;
 
 /** What is sent to the real server: large and good, hostile, and not meant for it. */
 class BringRoutesTest {
 
-    private Path hut;
-    private PageServer server;
-
-    @BeforeEach
-    void start() throws IOException {
-        hut = DemoCopy.here();
-        server = PageServer.start(Benches.at(hut), 0);
-    }
-
-    @AfterEach
-    void stop() {
-        server.stop();
-    }
+    @RegisterExtension
+    private final Serving serving = Serving.copy();
 
     private HttpResponse<String> post(String path, byte[] body) throws Exception {
         return HttpClient.newHttpClient()
                 .send(
-                        new Asking(server.address())
+                        serving.asking()
                                 .request(path)
                                 .POST(HttpRequest.BodyPublishers.ofByteArray(body))
                                 .build(),
@@ -105,7 +89,7 @@ class BringRoutesTest {
                 {"name": "../out", "box": "boxes/marsh-box/box.yaml", "scale": 1, "placed": false, "shift": [0, 0],
                  "parts": [], "points": [], "lines": []}""".getBytes(StandardCharsets.UTF_8));
         assertThat(escape.statusCode()).isEqualTo(422);
-        assertThat(Files.exists(hut.resolveSibling("out"))).isFalse();
+        assertThat(Files.exists(serving.folder().resolveSibling("out"))).isFalse();
         HttpResponse<String> start = post(
                 "api/begin",
                 "{\"from\": \"own/../..\", \"name\": \"x1\", \"box\": \"\"}".getBytes(StandardCharsets.UTF_8));

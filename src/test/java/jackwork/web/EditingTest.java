@@ -2,7 +2,6 @@ package jackwork.web;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import jackwork.DemoCopy;
 import jackwork.app.core.Benches;
 import java.io.IOException;
 import java.net.http.HttpResponse;
@@ -15,14 +14,16 @@ import java.util.List;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
 /** Designs changed through the real server: the files follow at once, keep what is not meant, and come back. */
 class EditingTest {
+
+    @RegisterExtension
+    private final Serving serving = Serving.copy();
 
     private static final JsonMapper JSON = JsonMapper.builder().build();
     private static final String TAIL = "figure.weights.tail.mass";
@@ -48,22 +49,8 @@ class EditingTest {
             "null",
             "~");
 
-    private Path demo;
-    private PageServer server;
-
-    @BeforeEach
-    void start() throws IOException {
-        demo = DemoCopy.here();
-        server = PageServer.start(Benches.at(demo), 0);
-    }
-
-    @AfterEach
-    void stop() {
-        server.stop();
-    }
-
     private HttpResponse<String> ask(String path, String body) throws Exception {
-        return new Asking(server.address()).send(body.isEmpty() ? "GET" : "POST", path, body);
+        return serving.asking().send(body.isEmpty() ? "GET" : "POST", path, body);
     }
 
     private JsonNode view(String id) throws Exception {
@@ -83,7 +70,7 @@ class EditingTest {
     }
 
     private String text(String file) throws IOException {
-        return Files.readString(demo.resolve(file));
+        return Files.readString(serving.folder().resolve(file));
     }
 
     private static JsonNode at(JsonNode view, String path) {
@@ -153,7 +140,7 @@ class EditingTest {
 
     @Test
     void ofTwoServersOneAloneSavesWhatBothDecidedOnTheSameFiles() throws Exception {
-        PageServer other = PageServer.start(Benches.at(demo), 0);
+        PageServer other = PageServer.start(Benches.at(serving.folder()), 0);
         ExecutorService both = Executors.newFixedThreadPool(2);
         try {
             for (int i = 1; i <= 4; i++) {
@@ -161,7 +148,7 @@ class EditingTest {
                         {"base": "%s", "label": "x", "steps": [{"kind": "SET", "path": "figure.weights.tail.mass",
                          "value": "3%d"}]}""".formatted(version(view("heron")), i);
                 List<Future<Integer>> answers = both.invokeAll(List.of(
-                        () -> new Asking(server.address())
+                        () -> serving.asking()
                                 .send("POST", "api/edit/heron", body)
                                 .statusCode(),
                         () -> new Asking(other.address())
@@ -184,7 +171,8 @@ class EditingTest {
     void aChangeMadeOutsideIsAStepOfItsOwn() throws Exception {
         JsonNode view = edited(version(view("heron")), "set", TAIL, "20");
         String ours = text("heron/design.yaml");
-        Files.writeString(demo.resolve("heron/design.yaml"), ours.replace("mass: 20", "mass: 25  # weighed"));
+        Files.writeString(
+                serving.folder().resolve("heron/design.yaml"), ours.replace("mass: 20", "mass: 25  # weighed"));
         JsonNode seen = view("heron");
         assertThat(seen.path("undo").asString()).isEqualTo("a change made outside");
         assertThat(version(seen)).isNotEqualTo(version(view));
@@ -199,14 +187,14 @@ class EditingTest {
     void whatAKilledProgramLeftOfItsNotesSpoilsNoTakingBack() throws Exception {
         String before = text("heron/design.yaml");
         JsonNode view = edited(version(view("heron")), "set", TAIL, "20");
-        Path list = demo.resolve(".jackwork/history/heron/steps.jsonl");
+        Path list = serving.folder().resolve(".jackwork/history/heron/steps.jsonl");
         byte[] torn = "{\"what\":\"did\",\"label\":\"größer".getBytes(StandardCharsets.UTF_8);
         Files.write(list, Arrays.copyOf(torn, torn.length - 4), StandardOpenOption.APPEND);
         restart();
         view = edited(version(view("heron")), "set", TAIL, "21");
         String one = text("heron/design.yaml");
         view = edited(version(view), "set", TAIL, "22");
-        Files.writeString(demo.resolve("heron/design.yaml"), one); // as if the last had been noted alone
+        Files.writeString(serving.folder().resolve("heron/design.yaml"), one); // as if the last had been noted alone
         restart();
         view = view("heron");
         assertThat(view.path("undo").asString()).isEqualTo("set " + TAIL);
@@ -218,8 +206,7 @@ class EditingTest {
     }
 
     private void restart() {
-        server.stop();
-        server = PageServer.start(Benches.at(demo), 0);
+        serving.startAgain();
     }
 
     @Test
@@ -302,6 +289,6 @@ class EditingTest {
         assertThat(glimpse.path("findings").get(0).path("id").asString()).isEqualTo("comes-back");
         assertThat(glimpse.path("findings").get(0).path("status").asString()).isEqualTo("fail");
         assertThat(text("heron/design.yaml")).isEqualTo(before);
-        assertThat(Files.exists(demo.resolve(".jackwork"))).isFalse();
+        assertThat(Files.exists(serving.folder().resolve(".jackwork"))).isFalse();
     }
 }

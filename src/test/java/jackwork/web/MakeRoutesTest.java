@@ -24,9 +24,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import javax.imageio.ImageIO;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -36,32 +35,21 @@ import tools.jackson.databind.json.JsonMapper;
 /** Can I make it?, through the real server: what is shown is what the pack holds. */
 class MakeRoutesTest {
 
+    @RegisterExtension
+    static final Serving SERVING = Serving.copy();
+
     private static final JsonMapper JSON = JsonMapper.builder().build();
     private static final String PLAIN = making(1, "", "");
 
     @TempDir
     static Path folder;
 
-    private static Path demo;
-    private static PageServer server;
-
-    @BeforeAll
-    static void start() throws IOException {
-        demo = DemoCopy.here();
-        server = PageServer.start(Benches.at(demo), 0);
-    }
-
-    @AfterAll
-    static void stop() {
-        server.stop();
-    }
-
     private static String making(int quantity, String paper, String measured) {
         return "{\"quantity\": %d, \"paper\": \"%s\", \"measured\": {%s}}".formatted(quantity, paper, measured);
     }
 
     private static HttpResponse<byte[]> ask(String method, String path, String body) throws Exception {
-        return new Asking(server.address()).bytes(method, path, body);
+        return SERVING.asking().bytes(method, path, body);
     }
 
     private static HttpResponse<byte[]> asked(String what, String making, String more) throws Exception {
@@ -74,12 +62,12 @@ class MakeRoutesTest {
 
     private static JsonNode finished(HttpResponse<byte[]> begun) throws Exception {
         assertThat(begun.statusCode()).isEqualTo(200);
-        return new Asking(server.address()).finished(JSON.readTree(begun.body()));
+        return SERVING.asking().finished(JSON.readTree(begun.body()));
     }
 
     private static Map<String, byte[]> written(String into, int quantity, Paper paper, Map<String, Double> measured)
             throws IOException {
-        Design design = DesignReader.read(demo.resolve("heron")).withMeasured(measured);
+        Design design = DesignReader.read(SERVING.folder().resolve("heron")).withMeasured(measured);
         Map<String, byte[]> files = new LinkedHashMap<>();
         for (Path file : Pack.write(design, folder.resolve(into), new Pack.Wish(quantity, paper), name -> {})) {
             files.put("heron/" + file.getFileName(), Files.readAllBytes(file));
@@ -259,7 +247,7 @@ class MakeRoutesTest {
 
     @Test
     void thePrintedPartsWeighWhatTheirSurfacesHold() throws Exception {
-        double density = DesignReader.read(demo.resolve("heron"))
+        double density = DesignReader.read(SERVING.folder().resolve("heron"))
                 .workshop()
                 .printerOrGuess()
                 .density()

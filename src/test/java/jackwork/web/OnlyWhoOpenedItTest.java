@@ -27,7 +27,7 @@ import org.junit.jupiter.api.Test;
 class OnlyWhoOpenedItTest {
 
     private static final Path SOURCES = Path.of("src", "main", "java", "jackwork", "web");
-    private static final Pattern ROUTE = Pattern.compile("routes\\.(get|post|delete)\\(\\s*\"(/api/[^\"]+)\"");
+    private static final Pattern ROUTE = Pattern.compile("routes\\.(get|post|delete)(?:Json)?\\(\\s*\"(/api/[^\"]+)\"");
     private static final HttpClient CLIENT = HttpClient.newHttpClient();
 
     private Path hut;

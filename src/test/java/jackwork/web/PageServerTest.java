@@ -2,18 +2,15 @@ package jackwork.web;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import jackwork.app.core.Benches;
 import java.io.IOException;
 import java.io.InputStream;
 import java.net.Socket;
 import java.net.http.HttpClient;
 import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Path;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -21,21 +18,12 @@ import org.junit.jupiter.params.provider.ValueSource;
 @Tag("quick")
 class PageServerTest {
 
-    private static PageServer server;
-
-    @BeforeAll
-    static void start() {
-        server = PageServer.start(Benches.at(Path.of("demo")), 0);
-    }
-
-    @AfterAll
-    static void stop() {
-        server.stop();
-    }
+    @RegisterExtension
+    static final Serving SERVING = Serving.demo();
 
     /** Raw, because an HTTP client would mend or refuse what is asked here. */
     private static String raw(String target, String... headers) throws IOException {
-        try (Socket socket = new Socket("127.0.0.1", server.port())) {
+        try (Socket socket = new Socket("127.0.0.1", SERVING.server().port())) {
             String request = "GET " + target + " HTTP/1.1\r\n" + String.join("\r\n", headers)
                     + (headers.length == 0 ? "" : "\r\n") + "Connection: close\r\n\r\n";
             socket.getOutputStream().write(request.getBytes(StandardCharsets.ISO_8859_1));
@@ -46,12 +34,13 @@ class PageServerTest {
     }
 
     private static String own() throws IOException, InterruptedException {
-        return "Host: 127.0.0.1:" + server.port() + "\r\nCookie: " + new Asking(server.address()).pass();
+        return "Host: 127.0.0.1:" + SERVING.server().port() + "\r\nCookie: "
+                + SERVING.asking().pass();
     }
 
     private static HttpResponse<String> get(String path) throws IOException, InterruptedException {
         return HttpClient.newHttpClient()
-                .send(new Asking(server.address()).request(path).build(), HttpResponse.BodyHandlers.ofString());
+                .send(SERVING.asking().request(path).build(), HttpResponse.BodyHandlers.ofString());
     }
 
     @Test
@@ -76,14 +65,19 @@ class PageServerTest {
     @Test
     void refusesAForeignHost() throws IOException {
         assertThat(raw("/", "Host: example.org")).startsWith("HTTP/1.1 403");
-        assertThat(raw("/api/designs/heron", "Host: example.org:" + server.port()))
+        assertThat(raw(
+                        "/api/designs/heron",
+                        "Host: example.org:" + SERVING.server().port()))
                 .startsWith("HTTP/1.1 403");
     }
 
     @Test
     void refusesAForeignOrigin() throws Exception {
         assertThat(raw("/api/workshop", own(), "Origin: http://example.org")).startsWith("HTTP/1.1 403");
-        assertThat(raw("/api/workshop", own(), "Origin: http://127.0.0.1:" + server.port()))
+        assertThat(raw(
+                        "/api/workshop",
+                        own(),
+                        "Origin: http://127.0.0.1:" + SERVING.server().port()))
                 .startsWith("HTTP/1.1 200");
     }
 

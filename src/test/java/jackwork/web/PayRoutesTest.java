@@ -2,9 +2,7 @@ package jackwork.web;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import jackwork.DemoCopy;
 import jackwork.app.bench.Bench;
-import jackwork.app.core.Benches;
 import jackwork.app.pay.Pricing;
 import jackwork.bench.Kinds;
 import jackwork.bench.RevisionName;
@@ -16,9 +14,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.Map;
-import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import tools.jackson.databind.JsonNode;
@@ -27,29 +25,23 @@ import tools.jackson.databind.json.JsonMapper;
 /** Will it pay? through the real server, held against what {@link Pricing} itself answers. */
 class PayRoutesTest {
 
+    @RegisterExtension
+    static final Serving SERVING = Serving.copy();
+
     private static final JsonMapper JSON = JsonMapper.builder().build();
     private static final String PLAIN =
             "{\"version\": \"\", \"laidOut\": 2, \"quantity\": 2, \"shelf\": \"\", \"minutes\": 0,"
                     + " \"supposed\": false, \"numbers\": {}}";
 
-    private static Path demo = Path.of("");
-    private static PageServer server;
     private static Pricing pricing;
 
     @BeforeAll
     static void start() throws Exception {
-        demo = DemoCopy.here();
-        server = PageServer.start(Benches.at(demo), 0);
-        pricing = Pricing.of(demo.resolve("heron"), 2, line -> {});
-    }
-
-    @AfterAll
-    static void stop() {
-        server.stop();
+        pricing = Pricing.of(SERVING.folder().resolve("heron"), 2, line -> {});
     }
 
     private static HttpResponse<String> ask(String method, String path, String body) throws Exception {
-        return new Asking(server.address()).send(method, path, body);
+        return SERVING.asking().send(method, path, body);
     }
 
     private static JsonNode pay(String body) throws Exception {
@@ -59,8 +51,7 @@ class PayRoutesTest {
     }
 
     private static JsonNode finished(String path, String body) throws Exception {
-        return new Asking(server.address())
-                .finished(JSON.readTree(ask("POST", path, body).body()));
+        return SERVING.asking().finished(JSON.readTree(ask("POST", path, body).body()));
     }
 
     @Test
@@ -129,8 +120,8 @@ class PayRoutesTest {
     void whatTheLogHasTimedStandsForWhatWasSupposed() throws Exception {
         JsonNode supposed = pay(PLAIN);
         assertThat(supposed.path("timed").isEmpty()).isTrue();
-        Bench bench = Bench.in(demo);
-        Path heron = demo.resolve("heron");
+        Bench bench = Bench.in(SERVING.folder());
+        Path heron = SERVING.folder().resolve("heron");
         RevisionName first =
                 bench.freeze(heron, "as drawn", Instant.EPOCH.plusSeconds(1)).name();
         time(bench, first, "build", 300, 1);
@@ -223,7 +214,7 @@ class PayRoutesTest {
     @Test
     void aFileChangedIsLaidOutAnew() throws Exception {
         JsonNode before = pay(PLAIN);
-        Path file = demo.resolve("workshop.yaml");
+        Path file = SERVING.folder().resolve("workshop.yaml");
         String text = Files.readString(file);
         Files.writeString(file, text.replace("  wage: 14", "  wage: 28"));
         try {

@@ -2,12 +2,9 @@ package jackwork.web;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import jackwork.app.core.Benches;
 import java.net.http.HttpResponse;
-import java.nio.file.Path;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import tools.jackson.databind.JsonNode;
@@ -16,29 +13,21 @@ import tools.jackson.databind.json.JsonMapper;
 /** Coins dropped, pieces made and watched, numbers looked for, through the real server. */
 class PlayTest {
 
+    @RegisterExtension
+    static final Serving SERVING = Serving.demo();
+
     private static final JsonMapper JSON = JsonMapper.builder().build();
-    private static PageServer server;
-
-    @BeforeAll
-    static void start() {
-        server = PageServer.start(Benches.at(Path.of("demo")), 0);
-    }
-
-    @AfterAll
-    static void stop() {
-        server.stop();
-    }
 
     private static HttpResponse<String> ask(String method, String path, String body) throws Exception {
-        return new Asking(server.address()).send(method, path, body);
+        return SERVING.asking().send(method, path, body);
     }
 
     private static JsonNode get(String path) throws Exception {
-        return new Asking(server.address()).json(path);
+        return SERVING.asking().json(path);
     }
 
     private static JsonNode finished(JsonNode job) throws Exception {
-        return new Asking(server.address()).finished(job);
+        return SERVING.asking().finished(job);
     }
 
     @Test

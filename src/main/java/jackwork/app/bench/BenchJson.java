@@ -12,6 +12,7 @@ import jackwork.bench.Prediction;
 import jackwork.bench.Revision;
 import jackwork.bench.Score;
 import jackwork.bench.Stamp;
+import jackwork.bench.Stamped;
 import jackwork.bench.Taking;
 import jackwork.bench.Whereabouts;
 import jackwork.check.Finding;
@@ -140,11 +141,11 @@ public final class BenchJson {
     }
 
     /** Entries of a kind, struck ones too, by the names of their CSV columns; all values as text. */
-    public static <T> String entries(LogKind<T> kind, List<Logged<T>> entries) {
+    public static <T extends Stamped> String entries(LogKind<T> kind, List<Logged<T>> entries) {
         ObjectNode node = head();
         ArrayNode all = node.putArray(kind.name());
         for (Logged<T> logged : entries) {
-            Stamp stamp = kind.stamp(logged.entry());
+            Stamp stamp = logged.entry().stamp();
             ObjectNode entry = all.addObject().put("number", logged.number()).put("struck", logged.struck());
             entry.put("key", stamp.key()).put("at", stamp.at().toString());
             List<String> fields = kind.fields(logged.entry());

@@ -7,6 +7,7 @@ import jackwork.bench.Kinds;
 import jackwork.bench.LogKind;
 import jackwork.bench.Measured;
 import jackwork.bench.Stamp;
+import jackwork.bench.Stamped;
 import jackwork.bench.TypedEntry;
 import jackwork.design.Design;
 import jackwork.design.NearestWord;
@@ -68,7 +69,7 @@ final class DeskLog {
         add(kind, stamp, typed.fields());
     }
 
-    private <T> void add(LogKind<T> kind, Stamp stamp, Map<String, String> fields) {
+    private <T extends Stamped> void add(LogKind<T> kind, Stamp stamp, Map<String, String> fields) {
         EntryAnswers.once(bench.log(), kind, stamp, () -> {
             check(kind, fields);
             return TypedEntry.of(kind, stamp, fields).entry();

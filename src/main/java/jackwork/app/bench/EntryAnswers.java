@@ -5,6 +5,7 @@ import jackwork.bench.BenchException;
 import jackwork.bench.BenchLog;
 import jackwork.bench.LogKind;
 import jackwork.bench.Stamp;
+import jackwork.bench.Stamped;
 import java.util.List;
 import java.util.function.Consumer;
 import java.util.function.Function;
@@ -45,7 +46,7 @@ record EntryAnswers(List<OneAnswer> results) implements Payload {
         }
     }
 
-    static <T> void once(BenchLog log, LogKind<T> kind, Stamp stamp, Supplier<T> entry) {
+    static <T extends Stamped> void once(BenchLog log, LogKind<T> kind, Stamp stamp, Supplier<T> entry) {
         if (!log.has(kind, stamp.key())) {
             log.add(kind, entry.get());
         }

@@ -12,6 +12,7 @@ import jackwork.bench.Piece;
 import jackwork.bench.Prediction;
 import jackwork.bench.RevisionName;
 import jackwork.bench.Stamp;
+import jackwork.bench.Stamped;
 import jackwork.bench.Taking;
 import jackwork.bench.Timing;
 import jackwork.bench.Trial;
@@ -57,7 +58,7 @@ record LoggedEntries(List<BenchView.LoggedEntry> newest, int older) {
         return new LoggedEntries(newest, all.size() - newest.size());
     }
 
-    private static <T> void add(
+    private static <T extends Stamped> void add(
             List<BenchView.LoggedEntry> all,
             BenchLog log,
             LogKind<T> kind,
@@ -65,7 +66,7 @@ record LoggedEntries(List<BenchView.LoggedEntry> newest, int older) {
             Function<T, String> words) {
         for (Logged<T> logged : log.list(kind)) {
             if (wanted.test(logged.entry())) {
-                Stamp stamp = kind.stamp(logged.entry());
+                Stamp stamp = logged.entry().stamp();
                 all.add(new BenchView.LoggedEntry(
                         kind.name(),
                         logged.number(),

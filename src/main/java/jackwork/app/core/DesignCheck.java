@@ -67,19 +67,13 @@ public record DesignCheck(
                 .findFirst()
                 .map(first -> "Most often " + first.words() + ": look at one with `jackwork replay`.")
                 .orElse("");
-        return new Finding(
-                Topic.BUILDS,
-                "",
-                say("Do 99 of 100 pieces work with every coin?"),
-                status,
-                report.rate(),
-                WANTED,
-                report.rate() - WANTED,
-                "1",
-                new Where(null, null, null),
-                Sentence.plain(report.words()),
-                status == Status.PASS ? Sentence.NOTHING : Sentence.plain(cause),
-                "passes / builds = " + report.passes() + " / " + report.builds());
+        return Finding.ask(Topic.BUILDS, say("Do 99 of 100 pieces work with every coin?"))
+                .answer(status, report.rate(), WANTED, report.rate() - WANTED, "1")
+                .at(new Where(null, null, null))
+                .because(
+                        Sentence.plain(report.words()),
+                        status == Status.PASS ? Sentence.NOTHING : Sentence.plain(cause),
+                        "passes / builds = " + report.passes() + " / " + report.builds());
     }
 
     /** {@code works}, {@code doubtful} or {@code fails}: the worst of the findings. */

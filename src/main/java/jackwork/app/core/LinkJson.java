@@ -43,6 +43,7 @@ final class LinkJson implements Description {
 
     private static <L extends Link> void describe(LinkKind<?, L> kind, Link link, LinkJson out) {
         if (kind.link().isInstance(link)) {
+            out.put("kind", kind.label());
             kind.describe(kind.link().cast(link), out);
         }
     }

@@ -79,7 +79,7 @@ final class FigureFolding {
 
     private static @Nullable Pin pivot(Mechanism mechanism, String name) {
         for (Pin pin : mechanism.pins) {
-            if (pin.name().equals(name) && (pin.a == Mechanism.GROUND || pin.b == Mechanism.GROUND)) {
+            if (pin.name().equals(name) && pin.grounded()) {
                 return pin;
             }
         }
@@ -135,7 +135,7 @@ final class FigureFolding {
         }
         double free = forces.fingerForce();
         int pin = Arrays.asList(mechanism.pins).indexOf(pivot);
-        double sign = pivot.b == Mechanism.GROUND ? 1 : -1;
+        double sign = pivot.heldByGround() ? 1 : -1;
         figure.pivotX()[k] = -(sign * forces.pinForceX(pin) + free * drive.fingerX() + ownX);
         figure.pivotY()[k] = -(sign * forces.pinForceY(pin) + free * drive.fingerY() + ownY);
         if (!forces.solve(poses, Direction.PRESSING, 1)) {

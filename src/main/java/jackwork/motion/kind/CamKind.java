@@ -7,39 +7,17 @@ import jackwork.motion.model.MechanismBuilder;
 import jackwork.motion.model.MechanismKind;
 import jackwork.parts.CamPair;
 import jackwork.parts.Description;
-import jackwork.parts.Joining;
 import java.util.List;
 import java.util.stream.IntStream;
 
 /** A cam and its follower: {@link CamTouch}. */
-public final class CamKind implements MechanismKind<CamEntry, CamPair> {
+public final class CamKind extends MechanismKind<CamEntry, CamPair> {
 
     /** Corners that are told of its curve. */
     private static final int CAM_POINTS = 360;
 
-    @Override
-    public String section() {
-        return "cams";
-    }
-
-    @Override
-    public String label() {
-        return "cam";
-    }
-
-    @Override
-    public Class<CamEntry> entry() {
-        return CamEntry.class;
-    }
-
-    @Override
-    public Class<CamPair> link() {
-        return CamPair.class;
-    }
-
-    @Override
-    public CamPair make(String name, CamEntry entry, Joining around) {
-        return CamPair.of(name, entry, around);
+    public CamKind() {
+        super("cams", "cam", CamEntry.class, CamPair.class, CamPair::of);
     }
 
     @Override
@@ -57,7 +35,6 @@ public final class CamKind implements MechanismKind<CamEntry, CamPair> {
 
     @Override
     public void describe(CamPair link, Description out) {
-        out.put("kind", "cam");
         out.put("peg", link.peg());
         out.put("radius", link.radius(), 6);
         out.put("centre", link.centre());

@@ -6,34 +6,12 @@ import jackwork.motion.model.MechanismBuilder;
 import jackwork.motion.model.MechanismKind;
 import jackwork.parts.Description;
 import jackwork.parts.DistanceLimit;
-import jackwork.parts.Joining;
 
 /** A limit of the distance of two points: {@link DistanceStop}. */
-public final class LimitKind implements MechanismKind<LimitEntry, DistanceLimit> {
+public final class LimitKind extends MechanismKind<LimitEntry, DistanceLimit> {
 
-    @Override
-    public String section() {
-        return "limits";
-    }
-
-    @Override
-    public String label() {
-        return "limit";
-    }
-
-    @Override
-    public Class<LimitEntry> entry() {
-        return LimitEntry.class;
-    }
-
-    @Override
-    public Class<DistanceLimit> link() {
-        return DistanceLimit.class;
-    }
-
-    @Override
-    public DistanceLimit make(String name, LimitEntry entry, Joining around) {
-        return DistanceLimit.of(name, entry, around);
+    public LimitKind() {
+        super("limits", "limit", LimitEntry.class, DistanceLimit.class, DistanceLimit::of);
     }
 
     @Override
@@ -44,7 +22,6 @@ public final class LimitKind implements MechanismKind<LimitEntry, DistanceLimit>
 
     @Override
     public void describe(DistanceLimit link, Description out) {
-        out.put("kind", "limit");
         out.put("from", link.onA());
         out.put("to", link.onB());
         out.put("least", link.least(), 6);

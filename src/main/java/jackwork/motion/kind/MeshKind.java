@@ -6,34 +6,12 @@ import jackwork.motion.model.MechanismKind;
 import jackwork.motion.model.Mesh;
 import jackwork.parts.Description;
 import jackwork.parts.GearMesh;
-import jackwork.parts.Joining;
 
 /** Two gears: {@link Mesh}. */
-public final class MeshKind implements MechanismKind<MeshEntry, GearMesh> {
+public final class MeshKind extends MechanismKind<MeshEntry, GearMesh> {
 
-    @Override
-    public String section() {
-        return "meshes";
-    }
-
-    @Override
-    public String label() {
-        return "mesh";
-    }
-
-    @Override
-    public Class<MeshEntry> entry() {
-        return MeshEntry.class;
-    }
-
-    @Override
-    public Class<GearMesh> link() {
-        return GearMesh.class;
-    }
-
-    @Override
-    public GearMesh make(String name, MeshEntry entry, Joining around) {
-        return GearMesh.of(name, entry, around);
+    public MeshKind() {
+        super("meshes", "mesh", MeshEntry.class, GearMesh.class, GearMesh::of);
     }
 
     @Override
@@ -52,7 +30,6 @@ public final class MeshKind implements MechanismKind<MeshEntry, GearMesh> {
 
     @Override
     public void describe(GearMesh link, Description out) {
-        out.put("kind", "mesh");
         out.put("inside", link.inside());
         out.put("centreA", link.centreA());
         out.put("centreB", link.centreB());

@@ -5,35 +5,13 @@ import jackwork.motion.model.MechanismBuilder;
 import jackwork.motion.model.MechanismKind;
 import jackwork.motion.model.Touch;
 import jackwork.parts.Description;
-import jackwork.parts.Joining;
 import jackwork.parts.RatchetPair;
 
 /** A pawl on a ratchet wheel: {@link Touch}. */
-public final class PawlKind implements MechanismKind<PawlEntry, RatchetPair> {
+public final class PawlKind extends MechanismKind<PawlEntry, RatchetPair> {
 
-    @Override
-    public String section() {
-        return "pawls";
-    }
-
-    @Override
-    public String label() {
-        return "pawl";
-    }
-
-    @Override
-    public Class<PawlEntry> entry() {
-        return PawlEntry.class;
-    }
-
-    @Override
-    public Class<RatchetPair> link() {
-        return RatchetPair.class;
-    }
-
-    @Override
-    public RatchetPair make(String name, PawlEntry entry, Joining around) {
-        return RatchetPair.of(name, entry, around);
+    public PawlKind() {
+        super("pawls", "pawl", PawlEntry.class, RatchetPair.class, RatchetPair::of);
     }
 
     @Override
@@ -51,7 +29,6 @@ public final class PawlKind implements MechanismKind<PawlEntry, RatchetPair> {
 
     @Override
     public void describe(RatchetPair link, Description out) {
-        out.put("kind", "pawl");
         out.put("tip", link.tip());
         out.put("radius", link.radius(), 6);
         out.put("wheel", link.teeth());

@@ -5,35 +5,13 @@ import jackwork.motion.model.MechanismBuilder;
 import jackwork.motion.model.MechanismKind;
 import jackwork.motion.model.Rack;
 import jackwork.parts.Description;
-import jackwork.parts.Joining;
 import jackwork.parts.RackMesh;
 
 /** A gear on a bar: {@link Rack}. */
-public final class RackKind implements MechanismKind<RackEntry, RackMesh> {
+public final class RackKind extends MechanismKind<RackEntry, RackMesh> {
 
-    @Override
-    public String section() {
-        return "racks";
-    }
-
-    @Override
-    public String label() {
-        return "rack";
-    }
-
-    @Override
-    public Class<RackEntry> entry() {
-        return RackEntry.class;
-    }
-
-    @Override
-    public Class<RackMesh> link() {
-        return RackMesh.class;
-    }
-
-    @Override
-    public RackMesh make(String name, RackEntry entry, Joining around) {
-        return RackMesh.of(name, entry, around);
+    public RackKind() {
+        super("racks", "rack", RackEntry.class, RackMesh.class, RackMesh::of);
     }
 
     @Override
@@ -51,7 +29,6 @@ public final class RackKind implements MechanismKind<RackEntry, RackMesh> {
 
     @Override
     public void describe(RackMesh link, Description out) {
-        out.put("kind", "rack");
         out.put("centre", link.centre());
         out.put("pitchPoint", link.pitchPoint());
         out.put("teeth", link.gear().teeth());

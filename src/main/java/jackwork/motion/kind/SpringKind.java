@@ -5,35 +5,13 @@ import jackwork.motion.model.CoilSpring;
 import jackwork.motion.model.MechanismBuilder;
 import jackwork.motion.model.MechanismKind;
 import jackwork.parts.Description;
-import jackwork.parts.Joining;
 import jackwork.parts.SpringLink;
 
 /** A spring or band: {@link CoilSpring}. */
-public final class SpringKind implements MechanismKind<SpringEntry, SpringLink> {
+public final class SpringKind extends MechanismKind<SpringEntry, SpringLink> {
 
-    @Override
-    public String section() {
-        return "springs";
-    }
-
-    @Override
-    public String label() {
-        return "spring";
-    }
-
-    @Override
-    public Class<SpringEntry> entry() {
-        return SpringEntry.class;
-    }
-
-    @Override
-    public Class<SpringLink> link() {
-        return SpringLink.class;
-    }
-
-    @Override
-    public SpringLink make(String name, SpringEntry entry, Joining around) {
-        return SpringLink.of(name, entry, around);
+    public SpringKind() {
+        super("springs", "spring", SpringEntry.class, SpringLink.class, SpringLink::of);
     }
 
     @Override
@@ -51,7 +29,6 @@ public final class SpringKind implements MechanismKind<SpringEntry, SpringLink> 
 
     @Override
     public void describe(SpringLink link, Description out) {
-        out.put("kind", "spring");
         out.put("from", link.onA());
         out.put("to", link.onB());
         out.put("stiffnessNPerMm", link.stiffness(), 9);

@@ -5,35 +5,13 @@ import jackwork.motion.model.Cord;
 import jackwork.motion.model.MechanismBuilder;
 import jackwork.motion.model.MechanismKind;
 import jackwork.parts.Description;
-import jackwork.parts.Joining;
 import jackwork.parts.StringRun;
 
 /** A string over posts and through eyelets: {@link Cord}. */
-public final class StringKind implements MechanismKind<StringEntry, StringRun> {
+public final class StringKind extends MechanismKind<StringEntry, StringRun> {
 
-    @Override
-    public String section() {
-        return "strings";
-    }
-
-    @Override
-    public String label() {
-        return "string";
-    }
-
-    @Override
-    public Class<StringEntry> entry() {
-        return StringEntry.class;
-    }
-
-    @Override
-    public Class<StringRun> link() {
-        return StringRun.class;
-    }
-
-    @Override
-    public StringRun make(String name, StringEntry entry, Joining around) {
-        return StringRun.of(name, entry, around);
+    public StringKind() {
+        super("strings", "string", StringEntry.class, StringRun.class, StringRun::of);
     }
 
     @Override
@@ -57,7 +35,6 @@ public final class StringKind implements MechanismKind<StringEntry, StringRun> {
 
     @Override
     public void describe(StringRun link, Description out) {
-        out.put("kind", "string");
         out.put("from", link.from());
         out.put("to", link.to());
         out.put("slack", link.slack(), 6);

@@ -5,35 +5,13 @@ import jackwork.motion.model.MechanismBuilder;
 import jackwork.motion.model.MechanismKind;
 import jackwork.motion.model.Touch;
 import jackwork.parts.Description;
-import jackwork.parts.Joining;
 import jackwork.parts.TouchPair;
 
 /** Two parts that push each other: {@link Touch}. */
-public final class TouchKind implements MechanismKind<TouchEntry, TouchPair> {
+public final class TouchKind extends MechanismKind<TouchEntry, TouchPair> {
 
-    @Override
-    public String section() {
-        return "touches";
-    }
-
-    @Override
-    public String label() {
-        return "touch";
-    }
-
-    @Override
-    public Class<TouchEntry> entry() {
-        return TouchEntry.class;
-    }
-
-    @Override
-    public Class<TouchPair> link() {
-        return TouchPair.class;
-    }
-
-    @Override
-    public TouchPair make(String name, TouchEntry entry, Joining around) {
-        return TouchPair.of(name, entry, around);
+    public TouchKind() {
+        super("touches", "touch", TouchEntry.class, TouchPair.class, TouchPair::of);
     }
 
     @Override
@@ -51,7 +29,6 @@ public final class TouchKind implements MechanismKind<TouchEntry, TouchPair> {
 
     @Override
     public void describe(TouchPair link, Description out) {
-        out.put("kind", "touch");
         out.put("radius", link.radius(), 6);
         out.put("shapeA", link.shapeA());
         out.put("shapeB", link.shapeB());

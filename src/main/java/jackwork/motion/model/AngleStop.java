@@ -4,7 +4,7 @@ package jackwork.motion.model;
  * Keeps angle(A) − angle(B) within [from, to], rad. Its rows are taken at {@link ModelLimits#ARM} from the turning
  * point, so that gaps are mm and forces µN there: the moment is ModelLimits.ARM times as much.
  */
-final class AngleStop extends Joint {
+final class AngleStop extends Stop {
 
     private final int a;
     private final int b;
@@ -17,21 +17,6 @@ final class AngleStop extends Joint {
         this.b = b;
         this.from = from;
         this.to = to;
-    }
-
-    @Override
-    public int rows() {
-        return 2;
-    }
-
-    @Override
-    public boolean pushesOnly(int row) {
-        return true;
-    }
-
-    @Override
-    String what(int row) {
-        return "stop " + name();
     }
 
     @Override

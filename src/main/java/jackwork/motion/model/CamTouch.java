@@ -1,7 +1,6 @@
 package jackwork.motion.model;
 
 import jackwork.geometry.Curve;
-import jackwork.geometry.Point;
 
 /**
  * A round follower of body A on a smooth closed curve of body B: it only pushes. The gap is the
@@ -11,42 +10,25 @@ import jackwork.geometry.Point;
  */
 public final class CamTouch extends Joint {
 
-    private final int a;
-    private final int b;
-    private final double ax;
-    private final double ay;
+    private final Anchor a;
+    private final Anchor b;
     private final double radius;
-    private final double originX;
-    private final double originY;
     private final Curve curve;
     private final double offset;
     private final double friction;
 
     /**
-     * @param centre centre of the follower in A
+     * @param a centre of the follower
      * @param radius of the follower, mm
-     * @param origin where the curve's own origin lies in B
+     * @param b where the curve's own origin lies
      * @param offset distance of the follower's centre from the curve when it touches: 0 for a pitch
      *     curve, the follower's radius for a profile, mm
      */
-    CamTouch(
-            String name,
-            int a,
-            int b,
-            Point centre,
-            double radius,
-            Point origin,
-            Curve curve,
-            double offset,
-            double friction) {
+    CamTouch(String name, Anchor a, double radius, Anchor b, Curve curve, double offset, double friction) {
         super(name);
         this.a = a;
         this.b = b;
-        this.ax = centre.x();
-        this.ay = centre.y();
         this.radius = radius;
-        this.originX = origin.x();
-        this.originY = origin.y();
         this.curve = curve;
         this.offset = offset;
         this.friction = friction;
@@ -74,10 +56,11 @@ public final class CamTouch extends Joint {
 
     @Override
     public void evaluate(Rows rows, int row, int axis) {
-        double cx = rows.x(a) + rows.armX(a, ax, ay);
-        double cy = rows.y(a) + rows.armY(a, ax, ay);
-        double ownX = rows.ownX(b, cx - rows.x(b), cy - rows.y(b)) - originX;
-        double ownY = rows.ownY(b, cx - rows.x(b), cy - rows.y(b)) - originY;
+        int cam = b.body();
+        double cx = a.x(rows);
+        double cy = a.y(rows);
+        double ownX = rows.ownX(cam, cx - rows.x(cam), cy - rows.y(cam)) - b.ownX();
+        double ownY = rows.ownY(cam, cx - rows.x(cam), cy - rows.y(cam)) - b.ownY();
         double[] at = rows.scratch;
         double s = foot(rows.parameter[row], ownX, ownY, at);
         rows.parameter[row] = s;
@@ -85,15 +68,15 @@ public final class CamTouch extends Joint {
         double nx = at[3] / speed;
         double ny = -at[2] / speed;
         double gap = (ownX - at[0]) * nx + (ownY - at[1]) * ny - offset;
-        double outX = rows.armX(b, nx, ny);
-        double outY = rows.armY(b, nx, ny);
+        double outX = rows.armX(cam, nx, ny);
+        double outY = rows.armY(cam, nx, ny);
         double touchX = cx - radius * outX;
         double touchY = cy - radius * outY;
         rows.row(row, gap);
-        rows.between(row, a, b, outX, outY, touchX, touchY);
+        rows.between(row, a.body(), cam, outX, outY, touchX, touchY);
         if (friction > 0) {
             rows.axis(axis, friction, row, -1);
-            rows.between(rows.count + axis, a, b, -outY, outX, touchX, touchY);
+            rows.between(rows.count + axis, a.body(), cam, -outY, outX, touchX, touchY);
         }
     }
 

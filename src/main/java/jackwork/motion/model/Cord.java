@@ -1,7 +1,5 @@
 package jackwork.motion.model;
 
-import jackwork.geometry.Point;
-
 /**
  * An unstretchable string from a point of one body, through eyelets and round posts, to a point of
  * another: it pulls only, {@code length − path ≥ 0}. Each post has a winding side and is left out of the
@@ -19,32 +17,23 @@ public final class Cord extends Joint {
     /**
      * What the string runs over.
      *
-     * @param body that carries it
-     * @param x centre in its body
+     * @param centre in the body that carries it
      * @param radius 0 for an eyelet, mm
      * @param side +1 wound counter-clockwise, −1 clockwise; an eyelet's does not count
      * @param friction string on guide
      */
-    record Guide(int body, double x, double y, double radius, int side, double friction) {}
+    record Guide(Anchor centre, double radius, int side, double friction) {}
 
-    private final int a;
-    private final double ax;
-    private final double ay;
-    private final int b;
-    private final double bx;
-    private final double by;
+    private final Anchor a;
+    private final Anchor b;
     private final Guide[] guides;
     private final double length;
 
     /** @param length of the whole string, mm */
-    Cord(String name, int a, Point onA, int b, Point onB, Guide[] guides, double length) {
+    Cord(String name, Anchor a, Anchor b, Guide[] guides, double length) {
         super(name);
         this.a = a;
-        this.ax = onA.x();
-        this.ay = onA.y();
         this.b = b;
-        this.bx = onB.x();
-        this.by = onB.y();
         this.guides = guides.clone();
         this.length = length;
     }
@@ -87,8 +76,8 @@ public final class Cord extends Joint {
         int from = -1;
         while (from < guides.length) {
             int to = next(from, on);
-            double toX = x(rows, to) - x(rows, from);
-            double toY = y(rows, to) - y(rows, from);
+            double toX = point(to).x(rows) - point(from).x(rows);
+            double toY = point(to).y(rows) - point(from).y(rows);
             double step = signed(to) - signed(from);
             double distance = Math.hypot(toX, toY);
             double span = Math.sqrt(Math.max(0, distance * distance - step * step));
@@ -119,12 +108,12 @@ public final class Cord extends Joint {
     private void pull(Rows rows, int row, int from, int to, double direction) {
         double ux = Math.cos(direction);
         double uy = Math.sin(direction);
-        double startX = x(rows, from) + signed(from) * uy;
-        double startY = y(rows, from) - signed(from) * ux;
-        double endX = x(rows, to) + signed(to) * uy;
-        double endY = y(rows, to) - signed(to) * ux;
-        rows.push(row, body(from), ux, uy, startX, startY);
-        rows.push(row, body(to), -ux, -uy, endX, endY);
+        double startX = point(from).x(rows) + signed(from) * uy;
+        double startY = point(from).y(rows) - signed(from) * ux;
+        double endX = point(to).x(rows) + signed(to) * uy;
+        double endY = point(to).y(rows) - signed(to) * ux;
+        rows.push(row, point(from).body(), ux, uy, startX, startY);
+        rows.push(row, point(to).body(), -ux, -uy, endX, endY);
     }
 
     /** Angle by which the string turns on a guide, on the guide's side; a post's counts from −90° to 270°. */
@@ -147,8 +136,8 @@ public final class Cord extends Joint {
             int from = -1;
             while (from < guides.length) {
                 int to = next(from, on);
-                double toX = x(rows, to) - x(rows, from);
-                double toY = y(rows, to) - y(rows, from);
+                double toX = point(to).x(rows) - point(from).x(rows);
+                double toY = point(to).y(rows) - point(from).y(rows);
                 double direction =
                         Math.atan2(toY, toX) - Math.asin(clamp((signed(to) - signed(from)) / Math.hypot(toX, toY)));
                 if (from >= 0) {
@@ -177,34 +166,12 @@ public final class Cord extends Joint {
         return to;
     }
 
-    private int body(int at) {
-        return at < 0 ? a : at == guides.length ? b : guides[at].body();
+    private Anchor point(int at) {
+        return at < 0 ? a : at == guides.length ? b : guides[at].centre();
     }
 
     private double signed(int at) {
         return at < 0 || at == guides.length ? 0 : guides[at].radius() * guides[at].side();
-    }
-
-    private double x(Rows rows, int at) {
-        if (at < 0) {
-            return rows.x(a) + rows.armX(a, ax, ay);
-        }
-        if (at == guides.length) {
-            return rows.x(b) + rows.armX(b, bx, by);
-        }
-        Guide guide = guides[at];
-        return rows.x(guide.body()) + rows.armX(guide.body(), guide.x(), guide.y());
-    }
-
-    private double y(Rows rows, int at) {
-        if (at < 0) {
-            return rows.y(a) + rows.armY(a, ax, ay);
-        }
-        if (at == guides.length) {
-            return rows.y(b) + rows.armY(b, bx, by);
-        }
-        Guide guide = guides[at];
-        return rows.y(guide.body()) + rows.armY(guide.body(), guide.x(), guide.y());
     }
 
     private static double clamp(double value) {

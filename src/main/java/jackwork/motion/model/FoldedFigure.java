@@ -41,9 +41,9 @@ public final class FoldedFigure {
         for (int c = 0; c < pose.length; c++) {
             pose[c] = new EvenTable(0, step, followed.pose()[c], followed.poseSlope()[c]);
         }
-        boolean runs = pivot.b == Mechanism.GROUND;
-        this.pivotFromCentreX = runs ? pivot.ax : pivot.bx;
-        this.pivotFromCentreY = runs ? pivot.ay : pivot.by;
+        boolean runs = pivot.heldByGround();
+        this.pivotFromCentreX = runs ? pivot.a.ownX() : pivot.b.ownX();
+        this.pivotFromCentreY = runs ? pivot.a.ownY() : pivot.b.ownY();
         this.turnsForward = turn > 0;
     }
 

@@ -42,19 +42,19 @@ public final class MechanismBuilder {
 
     /** @param radius of the rod, mm */
     public MechanismBuilder pin(String name, int a, int b, Point at, double radius, double friction) {
-        Point ofA = local(a, at);
-        Point ofB = local(b, at);
-        pins.add(new Pin(name, a, b, ofA, ofB, radius, friction));
+        Anchor ofA = anchor(a, at);
+        Anchor ofB = anchor(b, at);
+        pins.add(new Pin(name, ofA, ofB, radius, friction));
         return this;
     }
 
     /** A peg of body a at {@code peg} runs on the line from–to of body b. */
     public MechanismBuilder slide(String name, int a, int b, Point peg, Point from, Point to, double friction) {
-        Point ofA = local(a, peg);
-        Point start = local(b, from);
+        Anchor ofA = anchor(a, peg);
+        Anchor start = anchor(b, from);
         double length = from.distance(to);
         Point direction = to.minus(from).times(1 / length);
-        others.add(new Slide(name, a, b, ofA, start, direction, length, friction));
+        others.add(new Slide(name, ofA, start, direction, length, friction));
         return this;
     }
 
@@ -72,10 +72,9 @@ public final class MechanismBuilder {
         Point centre = Arc.centre(from, via, to);
         double start = Arc.angle(from.minus(centre));
         double span = Arc.span(centre, from, via, to);
-        Point ofA = local(a, peg);
-        Point ofB = local(b, centre);
-        others.add(new ArcSlide(
-                name, a, b, ofA, ofB, centre.distance(from), start + span / 2, Math.abs(span) / 2, friction));
+        Anchor ofA = anchor(a, peg);
+        Anchor ofB = anchor(b, centre);
+        others.add(new ArcSlide(name, ofA, ofB, centre.distance(from), start + span / 2, Math.abs(span) / 2, friction));
         return this;
     }
 
@@ -97,20 +96,10 @@ public final class MechanismBuilder {
             double friction) {
         double radiusA = centreA.distance(centreB) * teethA / Math.abs(teethA + teethB);
         double radiusB = radiusA * teethB / teethA;
-        Point ofA = local(a, centreA);
-        Point ofB = local(b, centreB);
+        Anchor ofA = anchor(a, centreA);
+        Anchor ofB = anchor(b, centreB);
         others.add(new Mesh(
-                name,
-                a,
-                b,
-                ofA,
-                ofB,
-                radiusA,
-                radiusB,
-                teethA,
-                pressureAngle,
-                friction,
-                Arc.angle(centreB.minus(centreA))));
+                name, ofA, ofB, radiusA, radiusB, teethA, pressureAngle, friction, Arc.angle(centreB.minus(centreA))));
         return this;
     }
 
@@ -126,9 +115,9 @@ public final class MechanismBuilder {
             double friction) {
         double radius = centre.distance(pitchPoint);
         Point toward = pitchPoint.minus(centre).times(1 / radius);
-        Point ofA = local(a, centre);
-        Point ofB = local(b, pitchPoint);
-        others.add(new Rack(name, a, b, ofA, ofB, toward, radius, teeth, pressureAngle, friction));
+        Anchor ofA = anchor(a, centre);
+        Anchor ofB = anchor(b, pitchPoint);
+        others.add(new Rack(name, ofA, ofB, toward, radius, teeth, pressureAngle, friction));
         return this;
     }
 
@@ -141,9 +130,9 @@ public final class MechanismBuilder {
      */
     public MechanismBuilder cam(
             String name, int a, Point follower, double radius, int b, Point origin, Curve pitch, double friction) {
-        Point ofA = local(a, follower);
-        Point ofB = local(b, origin);
-        others.add(new CamTouch(name, a, b, ofA, radius, ofB, pitch, 0, friction));
+        Anchor ofA = anchor(a, follower);
+        Anchor ofB = anchor(b, origin);
+        others.add(new CamTouch(name, ofA, radius, ofB, pitch, 0, friction));
         return this;
     }
 
@@ -154,16 +143,14 @@ public final class MechanismBuilder {
      */
     public MechanismBuilder cord(
             String name, int a, Point from, List<CordGuide> guides, int b, Point to, double slack) {
-        Point ofA = local(a, from);
-        Point ofB = local(b, to);
+        Anchor ofA = anchor(a, from);
+        Anchor ofB = anchor(b, to);
         Cord.Guide[] over = guides.stream()
-                .map(guide -> {
-                    Point at = local(guide.body(), guide.at());
-                    return new Cord.Guide(guide.body(), at.x(), at.y(), guide.radius(), guide.side(), guide.friction());
-                })
+                .map(guide -> new Cord.Guide(
+                        anchor(guide.body(), guide.at()), guide.radius(), guide.side(), guide.friction()))
                 .toArray(Cord.Guide[]::new);
-        Cord measured = new Cord(name, a, ofA, b, ofB, over, 0);
-        others.add(new Cord(name, a, ofA, b, ofB, over, slack - gapAsDrawn(measured)));
+        Cord measured = new Cord(name, ofA, ofB, over, 0);
+        others.add(new Cord(name, ofA, ofB, over, slack - gapAsDrawn(measured)));
         return this;
     }
 
@@ -191,9 +178,9 @@ public final class MechanismBuilder {
 
     /** Keeps two points at least and at most so far apart, mm; {@code most} may be infinite. */
     public MechanismBuilder distanceStop(String name, int a, Point onA, int b, Point onB, double least, double most) {
-        Point ofA = local(a, onA);
-        Point ofB = local(b, onB);
-        others.add(new DistanceStop(name, a, b, ofA, ofB, least, most));
+        Anchor ofA = anchor(a, onA);
+        Anchor ofB = anchor(b, onB);
+        others.add(new DistanceStop(name, ofA, ofB, least, most));
         return this;
     }
 
@@ -254,9 +241,9 @@ public final class MechanismBuilder {
      */
     public MechanismBuilder spring(
             String name, int a, Point onA, int b, Point onB, double stiffness, double free, boolean pullsOnly) {
-        Point ofA = local(a, onA);
-        Point ofB = local(b, onB);
-        springs.add(new CoilSpring(name, a, b, ofA, ofB, stiffness, free, pullsOnly));
+        Anchor ofA = anchor(a, onA);
+        Anchor ofB = anchor(b, onB);
+        springs.add(new CoilSpring(name, ofA, ofB, stiffness, free, pullsOnly));
         return this;
     }
 
@@ -330,6 +317,10 @@ public final class MechanismBuilder {
         Mechanism mechanism = new Mechanism(bodies, pins, others, springs, loads, drive, folded, gravityX, gravityY);
         Sound.require(mechanism);
         return mechanism;
+    }
+
+    private Anchor anchor(int body, Point at) {
+        return new Anchor(body, local(body, at));
     }
 
     private Point local(int body, Point at) {

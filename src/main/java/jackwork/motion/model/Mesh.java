@@ -1,7 +1,5 @@
 package jackwork.motion.model;
 
-import jackwork.geometry.Point;
-
 /**
  * Two gears whose teeth mesh, on centres that other joints hold at the right distance. With ψ the
  * direction of the line of centres, from A to B,
@@ -14,12 +12,8 @@ import jackwork.geometry.Point;
  */
 public final class Mesh extends Joint {
 
-    private final int a;
-    private final int b;
-    private final double ax;
-    private final double ay;
-    private final double bx;
-    private final double by;
+    private final Anchor a;
+    private final Anchor b;
     private final double radiusA;
     /** Negative for an internal gear. */
     private final double radiusB;
@@ -29,7 +23,8 @@ public final class Mesh extends Joint {
     private final double drawn;
 
     /**
-     * @param centreA centre of gear A in its body
+     * @param a centre of gear A
+     * @param b centre of gear B
      * @param radiusA operating pitch radius, mm
      * @param radiusB likewise, negative when A runs inside B
      * @param teethA number of teeth of A
@@ -38,10 +33,8 @@ public final class Mesh extends Joint {
      */
     Mesh(
             String name,
-            int a,
-            int b,
-            Point centreA,
-            Point centreB,
+            Anchor a,
+            Anchor b,
             double radiusA,
             double radiusB,
             int teethA,
@@ -51,14 +44,10 @@ public final class Mesh extends Joint {
         super(name);
         this.a = a;
         this.b = b;
-        this.ax = centreA.x();
-        this.ay = centreA.y();
-        this.bx = centreB.x();
-        this.by = centreB.y();
         this.radiusA = radiusA;
         this.radiusB = radiusB;
         this.pitch = 2 * Math.PI * radiusA / teethA;
-        this.teeth = new ToothAxes(a, b, pressureAngle, pitch, friction);
+        this.teeth = new ToothAxes(a.body(), b.body(), pressureAngle, pitch, friction);
         this.drawn = drawn;
     }
 
@@ -74,15 +63,15 @@ public final class Mesh extends Joint {
 
     @Override
     public void evaluate(Rows rows, int row, int axis) {
-        double cax = rows.x(a) + rows.armX(a, ax, ay);
-        double cay = rows.y(a) + rows.armY(a, ax, ay);
-        double cbx = rows.x(b) + rows.armX(b, bx, by);
-        double cby = rows.y(b) + rows.armY(b, bx, by);
+        double cax = a.x(rows);
+        double cay = a.y(rows);
+        double cbx = b.x(rows);
+        double cby = b.y(rows);
         double distance = Math.hypot(cbx - cax, cby - cay);
         double ex = (cbx - cax) / distance;
         double ey = (cby - cay) / distance;
         double psi = Math.atan2(ey, ex) - drawn;
-        double value = radiusA * (rows.angle(a) - psi) + radiusB * (rows.angle(b) - psi);
+        double value = radiusA * (rows.angle(a.body()) - psi) + radiusB * (rows.angle(b.body()) - psi);
         rows.row(row, value - pitch * Math.rint(value / pitch));
         // The pitch point: outside between the centres, or beyond A's side away from B's centre.
         double side = radiusB > 0 ? 1 : -1;
@@ -90,7 +79,7 @@ public final class Mesh extends Joint {
         double atY = cay + side * radiusA * ey;
         double tx = -side * ey;
         double ty = side * ex;
-        rows.between(row, a, b, tx, ty, atX, atY);
+        rows.between(row, a.body(), b.body(), tx, ty, atX, atY);
         teeth.evaluate(rows, row, axis, -side * ex, -side * ey, atX, atY);
     }
 }

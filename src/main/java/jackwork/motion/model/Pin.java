@@ -1,7 +1,5 @@
 package jackwork.motion.model;
 
-import jackwork.geometry.Point;
-
 /**
  * Holds point a of body A on point b of body B:
  * {@code x_A + R(θ_A) a − x_B − R(θ_B) b = 0}, two rows. Its friction is a moment of at most
@@ -9,27 +7,29 @@ import jackwork.geometry.Point;
  */
 public final class Pin extends Joint {
 
-    public final int a;
-    public final int b;
-    final double ax;
-    final double ay;
-    final double bx;
-    final double by;
+    final Anchor a;
+    final Anchor b;
     /** Of the rod, mm. */
     final double radius;
     /** Coefficient between rod and hole. */
     final double friction;
 
-    Pin(String name, int a, int b, Point onA, Point onB, double radius, double friction) {
+    Pin(String name, Anchor a, Anchor b, double radius, double friction) {
         super(name);
         this.a = a;
         this.b = b;
-        this.ax = onA.x();
-        this.ay = onA.y();
-        this.bx = onB.x();
-        this.by = onB.y();
         this.radius = radius;
         this.friction = friction;
+    }
+
+    /** Whether the ground is one of its two bodies. */
+    public boolean grounded() {
+        return a.body() == Mechanism.GROUND || heldByGround();
+    }
+
+    /** Whether body B is the ground. */
+    public boolean heldByGround() {
+        return b.body() == Mechanism.GROUND;
     }
 
     @Override
@@ -44,20 +44,20 @@ public final class Pin extends Joint {
 
     @Override
     public void evaluate(Rows rows, int row, int axis) {
-        double armAx = rows.armX(a, ax, ay);
-        double armAy = rows.armY(a, ax, ay);
-        double armBx = rows.armX(b, bx, by);
-        double armBy = rows.armY(b, bx, by);
-        rows.row(row, rows.x(a) + armAx - rows.x(b) - armBx);
-        rows.block(row, a, 1, 0, -armAy);
-        rows.block(row, b, -1, 0, armBy);
-        rows.row(row + 1, rows.y(a) + armAy - rows.y(b) - armBy);
-        rows.block(row + 1, a, 0, 1, armAx);
-        rows.block(row + 1, b, 0, -1, -armBx);
+        double armAx = a.armX(rows);
+        double armAy = a.armY(rows);
+        double armBx = b.armX(rows);
+        double armBy = b.armY(rows);
+        rows.row(row, rows.x(a.body()) + armAx - rows.x(b.body()) - armBx);
+        rows.block(row, a.body(), 1, 0, -armAy);
+        rows.block(row, b.body(), -1, 0, armBy);
+        rows.row(row + 1, rows.y(a.body()) + armAy - rows.y(b.body()) - armBy);
+        rows.block(row + 1, a.body(), 0, 1, armAx);
+        rows.block(row + 1, b.body(), 0, -1, -armBx);
         if (axes() > 0) {
             rows.axis(axis, radius * friction, row, row + 1);
-            rows.block(rows.count + axis, a, 0, 0, 1);
-            rows.block(rows.count + axis, b, 0, 0, -1);
+            rows.block(rows.count + axis, a.body(), 0, 0, 1);
+            rows.block(rows.count + axis, b.body(), 0, 0, -1);
         }
     }
 }

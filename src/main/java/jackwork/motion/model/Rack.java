@@ -9,12 +9,8 @@ import jackwork.geometry.Point;
  */
 public final class Rack extends Joint {
 
-    private final int a;
-    private final int b;
-    private final double ax;
-    private final double ay;
-    private final double lineX;
-    private final double lineY;
+    private final Anchor a;
+    private final Anchor b;
     private final double ex;
     private final double ey;
     private final double radius;
@@ -22,17 +18,15 @@ public final class Rack extends Joint {
     private final ToothAxes teeth;
 
     /**
-     * @param centre centre of the gear in its body
-     * @param line in B, the point of the pitch line that the gear touches as drawn
+     * @param a centre of the gear
+     * @param b the point of the pitch line that the gear touches as drawn
      * @param towards in B, unit vector from the gear's centre towards the line as drawn
      * @param radius pitch radius, mm
      */
     Rack(
             String name,
-            int a,
-            int b,
-            Point centre,
-            Point line,
+            Anchor a,
+            Anchor b,
             Point towards,
             double radius,
             int teeth,
@@ -41,15 +35,11 @@ public final class Rack extends Joint {
         super(name);
         this.a = a;
         this.b = b;
-        this.ax = centre.x();
-        this.ay = centre.y();
-        this.lineX = line.x();
-        this.lineY = line.y();
         this.ex = towards.x();
         this.ey = towards.y();
         this.radius = radius;
         this.pitch = 2 * Math.PI * radius / teeth;
-        this.teeth = new ToothAxes(a, b, pressureAngle, pitch, friction);
+        this.teeth = new ToothAxes(a.body(), b.body(), pressureAngle, pitch, friction);
     }
 
     @Override
@@ -64,19 +54,19 @@ public final class Rack extends Joint {
 
     @Override
     public void evaluate(Rows rows, int row, int axis) {
-        double towardX = rows.armX(b, ex, ey);
-        double towardY = rows.armY(b, ex, ey);
+        double towardX = rows.armX(b.body(), ex, ey);
+        double towardY = rows.armY(b.body(), ex, ey);
         double tx = -towardY;
         double ty = towardX;
-        double cx = rows.x(a) + rows.armX(a, ax, ay);
-        double cy = rows.y(a) + rows.armY(a, ax, ay);
-        double fromX = cx - rows.x(b) - rows.armX(b, lineX, lineY);
-        double fromY = cy - rows.y(b) - rows.armY(b, lineX, lineY);
-        double value = radius * (rows.angle(a) - rows.angle(b)) + tx * fromX + ty * fromY;
+        double cx = a.x(rows);
+        double cy = a.y(rows);
+        double fromX = cx - rows.x(b.body()) - b.armX(rows);
+        double fromY = cy - rows.y(b.body()) - b.armY(rows);
+        double value = radius * (rows.angle(a.body()) - rows.angle(b.body())) + tx * fromX + ty * fromY;
         rows.row(row, value - pitch * Math.rint(value / pitch));
         double atX = cx + radius * towardX;
         double atY = cy + radius * towardY;
-        rows.between(row, a, b, tx, ty, atX, atY);
+        rows.between(row, a.body(), b.body(), tx, ty, atX, atY);
         teeth.evaluate(rows, row, axis, -towardX, -towardY, atX, atY);
     }
 }
