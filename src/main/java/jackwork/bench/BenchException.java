@@ -1,5 +1,8 @@
 package jackwork.bench;
 
+import jackwork.design.Readable;
+import java.util.stream.Collectors;
+
 /** The log cannot do what was asked; its message says why and what to do instead. Nothing was changed. */
 public final class BenchException extends RuntimeException {
 
@@ -8,7 +11,7 @@ public final class BenchException extends RuntimeException {
     private final boolean unreached;
 
     public BenchException(String message) {
-        super(message);
+        super(told(message));
         this.unreached = false;
     }
 
@@ -20,6 +23,11 @@ public final class BenchException extends RuntimeException {
     private BenchException(String message, boolean unreached) {
         super(message);
         this.unreached = unreached;
+    }
+
+    /** Each of its lines quotes what a stranger may have written. */
+    private static String told(String message) {
+        return message.lines().map(Readable::message).collect(Collectors.joining("\n"));
     }
 
     /** The file is no log that can be used: what was to be logged may be sent again once a log is back. */

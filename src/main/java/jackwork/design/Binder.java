@@ -11,8 +11,10 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import org.jspecify.annotations.Nullable;
 import org.snakeyaml.engine.v2.nodes.MappingNode;
 import org.snakeyaml.engine.v2.nodes.Node;
@@ -113,6 +115,15 @@ final class Binder {
 
     private @Nullable Object text(Node node, String text, Word word) {
         List<String> choices = word.choices();
+        OptionalInt obeyed = text.codePoints().filter(Readable::isObeyed).findFirst();
+        if (obeyed.isPresent()) {
+            return fault(
+                    node,
+                    String.format(
+                            Locale.ROOT,
+                            "read a sign that cannot be seen (U+%04X) among its letters, expected letters alone; type it again",
+                            obeyed.getAsInt()));
+        }
         if (text.isBlank() && !word.mayBeBlank()) {
             return fault(node, "read nothing, expected a word");
         }

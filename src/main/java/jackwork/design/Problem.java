@@ -8,14 +8,8 @@ package jackwork.design;
  */
 public record Problem(String file, int line, int column, String message) {
 
-    /** What is longer quotes something that no one wants to read whole. */
-    private static final int MOST_LETTERS = 1000;
-
     public Problem {
-        if (message.length() > MOST_LETTERS) {
-            message = message.substring(0, MOST_LETTERS / 2) + " … "
-                    + message.substring(message.length() - MOST_LETTERS / 2);
-        }
+        message = Readable.message(message);
     }
 
     @Override

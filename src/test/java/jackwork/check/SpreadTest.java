@@ -37,6 +37,33 @@ class SpreadTest {
         assertThat(new Spread(1).margins()).isNull();
     }
 
+    /** What cannot be computed at a number's end counts as if as much were missing there as is to spare; it wins nothing. */
+    @Test
+    void whatCannotBeComputedCountsAsLost() {
+        Spread spread = new Spread(2).add("number", NUMBER, value -> value < 0 ? Double.NaN : 2.5);
+        assertThat(spread.status()).isEqualTo(Status.DOUBTFUL);
+        Margins margins = spread.margins();
+        assertThat(margins).isNotNull();
+        assertThat(margins.low()).isCloseTo(-2, within(1e-12));
+        assertThat(margins.high()).isCloseTo(2.5, within(1e-12));
+        Spread other = new Spread(2).add("number", NUMBER, value -> value > 0 ? Double.NaN : 1.5);
+        assertThat(other.status()).isEqualTo(Status.DOUBTFUL);
+        Margins without = other.margins();
+        assertThat(without).isNotNull();
+        assertThat(without.low()).isCloseTo(-2, within(1e-12));
+        assertThat(without.high()).isCloseTo(2, within(1e-12));
+    }
+
+    /** Just enough is not enough. */
+    @Test
+    void noMarginFails() {
+        assertThat(new Spread(0).status()).isEqualTo(Status.FAIL);
+        assertThat(new Spread(1).add("number", NUMBER, value -> 1 + value).status())
+                .isEqualTo(Status.DOUBTFUL);
+        assertThat(new Spread(1).add("number", NUMBER, value -> 1 + 0.9 * value).status())
+                .isEqualTo(Status.PASS);
+    }
+
     @ParameterizedTest
     @ValueSource(strings = {"heron", "lamplighter", "windmill", "cobbler"})
     void marginsAndStatusAgree(String name, @TempDir Path folder) throws Exception {
