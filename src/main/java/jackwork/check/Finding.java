@@ -36,12 +36,15 @@ public record Finding(
         List<Ground> restsOn,
         @Nullable Margins margins) {
 
+    private static final String MORE_EXACTLY = "; more exactly ";
+
     /** Nobody reads that 0.050 is less than 0.050: what fails by little is told with the decimals that show it. */
     public Finding {
-        if (status != Status.PASS && value != null && limit != null && readAlike(value, limit)) {
+        boolean told = formula.contains(MORE_EXACTLY);
+        if (!told && status != Status.PASS && value != null && limit != null && readAlike(value, limit)) {
             why = why.tellingApart(value, limit);
             int decimals = Measure.decimalsApart(value, limit);
-            formula += "; more exactly " + new Measure(value, "1", decimals, false).words() + " against "
+            formula += MORE_EXACTLY + new Measure(value, "1", decimals, false).words() + " against "
                     + new Measure(limit, "1", decimals, false).words();
         }
     }

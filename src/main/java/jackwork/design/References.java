@@ -96,7 +96,6 @@ final class References {
                 "coin-works.bucket",
                 box.coinWorks().bucket().part(),
                 box.coinWorks().bucket().pin());
-        box.coinWorks().check(new Around(workshop, box.works(), boxYaml, boxDrawing));
     }
 
     /** What is printed in one never moves against itself; those that are fewest are told to be astray. */
