@@ -1,6 +1,6 @@
 package jackwork.bench;
 
-import jackwork.design.Readable;
+import jackwork.design.ToldWords;
 import java.util.stream.Collectors;
 
 /** The log cannot do what was asked; its message says why and what to do instead. Nothing was changed. */
@@ -27,7 +27,7 @@ public final class BenchException extends RuntimeException {
 
     /** Each of its lines quotes what a stranger may have written. */
     private static String told(String message) {
-        return message.lines().map(Readable::message).collect(Collectors.joining("\n"));
+        return message.lines().map(ToldWords::message).collect(Collectors.joining("\n"));
     }
 
     /** The file is no log that can be used: what was to be logged may be sent again once a log is back. */

@@ -115,7 +115,7 @@ final class Binder {
 
     private @Nullable Object text(Node node, String text, Word word) {
         List<String> choices = word.choices();
-        OptionalInt obeyed = text.codePoints().filter(Readable::isObeyed).findFirst();
+        OptionalInt obeyed = text.codePoints().filter(ToldWords::isObeyed).findFirst();
         if (obeyed.isPresent()) {
             return fault(
                     node,

@@ -9,7 +9,7 @@ package jackwork.design;
 public record Problem(String file, int line, int column, String message) {
 
     public Problem {
-        message = Readable.message(message);
+        message = ToldWords.message(message);
     }
 
     @Override

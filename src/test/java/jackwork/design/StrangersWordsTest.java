@@ -33,11 +33,11 @@ class StrangersWordsTest {
 
     @Test
     void aLongQuotationIsCutAndEscapesAreNotRepeated() {
-        String told = Readable.message("read \"" + "9".repeat(5_000_000) + "\u001b[31m\", expected a number");
+        String told = ToldWords.message("read \"" + "9".repeat(5_000_000) + "\u001b[31m\", expected a number");
         assertThat(told)
                 .hasSizeLessThan(1_010)
                 .endsWith("[31m\", expected a number")
                 .doesNotContain("\u001b");
-        assertThat(Readable.message("Grüße, 9,5 mm\nnext")).isEqualTo("Grüße, 9,5 mm\nnext");
+        assertThat(ToldWords.message("Grüße, 9,5 mm\nnext")).isEqualTo("Grüße, 9,5 mm\nnext");
     }
 }

@@ -1,14 +1,14 @@
 package jackwork.design;
 
 /** Words that quote a file which anybody may have written: short enough to be read, and with nothing in them that a screen obeys. */
-public final class Readable {
+public final class ToldWords {
 
     /** What is longer quotes something that no one wants to read whole. */
     private static final int MOST_LETTERS = 1000;
 
     private static final int REPLACEMENT = 0xFFFD;
 
-    private Readable() {}
+    private ToldWords() {}
 
     /** A complaint as it is told. */
     public static String message(String words) {
@@ -22,7 +22,7 @@ public final class Readable {
     }
 
     private static String seen(String words) {
-        if (words.codePoints().noneMatch(Readable::isObeyed)) {
+        if (words.codePoints().noneMatch(ToldWords::isObeyed)) {
             return words;
         }
         StringBuilder seen = new StringBuilder();
@@ -32,8 +32,8 @@ public final class Readable {
 
     /** Whether a screen does something at it instead of showing it: escapes, and what turns the direction of writing. */
     static boolean isObeyed(int c) {
-        return Character.isISOControl(c) && c != '\n' && c != '\t'
-                || c >= 0x202A && c <= 0x202E
-                || c >= 0x2066 && c <= 0x2069;
+        return (Character.isISOControl(c) && c != '\n' && c != '\t')
+                || (c >= 0x202A && c <= 0x202E)
+                || (c >= 0x2066 && c <= 0x2069);
     }
 }
