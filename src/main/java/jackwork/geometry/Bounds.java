@@ -29,4 +29,11 @@ public record Bounds(double minX, double minY, double maxX, double maxY) {
         double y = Math.max(0, Math.max(minY - point.y(), point.y() - maxY));
         return Math.sqrt(x * x + y * y);
     }
+
+    /** Between what is inside one and what is inside another, at least, mm; 0 where they share a point. */
+    public double distance(Bounds other) {
+        double x = Math.max(0, Math.max(minX - other.maxX, other.minX - maxX));
+        double y = Math.max(0, Math.max(minY - other.maxY, other.minY - maxY));
+        return Math.sqrt(x * x + y * y);
+    }
 }

@@ -60,9 +60,15 @@ public record TurnedMeeting(double angle, Point at, Point out) {
 
         /** @param turns whether the corners' outline turns, or else that of the edges */
         void cornersAgainstEdges(Outline corners, Outline edges, boolean turns) {
+            List<List<Point>> rings = ringsOf(edges);
+            double farthest =
+                    cornersOf(edges).stream().mapToDouble(pivot::distance).max().orElse(0);
             for (Point corner : cornersOf(corners)) {
                 double radius = corner.distance(pivot);
-                for (List<Point> ring : ringsOf(edges)) {
+                if (radius > farthest + BESIDE) {
+                    continue;
+                }
+                for (List<Point> ring : rings) {
                     Point start = ring.get(ring.size() - 1);
                     for (Point end : ring) {
                         edge(corner, radius, start, end, turns);

@@ -1,6 +1,7 @@
 package jackwork.parts;
 
 import jackwork.design.Design;
+import jackwork.geometry.Bounds;
 import jackwork.geometry.Circle;
 import jackwork.geometry.Outline;
 import jackwork.geometry.Point;
@@ -62,18 +63,23 @@ public record Stopping(
         Nearby nearest = null;
         for (Solid own : turning) {
             Outline there = turned(own.outline(), end.pivot(), end.at());
+            Bounds around = there.bounds();
             for (Solid by : standing) {
                 if (own.layer() != by.layer()) {
                     continue;
+                }
+                // Most rods stand far from most parts: the boxes around them tell.
+                double apart = around.distance(by.outline().bounds());
+                if (nearest == null || apart < nearest.distance()) {
+                    double distance = there.distance(by.outline());
+                    if (nearest == null || distance < nearest.distance()) {
+                        nearest = new Nearby(own.name(), by.name(), own.layer(), distance);
+                    }
                 }
                 Optional<TurnedMeeting> meeting = TurnedMeeting.first(
                         own.outline(), end.pivot(), by.outline(), end.from(), end.at() + end.sense() * BEYOND);
                 if (meeting.isPresent() && (met == null || end.isBefore(meeting.get(), met.meeting()))) {
                     met = new Obstacle(own.name(), by.name(), own.layer(), meeting.get());
-                }
-                double distance = there.distance(by.outline());
-                if (nearest == null || distance < nearest.distance()) {
-                    nearest = new Nearby(own.name(), by.name(), own.layer(), distance);
                 }
             }
         }

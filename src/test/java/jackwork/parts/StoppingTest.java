@@ -15,7 +15,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** Whether wood stands where the model takes a stop for granted. */
-@Tag("quick")
 class StoppingTest {
 
     @TempDir
