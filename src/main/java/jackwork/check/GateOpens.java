@@ -4,7 +4,6 @@ import static jackwork.check.Measure.mm;
 import static jackwork.check.Sentence.say;
 
 import jackwork.geometry.Outline;
-import jackwork.geometry.Point;
 import jackwork.geometry.Pose;
 import jackwork.parts.CoinWorks;
 import jackwork.parts.Part;
@@ -61,11 +60,10 @@ final class GateOpens implements Question {
 
     /** From the floor's end to the gate's wood, mm, when it has turned. */
     private static double way(Subject subject, CoinWorks works, double turn) {
-        Point shift = works.pivot().minus(works.pivot().turned(turn));
         double least = Double.POSITIVE_INFINITY;
         for (Part part : subject.assembly().body(works.bucket()).parts()) {
             if (part.layer() == works.layer()) {
-                Outline stands = part.drawn().moved(new Pose(shift.x(), shift.y(), turn));
+                Outline stands = part.drawn().moved(Pose.about(works.pivot(), turn));
                 least = Math.min(least, stands.contains(works.toe()) ? 0 : stands.distanceToEdge(works.toe()));
             }
         }

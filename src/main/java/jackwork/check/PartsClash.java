@@ -212,10 +212,7 @@ final class PartsClash implements Question {
         Assembly assembly = subject.assembly();
         if (placed.body() == assembly.coinWorks().bucket()) {
             // Nothing moves before a coin has tipped it.
-            Point pivot = assembly.coinWorks().pivot();
-            double tip = assembly.coinWorks().tip();
-            Point shift = pivot.minus(pivot.turned(tip));
-            return new Pose(shift.x(), shift.y(), tip);
+            return Pose.about(assembly.coinWorks().pivot(), assembly.coinWorks().tip());
         }
         int number = number(subject, placed.body());
         if (number < 0) {

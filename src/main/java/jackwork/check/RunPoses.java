@@ -55,9 +55,7 @@ final class RunPoses {
         }
         double angle = angle(sample, body);
         if (body == subject.assembly().coinWorks().bucket()) {
-            Point pivot = subject.assembly().coinWorks().pivot();
-            Point tipped = pivot.minus(pivot.turned(angle));
-            return new Pose(tipped.x(), tipped.y(), angle);
+            return Pose.about(subject.assembly().coinWorks().pivot(), angle);
         }
         double[] pose = poses.get(sample);
         int moving = moving(body);

@@ -11,10 +11,8 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalInt;
 import org.jspecify.annotations.Nullable;
 import org.snakeyaml.engine.v2.nodes.MappingNode;
 import org.snakeyaml.engine.v2.nodes.Node;
@@ -115,14 +113,8 @@ final class Binder {
 
     private @Nullable Object text(Node node, String text, Word word) {
         List<String> choices = word.choices();
-        OptionalInt obeyed = text.codePoints().filter(ToldWords::isObeyed).findFirst();
-        if (obeyed.isPresent()) {
-            return fault(
-                    node,
-                    String.format(
-                            Locale.ROOT,
-                            "read a sign that cannot be seen (U+%04X) among its letters, expected letters alone; type it again",
-                            obeyed.getAsInt()));
+        if (ToldWords.hasObeyed(text)) {
+            return fault(node, ToldWords.complaint(text));
         }
         if (text.isBlank() && !word.mayBeBlank()) {
             return fault(node, "read nothing, expected a word");
@@ -202,6 +194,8 @@ final class Binder {
                 fault(keyNode, "a key must be a word, read " + kind(keyNode));
             } else if (scalar.getValue().equals("<<")) {
                 fault(keyNode, "merge keys (<<) are not read here; write the values out");
+            } else if (ToldWords.hasObeyed(scalar.getValue())) {
+                fault(keyNode, ToldWords.complaint(scalar.getValue()));
             } else if (entries.put(scalar.getValue(), tuple.getValueNode()) != null) {
                 fault(keyNode, "read \"" + scalar.getValue() + "\" a second time; keep one of the two");
             }

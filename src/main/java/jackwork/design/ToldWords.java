@@ -1,5 +1,7 @@
 package jackwork.design;
 
+import java.util.Locale;
+
 /** Words that quote a file which anybody may have written: short enough to be read, and with nothing in them that a screen obeys. */
 public final class ToldWords {
 
@@ -15,6 +17,18 @@ public final class ToldWords {
         return clipped(seen(words));
     }
 
+    static boolean hasObeyed(String text) {
+        return text.codePoints().anyMatch(ToldWords::isObeyed);
+    }
+
+    /** Of a text with a sign in it that a screen obeys. */
+    static String complaint(String text) {
+        return String.format(
+                Locale.ROOT,
+                "read a sign that cannot be seen (U+%04X) among its letters, expected letters alone; type it again",
+                text.codePoints().filter(ToldWords::isObeyed).findFirst().orElse(0));
+    }
+
     private static String clipped(String words) {
         return words.length() <= MOST_LETTERS
                 ? words
@@ -22,7 +36,7 @@ public final class ToldWords {
     }
 
     private static String seen(String words) {
-        if (words.codePoints().noneMatch(ToldWords::isObeyed)) {
+        if (!hasObeyed(words)) {
             return words;
         }
         StringBuilder seen = new StringBuilder();
@@ -31,7 +45,7 @@ public final class ToldWords {
     }
 
     /** Whether a screen does something at it instead of showing it: escapes, and what turns the direction of writing. */
-    static boolean isObeyed(int c) {
+    private static boolean isObeyed(int c) {
         return (Character.isISOControl(c) && c != '\n' && c != '\t')
                 || (c >= 0x202A && c <= 0x202E)
                 || (c >= 0x2066 && c <= 0x2069);

@@ -70,8 +70,7 @@ final class Sweep {
             Point pivot = assembly.coinWorks().pivot();
             for (int i = 0; i < TIPS; i++) {
                 double tip = assembly.coinWorks().tip() * i / (TIPS - 1);
-                Point shift = pivot.minus(pivot.turned(tip));
-                poses.add(new Pose(shift.x(), shift.y(), tip));
+                poses.add(Pose.about(pivot, tip));
             }
             return poses;
         }

@@ -37,7 +37,7 @@ final class Borings {
     private static final double LEAST_WALLS = 1.6;
 
     /** Flattening of round holes, mm: well below what a laser can show. */
-    private static final double RIM = 0.002;
+    static final double RIM = 0.002;
 
     private final Design design;
     private final WorkshopFile workshop;

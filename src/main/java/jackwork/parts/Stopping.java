@@ -4,7 +4,6 @@ import jackwork.design.Design;
 import jackwork.geometry.Bounds;
 import jackwork.geometry.Circle;
 import jackwork.geometry.Outline;
-import jackwork.geometry.Point;
 import jackwork.geometry.Pose;
 import jackwork.geometry.TurnedMeeting;
 import java.util.ArrayList;
@@ -16,7 +15,8 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * What wood or rod a body meets first when it turns to an end of its way; looked for in the layers that both are in, as
- * drawn. Case, weights, pictures and cloth are not looked at, nor what a third body does in the way.
+ * drawn. Case, weights, pictures and cloth are not looked at, nor what a third body does in the way, nor what overlaps it at the
+ * other end of its way already.
  *
  * @param met what it meets first, up to {@link #BEYOND} past the end; null when nothing
  * @param nearest what is nearest to it at the end, in one layer with it; null when nothing is in any
@@ -32,9 +32,6 @@ public record Stopping(
 
     /** How far past the end a stop is looked for, rad. */
     private static final double BEYOND = Math.toRadians(60);
-
-    /** Flattening of rods, mm. */
-    private static final double RIM = 0.002;
 
     /**
      * @param own part or rod of what turns
@@ -62,7 +59,7 @@ public record Stopping(
         Obstacle met = null;
         Nearby nearest = null;
         for (Solid own : turning) {
-            Outline there = turned(own.outline(), end.pivot(), end.at());
+            Outline there = own.outline().moved(Pose.about(end.pivot(), end.at()));
             Bounds around = there.bounds();
             for (Solid by : standing) {
                 if (own.layer() != by.layer()) {
@@ -101,7 +98,7 @@ public record Stopping(
                     : rod.parts().stream().anyMatch(own::contains)
                             && rod.parts().stream().noneMatch(others::contains);
             if (held) {
-                Outline disc = Outline.disc(new Circle(rod.at(), rod.radius()), RIM);
+                Outline disc = Outline.disc(new Circle(rod.at(), rod.radius()), Borings.RIM);
                 for (int layer = rod.from(); layer <= rod.to(); layer++) {
                     solids.add(new Solid(rod.words(), layer, disc));
                 }
@@ -114,11 +111,6 @@ public record Stopping(
         Set<String> names = new HashSet<>();
         assembly.body(body).parts().forEach(part -> names.add(part.name()));
         return names;
-    }
-
-    private static Outline turned(Outline outline, Point pivot, double angle) {
-        Point shift = pivot.minus(pivot.turned(angle));
-        return outline.moved(new Pose(shift.x(), shift.y(), angle));
     }
 
     /** Whether that is the stop that the model takes for granted: met first, at its angle, and far enough from the pivot. */

@@ -32,6 +32,17 @@ class StrangersWordsTest {
     }
 
     @Test
+    void soIsAKey(@TempDir Path folder) throws IOException {
+        Path heron = DemoCopy.with(folder.resolve("hut"), "heron").resolve("heron");
+        Path file = heron.resolve("figure.yaml");
+        Files.writeString(file, Files.readString(file).replace("  tail: {", "  \"ta\\eil\": {"));
+        assertThatThrownBy(() -> DesignReader.read(heron))
+                .isInstanceOf(DesignException.class)
+                .hasMessageContaining("figure.yaml:")
+                .hasMessageContaining("U+001B");
+    }
+
+    @Test
     void aLongQuotationIsCutAndEscapesAreNotRepeated() {
         String told = ToldWords.message("read \"" + "9".repeat(5_000_000) + "\u001b[31m\", expected a number");
         assertThat(told)

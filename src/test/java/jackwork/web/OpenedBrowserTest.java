@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.microsoft.playwright.Page;
 import jackwork.DemoCopy;
 import jackwork.app.core.Benches;
+import jackwork.app.core.Workbench;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -64,6 +65,26 @@ class OpenedBrowserTest {
         page.reload();
         page.waitForSelector("jackwork-page[data-ready=heron]");
         assertThat(browser.complaints()).isEmpty();
+    }
+
+    /** The same design asked for anew while it is on its way: what was given up for that is no fault to tell. */
+    @Test
+    void anotherPlaceChosenWhileADesignLoadsTellsNoFault() {
+        server.stop();
+        // Nothing is known yet, so that it takes a while.
+        server = PageServer.start(new Workbench(hut), 0, List::of);
+        Page page = page(server.address() + "#heron");
+        page.waitForSelector("jackwork-page");
+        page.evaluate("""
+                window.told = [];
+                new MutationObserver(() => {
+                  const problem = document.querySelector(".problem");
+                  if (problem) window.told.push(problem.textContent);
+                }).observe(document.body, { childList: true, subtree: true, characterData: true });
+                for (const room of ["make", "pay", "make"]) location.hash = `#heron&${room}`;
+                """);
+        page.waitForSelector("jackwork-page[data-ready=heron]");
+        assertThat(page.evaluate("window.told.join()")).isEqualTo("");
     }
 
     @Test
