@@ -3,6 +3,7 @@ import type { DesignView } from "./core/api.js";
 import { bring } from "./bring/bring.js";
 import { Desk } from "./core/desk.js";
 import { placed } from "./core/motion.js";
+import { earlierFormat } from "./core/renewal.js";
 import type { Room } from "./core/room.js";
 import { sceneDrawing } from "./core/scene.js";
 import { showIn, shownIn } from "./core/units.js";
@@ -57,7 +58,8 @@ class JackworkPage extends LitElement {
         ${this.places()}
         <div class="of-design">${this.room.ofDesign ? html`${this.history()} ${this.chooser()}` : ""} ${bring?.(this.desk) ?? ""} ${this.asides()}</div>
       </header>
-      ${this.told()} ${problem ? this.refusal() : ""}
+      ${this.told()} ${earlierFormat(this.desk)}
+      ${problem && !this.isOfEarlierFormat ? this.refusal() : ""}
       ${waiting && this.room.ofDesign ? html`<p class="waiting" role="status">Working it out …</p>` : ""}
       ${(view && !waiting) || !this.room.ofDesign ? this.room.show(this.desk) : ""}
       <footer>
@@ -72,6 +74,11 @@ class JackworkPage extends LitElement {
         </p>
       </footer>
     `;
+  }
+
+  /** Whether nothing can be opened before that step is made, which says so itself. */
+  private get isOfEarlierFormat(): boolean {
+    return this.desk.workshop === null && (this.desk.renewal?.files.length ?? 0) > 0;
   }
 
   /** Says that the design is drawn, for whoever waits for it. */

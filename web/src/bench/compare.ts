@@ -2,7 +2,7 @@ import { html, type PropertyValues, type TemplateResult } from "lit";
 import { type Frozen, get, type MovedFinding, type MovedSide, type RevisionPair } from "../core/api.js";
 import { BenchPart } from "./part.js";
 import { words } from "./state.js";
-import { many } from "../core/words.js";
+import { many, verdictWords } from "../core/words.js";
 import { fieldUnit, fieldValue, told } from "../core/units.js";
 
 /** The design as it stands, not frozen. */
@@ -139,7 +139,7 @@ class BenchCompare extends BenchPart {
     const name = number === NOW ? "As it stands" : `Revision ${number}`;
     return html`<figure>
       <img src="/api/bench/picture?${query}" alt="${name}, ${many(pair.parts.length, "part")} marked that differ" />
-      <figcaption>${name}${verdict ? html`: <span class="verdict-word ${verdict}">${verdict}</span>` : ""}</figcaption>
+      <figcaption>${name}${verdict ? html`: <span class="verdict-word ${verdict}">${verdictWords(verdict)}</span>` : ""}</figcaption>
     </figure>`;
   }
 }

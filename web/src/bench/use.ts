@@ -3,7 +3,7 @@ import { designPath, type DesignView, get, type UseEffect, type UseView } from "
 import { movedFindings } from "./compare.js";
 import { BenchPart } from "./part.js";
 import { words } from "./state.js";
-import { many } from "../core/words.js";
+import { many, verdictWords } from "../core/words.js";
 import { thingWords, valueWords } from "./words.js";
 import type { Desk } from "../core/desk.js";
 
@@ -128,8 +128,8 @@ class BenchUse extends BenchPart {
     if (effect.trouble) return html`<section><h4>${title}</h4><p>Cannot be checked: ${effect.trouble}</p></section>`;
     return html`<section data-design=${effect.design}>
       <h4>
-        ${title}: ${effect.then === effect.now ? "still" : html`<span class="verdict-word ${effect.then}">${effect.then}</span>, then`}
-        <span class="verdict-word ${effect.now}">${effect.now}</span>
+        ${title}: ${effect.then === effect.now ? "still" : html`<span class="verdict-word ${effect.then}">${verdictWords(effect.then)}</span>, then`}
+        <span class="verdict-word ${effect.now}">${verdictWords(effect.now)}</span>
       </h4>
       ${movedFindings(effect.moved)}
     </section>`;

@@ -386,7 +386,7 @@ export interface Brought {
 
 export type Verdict = "works" | "doubtful" | "fails";
 
-export type Topic = "unusual" | "stays-together" | "full-stroke" | "locks-by-friction" | "comes-back" | "runs-ahead" | "finger-force" | "gesture-reached" | "arm-play" | "string-overpulled" | "string-pulls" | "cloth-spans" | "spring-acts" | "cloth-cut" | "rider-stays" | "parts-clash" | "pins-bear" | "teeth-thick" | "teeth-clear" | "teeth-stay" | "pawl-meets" | "pawl-steps" | "cam-steep" | "cam-undercut" | "ends-held" | "gesture-marked" | "hangs-together" | "holes-in-wood" | "joints-act" | "kicker-in-gap" | "layers-filled" | "parts-share" | "pegs-in-slots" | "picture-lies" | "prints-fit" | "rods-apart" | "rods-held" | "rods-pass" | "rods-turn" | "weight-fits" | "weight-heavy" | "weight-lies" | "wheels-centred" | "works-marked" | "works-ordered" | "coin-money" | "coin-fits-slot" | "coin-leans" | "coin-lands" | "coin-trips" | "coin-bridges" | "gate-locks" | "gate-opens" | "coin-thrown-clear" | "bucket-resets" | "bucket-twist" | "catch-frees" | "catch-overlap" | "catch-holds" | "leans-along" | "leans-across" | "heap" | "case-fits-sheet" | "cash-room-fits" | "coin-falls" | "coin-led" | "door-in-wall" | "press-reached" | "screws-hold" | "slot-placed" | "works-in-case" | "fits-sheet" | "thinnest-neck" | "smallest-part" | "case-bars" | "money-out" | "jam-reached" | "builds" | "leans-first" | "shove" | "jiggle" | "two-coins" | "other" | "pay-cost" | "pay-minutes" | "pay-builds" | "pay-batch" | "pay-price";
+export type Topic = "unusual" | "what-stops" | "stays-together" | "full-stroke" | "locks-by-friction" | "comes-back" | "runs-ahead" | "finger-force" | "gesture-reached" | "arm-play" | "string-overpulled" | "string-pulls" | "cloth-spans" | "spring-acts" | "cloth-cut" | "rider-stays" | "parts-clash" | "pins-bear" | "teeth-thick" | "teeth-clear" | "teeth-stay" | "pawl-meets" | "pawl-steps" | "cam-steep" | "cam-undercut" | "ends-held" | "gesture-marked" | "hangs-together" | "holes-in-wood" | "joints-act" | "kicker-in-gap" | "layers-filled" | "parts-share" | "pegs-in-slots" | "picture-lies" | "prints-fit" | "rods-apart" | "rods-held" | "rods-pass" | "rods-turn" | "weight-fits" | "weight-heavy" | "weight-lies" | "wheels-centred" | "works-marked" | "works-ordered" | "coin-money" | "coin-fits-slot" | "coin-leans" | "coin-lands" | "coin-trips" | "coin-bridges" | "gate-locks" | "gate-opens" | "coin-thrown-clear" | "bucket-resets" | "bucket-twist" | "catch-frees" | "catch-overlap" | "catch-holds" | "leans-along" | "leans-across" | "heap" | "case-fits-sheet" | "cash-room-fits" | "coin-falls" | "coin-led" | "door-in-wall" | "press-reached" | "screws-hold" | "slot-placed" | "works-in-case" | "fits-sheet" | "thinnest-neck" | "smallest-part" | "case-bars" | "money-out" | "stands-firm" | "jam-reached" | "builds" | "leans-first" | "shove" | "jiggle" | "two-coins" | "other" | "pay-cost" | "pay-minutes" | "pay-builds" | "pay-batch" | "pay-price";
 
 export type Status = "pass" | "open" | "doubtful" | "fail";
 
@@ -532,6 +532,11 @@ export interface Hangs {
   measureFirst: string;
 }
 
+export interface LeftOut {
+  what: string;
+  instead: string;
+}
+
 export interface Report {
   formatVersion: number;
   design: string;
@@ -541,6 +546,7 @@ export interface Report {
   coins: Coin[];
   builds: Builds | null;
   hangsOn: Hangs;
+  leftOut: LeftOut[];
 }
 
 export interface Setting {
@@ -1256,6 +1262,14 @@ export interface Remedy {
   finding: string;
   words: Sentence;
   steps: Step[];
+}
+
+export interface RenewalView {
+  version: string;
+  files: string[];
+  lost: string[];
+  back: string[] | null;
+  backLost: string[];
 }
 
 export interface ChangedPart {

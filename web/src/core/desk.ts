@@ -1,4 +1,4 @@
-import { type DesignView, designPath, get, type Glimpse, post, Refused, type Standing, type Step, type VersionView, type Workshop } from "./api.js";
+import { type DesignView, designPath, get, type Glimpse, post, Refused, type RenewalView, type Standing, type Step, type VersionView, type Workshop } from "./api.js";
 import { asWords, merged, sameValue, valueAt } from "./merge.js";
 import { placeName } from "./names.js";
 import { Watched } from "./watched.js";
@@ -41,6 +41,10 @@ export class Desk extends Watched {
   /** Of files that are no design as they are: what can be taken back, and how it could be shown last. */
   standing: Standing | null = null;
   choice: Choice | null = null;
+  /** What one step would make of files of an earlier format, and the last such step. */
+  renewal: RenewalView | null = null;
+  /** Whether that step was made just now: what was not carried over is told once. */
+  renewedNow = false;
 
   private readonly pending: Pending[] = [];
   private saving = false;
@@ -72,6 +76,8 @@ export class Desk extends Watched {
 
   async begin(): Promise<void> {
     try {
+      // It says as well why a workshop cannot be opened; where it is not known, the workshop's own answer tells.
+      this.renewal = await get<RenewalView>("/api/renewal").catch(() => null);
       this.workshop = await get<Workshop>("/api/workshop");
       this.shut = false;
       await this.goToAddress();
@@ -187,6 +193,30 @@ export class Desk extends Watched {
       if (e instanceof Refused && e.status === 409) await this.fetchAgain().catch((again) => this.stand(again));
       this.changed();
     }
+  }
+
+  /** Makes files of an earlier format ones of today's. */
+  async renew(): Promise<void> {
+    const { renewal } = this;
+    if (renewal) await this.renewed("make", { version: renewal.version });
+  }
+
+  /** Takes that step back: every file is again what it was. */
+  async renewBack(): Promise<void> {
+    await this.renewed("back", {});
+  }
+
+  private async renewed(way: "make" | "back", body: unknown): Promise<void> {
+    this.note = "";
+    try {
+      await post<RenewalView>(`/api/renewal/${way}`, body);
+      this.renewedNow = way === "make";
+      this.view = null;
+      this.workshop = null;
+    } catch (e) {
+      this.note = words(e);
+    }
+    await this.begin();
   }
 
   private async save(): Promise<void> {

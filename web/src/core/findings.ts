@@ -18,7 +18,7 @@ export interface FindingActions {
 }
 
 const VERDICT: Record<Report["verdict"], string> = {
-  works: "It works.",
+  works: "Nothing found against it.",
   doubtful: "It works, but not for certain.",
   fails: "It fails.",
 };
@@ -27,6 +27,7 @@ const VERDICT: Record<Report["verdict"], string> = {
 export function verdict(report: Report, glimpse: boolean): TemplateResult {
   const { words, measureFirst, guesses } = report.hangsOn;
   return html`<h2 class="verdict ${report.verdict}" role="status">${VERDICT[report.verdict]}</h2>
+    ${leftOut(report)}
     ${glimpse
       ? ""
       : html`<div class="hangs-on">
@@ -43,6 +44,16 @@ export function verdict(report: Report, glimpse: boolean): TemplateResult {
               </details>`
             : ""}
         </div>`}`;
+}
+
+/** One step away from every verdict. */
+function leftOut(report: Report): TemplateResult {
+  return html`<details class="left-out">
+    <summary>What is not in the model</summary>
+    <ul>
+      ${report.leftOut.map(({ what, instead }) => html`<li>${what} <span class="remedy">${instead}</span></li>`)}
+    </ul>
+  </details>`;
 }
 
 const id = (finding: Finding): string => finding.id;

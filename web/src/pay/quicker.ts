@@ -75,13 +75,13 @@ class PayQuicker extends PayWork {
 /** What the design's own questions say of it. */
 function findings(offer: Offer): string {
   if (offer.after != null) {
-    const verdict = { works: "It still works", doubtful: "It works, but not for certain", fails: "It fails then" }[offer.after];
+    const verdict = { works: "Still nothing found against it", doubtful: "It works, but not for certain", fails: "It fails then" }[offer.after];
     return `${verdict ?? offer.after}. ${offer.worse.length === 0 ? "No question is answered worse." : `Worse: ${offer.worse.join(", ")}.`}`;
   }
   if (offer.findings === "stay") return "The piece stays as it is, and so do its findings.";
   return Object.keys(offer.edit).length === 0
     ? "It needs new drawings; ask every question of them again."
-    : "Not asked yet whether it still works.";
+    : "Not asked yet what is found against it then.";
 }
 
 customElements.define("jackwork-pay-quicker", PayQuicker);

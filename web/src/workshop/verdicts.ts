@@ -1,5 +1,6 @@
 import { html, type TemplateResult } from "lit";
 import type { DesignName, VerdictView } from "../core/api.js";
+import { verdictWords } from "../core/words.js";
 
 const MARK = { works: "✓", doubtful: "?", fails: "✗" };
 
@@ -26,7 +27,7 @@ function turned(designs: DesignName[], now: ByDesign, before: ByDesign): Templat
   const changes = designs.flatMap(({ id, name }) => {
     const [was, is] = [before.get(id), now.get(id)];
     return was && is && was.verdict !== is.verdict
-      ? [`${name}: ${was.verdict ?? "could not be checked"} before, ${is.verdict ?? "cannot be checked"} now.`]
+      ? [`${name}: ${was.verdict ? verdictWords(was.verdict) : "could not be checked"} before, ${is.verdict ? verdictWords(is.verdict) : "cannot be checked"} now.`]
       : [];
   });
   const all = designs.every(({ id }) => now.has(id));
@@ -38,7 +39,7 @@ function turned(designs: DesignName[], now: ByDesign, before: ByDesign): Templat
 
 function one({ verdict, hangsOn, trouble }: VerdictView): TemplateResult {
   if (!verdict || !hangsOn) return html`cannot be checked: ${trouble}`;
-  return html`<span class="verdict-word ${verdict}"><span aria-hidden="true">${MARK[verdict]}</span> ${verdict}</span>
+  return html`<span class="verdict-word ${verdict}"><span aria-hidden="true">${MARK[verdict]}</span> ${verdictWords(verdict)}</span>
     <span class="hang-words">${hangsOn.words}</span>
     ${hangsOn.measureFirst ? html`<span class="how">${hangsOn.measureFirst}</span>` : ""}`;
 }

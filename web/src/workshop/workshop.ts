@@ -2,6 +2,7 @@ import { html, LitElement, type PropertyValues, type TemplateResult } from "lit"
 import { repeat } from "lit/directives/repeat.js";
 import { type DesignName, designPath, get, post, Refused, type Section, type Value, type VerdictView, type VersionView, type WorkshopView } from "../core/api.js";
 import type { Desk } from "../core/desk.js";
+import { lastStep } from "../core/renewal.js";
 import type { Room } from "../core/room.js";
 import { addingTo } from "./adding.js";
 import { valueRow } from "./row.js";
@@ -66,6 +67,7 @@ class WorkshopRoom extends LitElement {
       <section class="values" aria-label="The workshop's numbers">
         ${this.problem ? html`<p class="problem" role="alert">${this.problem}</p>` : ""}
         ${view?.putAside ? html`<p class="told" role="status">${view.putAside}</p>` : ""}
+        ${this.desk ? lastStep(this.desk) : ""}
         ${view ? this.all(view) : html`<p class="waiting" role="status">Reading your workshop …</p>`}
       </section>
     </main>`;

@@ -61,6 +61,21 @@ public final class DemoCopy {
         return folder;
     }
 
+    /** The heron of a workshop, for some coins and with some numbers changed; gives its folder. */
+    public static Path heron(Path workshop, String coins, String... changes) throws IOException {
+        Path design = workshop.resolve("heron");
+        Files.writeString(design.resolve("design.yaml"), """
+                format: 2
+                name: Heron
+                box: ../boxes/marsh-box/box.yaml
+                figure: figure.yaml
+                coins: [%s]
+                change:
+                  %s
+                """.formatted(coins, String.join("\n  ", changes)));
+        return design;
+    }
+
     /** The design there asks for one coin alone: a virtual build takes as many times less. */
     public static void withCoin(Path design, String coin) throws IOException {
         Path file = design.resolve("design.yaml");

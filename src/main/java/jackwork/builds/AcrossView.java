@@ -1,5 +1,6 @@
 package jackwork.builds;
 
+import jackwork.parts.Bearing;
 import jackwork.parts.CoinWorks;
 import jackwork.stock.Coin;
 import java.util.Locale;
@@ -31,7 +32,9 @@ final class AcrossView {
         double reach = works.reach();
         double free = works.sideGap() - 2 * build.film;
         double half = thick / 2 + free + WALL;
-        double shift = works.shift(build.clearance);
+        Bearing bearing = build.assembly.bucketBearing();
+        double clearance = bearing.clearance();
+        double shift = works.shift(bearing);
         // Seen straight across, the neighbour stops it: as far as that, if it tilts so far.
         double tilt = Math.toDegrees(Math.atan(Math.min(shift, free) / reach));
         AcrossView view = new AcrossView();
@@ -44,7 +47,7 @@ final class AcrossView {
         double rod = works.rodRadius();
         view.box(-half, -rod, 2 * half, 2 * rod, "#c9a978", 1);
         view.out.append("<g>");
-        if (build.clearance > 0) {
+        if (clearance > 0) {
             view.out.append(String.format(
                     Locale.ROOT,
                     "<animateTransform attributeName=\"transform\" type=\"rotate\" dur=\"4s\" repeatCount=\"indefinite\""
@@ -52,10 +55,10 @@ final class AcrossView {
                     tilt,
                     -tilt));
         }
-        double hole = rod + Math.max(0, build.clearance) / 2;
-        double bearing = works.bearing();
-        view.box(-bearing / 2, hole, bearing, WALL, BUCKET, 0.85);
-        view.box(-bearing / 2, -hole - WALL, bearing, WALL, BUCKET, 0.85);
+        double hole = rod + Math.max(0, clearance) / 2;
+        double length = bearing.length();
+        view.box(-length / 2, hole, length, WALL, BUCKET, 0.85);
+        view.box(-length / 2, -hole - WALL, length, WALL, BUCKET, 0.85);
         view.box(-thick / 2, hole + WALL, thick, reach - hole - WALL, BUCKET, 0.85);
         boolean meets = shift >= free;
         if (meets) {
@@ -65,13 +68,13 @@ final class AcrossView {
         view.say(
                 4,
                 reach + 40,
-                build.clearance <= 0
-                        ? String.format(Locale.ROOT, "the hole is %.2f mm tighter than the rod", -build.clearance)
+                clearance <= 0
+                        ? String.format(Locale.ROOT, "the hole is %.2f mm tighter than the rod", -clearance)
                         : String.format(
                                 Locale.ROOT,
                                 "%.2f mm clearance over %.1f mm of bearing: %.2f mm at its end, %.2f mm free",
-                                build.clearance,
-                                bearing,
+                                clearance,
+                                length,
                                 shift,
                                 free));
         return view.end();

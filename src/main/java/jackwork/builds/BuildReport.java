@@ -1,7 +1,6 @@
 package jackwork.builds;
 
 import jackwork.chance.Interval;
-import jackwork.check.Measurement;
 import jackwork.stock.Coin;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -22,6 +21,7 @@ import org.hipparchus.stat.correlation.SpearmansCorrelation;
  * @param passesByCoin by the coin's code
  * @param causes of the builds that fail, most frequent first
  * @param matters what moves the margin, most first
+ * @param measureFirst the one measurement that would settle most, in a sentence or two; empty when no number stands out
  * @param conditions how the driest, the dampest and the most worn third do
  * @param unknowns how many numbers were drawn
  * @param guesses how many of those are guesses
@@ -36,16 +36,13 @@ public record BuildReport(
         Map<String, Integer> passesByCoin,
         Map<Cause, Integer> causes,
         List<Matter> matters,
+        Optional<String> measureFirst,
         List<Condition> conditions,
         int unknowns,
         int guesses,
         List<BuildResult> results) {
 
     private static final int MOST_MATTERS = 6;
-    /** Weaker rank correlations are not worth a measurement, however many builds there are. */
-    private static final double WORTH_MEASURING = 0.2;
-    /** Chance alone stays below this over √builds 19 times in 20. */
-    private static final double CHANCE = 2;
 
     /**
      * @param correlation Spearman's rank correlation of the number with the build's margin, −1 to 1
@@ -90,10 +87,11 @@ public record BuildReport(
                 byCoin,
                 sorted,
                 matters(unknowns, quantiles, results),
+                MeasureFirst.of(unknowns, quantiles, results),
                 List.of(
-                        third("dry", Unknowns.MOISTURE, false, unknowns, quantiles, results),
-                        third("damp", Unknowns.MOISTURE, true, unknowns, quantiles, results),
-                        third("worn", Unknowns.WEAR, true, unknowns, quantiles, results)),
+                        third("the driest third", Unknowns.MOISTURE, false, unknowns, quantiles, results),
+                        third("the dampest third", Unknowns.MOISTURE, true, unknowns, quantiles, results),
+                        third("the most worn third", Unknowns.WEAR, true, unknowns, quantiles, results)),
                 unknowns.size(),
                 guesses,
                 List.copyOf(results));
@@ -146,15 +144,6 @@ public record BuildReport(
         }
         matters.sort(Comparator.comparingDouble((Matter m) -> -Math.abs(m.correlation())));
         return List.copyOf(matters.subList(0, Math.min(MOST_MATTERS, matters.size())));
-    }
-
-    /** The one measurement that would settle most of it: of the guess that goes most with the margin. */
-    public Optional<String> measureFirst() {
-        double least = Math.max(WORTH_MEASURING, CHANCE / Math.sqrt(builds));
-        return matters.stream()
-                .filter(matter -> matter.guess() && Math.abs(matter.correlation()) > least)
-                .findFirst()
-                .map(matter -> Measurement.first(matter.name()));
     }
 
     /** The whole in a sentence that never leaves out what it rests on. */

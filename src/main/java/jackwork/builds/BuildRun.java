@@ -120,6 +120,7 @@ public final class BuildRun {
             Unknown unknown = unknowns.get(d);
             unknown.put().accept(build, unknown.at(quantiles[number][d]));
         }
+        build.settle();
         return build;
     }
 

@@ -7,6 +7,7 @@ import jackwork.motion.coin.CycleRig;
 import jackwork.motion.coin.CycleStage;
 import jackwork.motion.model.CoinDrop;
 import jackwork.motion.time.Press;
+import jackwork.parts.Bearing;
 import jackwork.parts.CoinWorks;
 import jackwork.stock.Coin;
 import java.util.ArrayList;
@@ -46,10 +47,11 @@ final class BuildTrial {
         if (room <= 0) {
             return fails(coin, Cause.GAP, room / coin.thickness());
         }
-        if (build.clearance <= 0) {
-            return fails(coin, Cause.BEARING, build.clearance);
+        Bearing bearing = build.assembly.bucketBearing();
+        if (bearing.clearance() <= 0) {
+            return fails(coin, Cause.BEARING, bearing.clearance());
         }
-        double twist = 1 - works.shift(build.clearance) / (works.sideGap() - 2 * build.film);
+        double twist = 1 - works.shift(bearing) / (works.sideGap() - 2 * build.film);
         if (twist <= 0) {
             return fails(coin, Cause.TWIST, twist);
         }
@@ -64,11 +66,29 @@ final class BuildTrial {
     }
 
     static CycleRig rig(Build build) {
-        return CycleRig.of(build.assembly, build.kerf, Math.toRadians(build.tilt));
+        return CycleRig.of(
+                build.assembly,
+                build.kerf,
+                Math.toRadians(build.tilt),
+                build.leverAside(),
+                build.bucketAside(),
+                build.stopRebound);
     }
 
     static CycleResult cycle(Build build, CycleRig rig, Coin coin, CoinCycle.Watcher watcher) {
         return CoinCycle.run(rig, drop(build, coin), press(build), watcher);
+    }
+
+    /** What is missing of what a cause says does not happen, by the margin of its trial: nought where it just happens. */
+    static double missing(Cause cause, double margin) {
+        boolean moves = Arrays.stream(CycleStage.values()).anyMatch(stage -> Cause.of(stage) == cause);
+        return moves ? 1 - stagesFrom(CycleStage.valueOf(cause.name())) - margin : -CycleStage.values().length - margin;
+    }
+
+    private static long stagesFrom(CycleStage missed) {
+        return Arrays.stream(CycleStage.values())
+                .filter(stage -> stage.compareTo(missed) >= 0)
+                .count();
     }
 
     private static Watched fails(Coin coin, Cause cause, double lack) {
@@ -98,10 +118,7 @@ final class BuildTrial {
         if (missed.isEmpty()) {
             return cycle.timeLeft();
         }
-        long stages = Arrays.stream(CycleStage.values())
-                .filter(stage -> stage.compareTo(missed.get()) >= 0)
-                .count();
         double near = cycle.nearest().getOrDefault(missed.get(), 0.0);
-        return -stages + Math.max(0, Math.min(1, near));
+        return -stagesFrom(missed.get()) + Math.max(0, Math.min(1, near));
     }
 }

@@ -49,7 +49,12 @@ final class OtherCoins implements Mishap {
             return finding(visitor, name, Status.DOUBTFUL, say("what comes of {} could not be computed", name));
         }
         if (alone.times().containsKey(CycleStage.FREES)) {
-            Sentence why = say("{} frees the lever, and then {}", name, Visitor.missed(alone));
+            Sentence why = visitor.tipsLaidIn(drop)
+                    ? say("{} frees the lever, and then {}", name, Visitor.missed(alone))
+                    : say(
+                            "{} frees the lever by its fall, laid in gently it would not, and then {}",
+                            name,
+                            Visitor.missed(alone));
             return finding(visitor, name, Status.DOUBTFUL, why);
         }
         String next = visitor.lightest().code();

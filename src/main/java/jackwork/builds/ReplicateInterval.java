@@ -5,12 +5,15 @@ import java.util.List;
 import org.hipparchus.distribution.continuous.TDistribution;
 
 /**
- * Interval of a pass rate, at 95 %: from the scatter of independent replicates (Student), at least as wide as where all
- * agree: then as for plain random draws (Clopper and Pearson), which a Latin hypercube does not do worse than.
+ * Interval of a pass rate, at 95 %: from the scatter of independent replicates (Student). Where they agree, or hardly any piece
+ * fails or passes, scatter tells nothing: then as for plain random draws (Clopper and Pearson), which a Latin hypercube does not do
+ * worse than.
  */
 final class ReplicateInterval {
 
     private static final double CONFIDENCE = 0.95;
+    /** In a replicate, of those that are the fewer, pieces that fail or that pass: with less, one piece decides the scatter. */
+    private static final double FEWEST = 1;
 
     private ReplicateInterval() {}
 
@@ -33,7 +36,7 @@ final class ReplicateInterval {
             alike &= p == passed[0];
         }
         double error = Math.sqrt(squares / (replicates - 1) / replicates);
-        if (alike) {
+        if (alike || Math.min(passes, results.size() - passes) < FEWEST * replicates) {
             return Interval.ofRate(passes, results.size(), CONFIDENCE);
         }
         double t = new TDistribution(replicates - 1).inverseCumulativeProbability(0.5 + CONFIDENCE / 2);

@@ -22,33 +22,40 @@ final class Shakes implements Mishap {
 
     private static final double[] FREQUENCIES = {1, 2, 3, 5, 8};
 
+    /** The press comes when so much of a to and fro is over: at each end of its way, and between. */
+    private static final double[] PHASES = {0, 0.25, 0.5, 0.75};
+
     @Override
     public List<Finding> ask(Visitor visitor) {
         List<Double> gives = new ArrayList<>();
         boolean computed = true;
         for (double frequency : FREQUENCIES) {
-            CycleResult result = visitor.shakes(new Shake(HARD, frequency));
-            computed &= result.computed();
-            if (result.computed() && !Visitor.isRefused(result)) {
-                gives.add(frequency);
+            for (double phase : PHASES) {
+                CycleResult result = visitor.shakes(new Shake(HARD, frequency, phase));
+                computed &= result.computed();
+                if (result.computed() && !Visitor.isRefused(result)) {
+                    gives.add(frequency);
+                }
             }
         }
         Status status = gives.isEmpty() && computed ? Status.PASS : Status.DOUBTFUL;
-        return List.of(Finding.ask(Topic.JIGGLE, say("Does it stay locked when jiggled?"))
-                .answer(status, null, HARD / 1000, null, "m/s²")
-                .at(new Where("strut", 0.0, visitor.assembly.coinWorks().strut()))
-                .because(
-                        !gives.isEmpty()
-                                ? say(
-                                        "jiggled at {} times a second it lets a press through",
-                                        Measure.of(gives.get(0), "Hz").bare())
-                                : computed
-                                        ? say("jiggled and pressed it stays locked")
-                                        : say("not every jiggle could be computed"),
-                        gives.isEmpty()
-                                ? Sentence.NOTHING
-                                : say("Add to the counterweight, or bring the bucket's centre nearer its pivot."),
-                        "to and fro with up to " + Words.number(HARD / 1000)
-                                + " m/s² (a guess), 1 to 8 times a second, in time, as numbered"));
+        return List.of(
+                Finding.ask(Topic.JIGGLE, say("Does it stay locked when jiggled?"))
+                        .answer(status, null, HARD / 1000, null, "m/s²")
+                        .at(new Where("strut", 0.0, visitor.assembly.coinWorks().strut()))
+                        .because(
+                                !gives.isEmpty()
+                                        ? say(
+                                                "jiggled at {} times a second it lets a press through",
+                                                Measure.of(gives.get(0), "Hz").bare())
+                                        : computed
+                                                ? say("jiggled and pressed it stays locked")
+                                                : say("not every jiggle could be computed"),
+                                gives.isEmpty()
+                                        ? Sentence.NOTHING
+                                        : say(
+                                                "Add to the counterweight, or bring the bucket's centre nearer its pivot."),
+                                "to and fro with up to " + Words.number(HARD / 1000)
+                                        + " m/s² (a guess), 1 to 8 times a second, pressed at four moments of it, in time, as numbered"));
     }
 }

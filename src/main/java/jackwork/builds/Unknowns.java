@@ -2,8 +2,10 @@ package jackwork.builds;
 
 import jackwork.design.Handling;
 import jackwork.design.WorkshopFile;
+import jackwork.motion.model.MechanismKind;
 import jackwork.parts.Assembly;
 import jackwork.parts.Part;
+import jackwork.parts.Stopping;
 import jackwork.parts.StringRun;
 import jackwork.parts.Variation;
 import jackwork.stock.Basis;
@@ -12,6 +14,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 /** Everything that differs from build to build, each drawn once a build. */
 final class Unknowns {
@@ -27,11 +30,22 @@ final class Unknowns {
     /** Thickness of dry paint, mm for each g/m² of a face: at 1.2 g/cm³, a guess. */
     private static final double THICK = 1e-3 / 1.2;
     /** How much wider than published, mm. */
-    private static final Uncertain COIN_WIDTH =
+    static final Uncertain COIN_WIDTH =
             new Uncertain(0, -0.08, 0.05, "mm", Basis.GUESS, "tolerance and wear, common practice, no source");
+
+    /** Where the edge of a stop comes to stand, mm farther back than drawn. */
+    static final Uncertain STOP_PLACE = new Uncertain(
+            0, -0.15, 0.15, "mm", Basis.GUESS, "hole, rod and glue of a stop, common practice, no source");
+
+    /** Share of the approach speed that a stop gives back. */
+    private static final Uncertain STOP_REBOUND = new Uncertain(
+            MechanismKind.WOOD_ON_WOOD, 0.15, 0.5, "1", Basis.GUESS, "wood on wood, common practice, no source");
 
     /** Growth of a bearing's clearance, mm a press: a guess. */
     private static final double WEARS = 1e-5;
+
+    /** Of what decides the holes, what every design has. */
+    private static final Set<String> ALWAYS = Set.of(Variation.KERF, Variation.RUNNING_FIT);
 
     static final String MOISTURE = "moisture of the wood";
     static final String WEAR = "wear, presses";
@@ -52,11 +66,16 @@ final class Unknowns {
                             variation.number(),
                             (build, v) -> build.assembly = variation.with().apply(build.assembly, v)));
         }
-        double kerf = workshop.laser().kerf().value();
-        double fit = workshop.fits().running().value();
-        add(all, Unknown.of("kerf", workshop.laser().kerf(), (build, v) -> build.kerf += v - kerf));
-        add(all, Unknown.of("running fit", workshop.fits().running(), (build, v) -> build.clearance += v - fit));
-        add(all, Unknown.of(WEAR, handling.presses(), (build, v) -> build.clearance += Math.max(0, v) * WEARS));
+        List<Variation> holes = Variation.ofHoles(assembly, false);
+        holes.stream()
+                .filter(variation -> ALWAYS.contains(variation.name()))
+                .forEach(variation -> add(all, ofHoles(variation)));
+        add(
+                all,
+                Unknown.of(
+                        WEAR,
+                        handling.presses(),
+                        (build, v) -> build.assembly = build.assembly.worn(Math.max(0, v) * WEARS)));
         add(all, Unknown.of(MOISTURE, handling.moisture(), (build, v) -> {
             double more = v - handling.moisture().value();
             build.assembly = Variation.damper(build.assembly, 1 + THICKER * more, 1 + HEAVIER * more);
@@ -97,9 +116,39 @@ final class Unknowns {
         add(
                 all,
                 Unknown.of(
-                        "speed of the press", handling.pressSpeed(), (build, v) -> build.pressSpeed = Math.max(20, v)));
+                        "speed of the press", handling.pressSpeed(), (build, v) -> build.pressSpeed = Math.max(1, v)));
+        for (Stopping stopping : assembly.ends()) {
+            if (stopping.holds()) {
+                String name = "place of what stops the " + stopping.end().name();
+                String id = stopping.end().id();
+                add(all, Unknown.of(name, STOP_PLACE, (build, v) -> build.drawnBack.put(id, v)));
+            }
+        }
+        if (assembly.ends().stream().anyMatch(Stopping::holds)) {
+            add(
+                    all,
+                    Unknown.of(
+                            "rebound from stops",
+                            STOP_REBOUND,
+                            (build, v) -> build.stopRebound = Math.max(0, Math.min(0.95, v))));
+        }
         add(all, Unknown.of("tilt of the table", handling.tilt(), (build, v) -> build.tilt = v));
+        // What not every design has comes last: all before it keeps its draws.
+        holes.forEach(variation -> add(all, ofHoles(variation)));
+        add(all, Unknown.even("side on which the lever lies in its play", -1, 1, (build, v) -> build.leverSide = v));
+        add(all, Unknown.even("side on which the bucket lies in its play", -1, 1, (build, v) -> build.bucketSide = v));
         return List.copyOf(all.values());
+    }
+
+    /** One kerf cuts edges and holes. */
+    private static Unknown ofHoles(Variation variation) {
+        boolean isKerf = variation.name().equals(Variation.KERF);
+        return Unknown.of(variation.name(), variation.number(), (build, v) -> {
+            if (isKerf) {
+                build.kerf += v - variation.number().value();
+            }
+            build.assembly = variation.with().apply(build.assembly, v);
+        });
     }
 
     /** g/mm². */

@@ -1,5 +1,6 @@
 package jackwork.builds;
 
+import jackwork.check.CoinTrips;
 import jackwork.motion.coin.CoinCycle;
 import jackwork.motion.coin.CycleResult;
 import jackwork.motion.coin.CycleRig;
@@ -58,6 +59,12 @@ final class Visitor {
     boolean goesIn(double diameter, double thickness) {
         CoinWorks works = assembly.coinWorks();
         return diameter < works.slotLength() && thickness < works.slotWidth();
+    }
+
+    /** Whether its weight alone tips what it falls on; of a gate it is not asked. */
+    boolean tipsLaidIn(CoinDrop drop) {
+        return assembly.coinWorks().bridges()
+                || CoinTrips.balance(assembly, drop.mass(), drop.radius()).surplus() > 0;
     }
 
     /** Lets some go one after the other, then presses. */

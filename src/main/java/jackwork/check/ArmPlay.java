@@ -6,12 +6,13 @@ import static jackwork.check.Sentence.say;
 import jackwork.design.GestureEntry;
 import jackwork.geometry.Point;
 import jackwork.parts.Assembly;
+import jackwork.parts.Bearing;
 import jackwork.parts.PinJoint;
-import jackwork.stock.Uncertain;
+import jackwork.parts.Variation;
 import java.util.ArrayList;
 import java.util.List;
 
-/** What the running fits let the end of a long arm wander in the plane, against what its gesture has to spare. */
+/** What the clearances of its pins let the end of a long arm wander in the plane, against what its gesture has to spare. */
 final class ArmPlay implements Question {
 
     @Override
@@ -29,12 +30,10 @@ final class ArmPlay implements Question {
     private static @org.jspecify.annotations.Nullable Finding find(Subject subject, String name, GestureEntry gesture) {
         Assembly assembly = subject.assembly();
         int number = assembly.bodyOf(gesture.part());
-        List<Point> held = new ArrayList<>();
-        for (PinJoint pin : assembly.pins()) {
-            if (pin.holder() == number || pin.runner() == number) {
-                held.add(pin.at());
-            }
-        }
+        List<Point> held = assembly.pins().stream()
+                .filter(pin -> pin.holder() == number || pin.runner() == number)
+                .map(PinJoint::at)
+                .toList();
         if (held.isEmpty()) {
             return null;
         }
@@ -53,15 +52,20 @@ final class ArmPlay implements Question {
         double ratio = reach / base;
         double way = base;
         double arm = reach;
-        Uncertain running = assembly.workshop().fits().running();
-        double play = play(running.value(), ratio);
+        double clearance = widest(assembly, number);
+        double play = play(clearance, ratio);
         double spare = GestureReached.moved(subject, gesture, end, 1) - gesture.distance();
         if (!(spare > 0)) {
             // The gesture itself is not reached, which has its own finding.
             return null;
         }
         Spread spread = new Spread(spare - play);
-        spread.add("running fit", running, value -> spare - play(value, ratio));
+        for (Variation variation : Variation.ofHoles(assembly, false)) {
+            spread.add(
+                    variation.name(),
+                    variation.number(),
+                    value -> spare - play(widest(variation.with().apply(assembly, value), number), ratio));
+        }
         return Finding.ask(Topic.ARM_PLAY, name, say("Does the play in the pins leave {} its gesture?", name))
                 .answer(spread.status(), play, spare, spare - play, "mm")
                 .at(new Where(gesture.part(), 1.0, end))
@@ -74,11 +78,21 @@ final class ArmPlay implements Question {
                         spread.status() == Status.PASS
                                 ? Sentence.NOTHING
                                 : say("Set the pins of {} farther apart, or fit them closer.", gesture.part()),
-                        "c/2 + c · reach/base = " + Words.number(running.value() / 2) + " + "
-                                + Words.number(running.value()) + " · " + Words.number(arm) + "/" + Words.number(way)
+                        "c/2 + c · reach/base = " + Words.number(clearance / 2) + " + "
+                                + Words.number(clearance) + " · " + Words.number(arm) + "/" + Words.number(way)
                                 + " = "
                                 + Words.number(play) + " mm; the play of the pins before them is left out",
                         spread);
+    }
+
+    /** Of the clearances of a body's pins, mm. */
+    private static double widest(Assembly assembly, int body) {
+        return assembly.bearings().stream()
+                .filter(bearing ->
+                        bearing.pin().holder() == body || bearing.pin().runner() == body)
+                .mapToDouble(Bearing::clearance)
+                .max()
+                .orElse(0);
     }
 
     /** Half the clearance at the pin, and the clearance at both pins turned into an angle, times the reach. */

@@ -29,9 +29,10 @@ final class CatchFrees implements OfWeight {
                 atStroke = stroke;
             }
         }
-        double slop = slop(works);
+        double slop = PivotPlay.of(assembly);
         double margin = least - slop;
-        Spread spread = withClearance(assembly, margin);
+        // Both edges draw back by half of it.
+        Spread spread = PivotPlay.spread(assembly, least, 1);
         return List.of(Finding.ask(Topic.CATCH_FREES, say("Does the tipped bucket leave the lever free?"))
                 .answer(spread.status(), least, slop, margin, "mm")
                 .at(new Where("tooth", atStroke, works.tooth()))
@@ -43,19 +44,5 @@ final class CatchFrees implements OfWeight {
                         "least gap of the marks of strut and tooth over the press = " + Words.number(least)
                                 + " mm; play of both pins " + Words.number(slop) + " mm",
                         spread));
-    }
-
-    /** In-plane play at the catch: each pin lets its body shift by half its diametral clearance, mm. */
-    static double slop(CoinWorks works) {
-        return works.clearance();
-    }
-
-    /** Spread by the fit on both pins and by the kerf on both edges. */
-    static Spread withClearance(Assembly assembly, double margin) {
-        var fit = assembly.workshop().fits().running();
-        var kerf = assembly.workshop().laser().kerf();
-        return new Spread(margin)
-                .add("running clearance", fit, v -> margin - (v - fit.value()))
-                .add("kerf", kerf, v -> margin - Math.abs(v - kerf.value()));
     }
 }

@@ -16,9 +16,13 @@ import java.util.List;
  * <pre>
  *   N a + µ N h + M ≥ 0   with N the press at the tooth, h the strut's height, M the closing moment
  * </pre>
- * so it holds while a ≥ −(µ h + M/N). With a positive no press can open it, whatever the friction.
+ * so it holds while a ≥ −(µ h + M/N). With a positive no press can open it, whatever the friction. Lever and bucket lie
+ * in the play of their holes to the worse side.
  */
 final class CatchHolds implements OfWeight {
+
+    /** Half a kerf is taken from the tooth's edge, which then stands farther to the closing side. */
+    private static final double OF_ONE_EDGE = 0.5;
 
     @Override
     public List<Finding> ask(Subject subject) {
@@ -28,18 +32,20 @@ final class CatchHolds implements OfWeight {
         double arm = works.sense() * (works.tooth().x() - works.pivot().x());
         double press = strongest.value() * ratio(assembly.lever(), works.tooth());
         double limit = limit(assembly, works.catchFriction().coefficient().low(), press);
-        double margin = arm - limit;
-        Spread spread = CatchFrees.withClearance(assembly, margin)
+        double play = PivotPlay.of(assembly);
+        double margin = arm - limit - play;
+        Spread spread = PivotPlay.spread(assembly, arm - limit, OF_ONE_EDGE)
                 .add(
                         "strongest press",
                         strongest,
                         f -> arm
+                                - play
                                 - limit(
                                         assembly,
                                         works.catchFriction().coefficient().low(),
                                         f * ratio(assembly.lever(), works.tooth())));
         return List.of(Finding.ask(Topic.CATCH_HOLDS, say("Does the catch hold the strongest press without a coin?"))
-                .answer(spread.status(), arm, limit, margin, "mm")
+                .answer(spread.status(), arm, limit + play, margin, "mm")
                 .at(new Where("strut", 0.0, works.strut()))
                 .because(
                         arm > 0
@@ -52,7 +58,8 @@ final class CatchHolds implements OfWeight {
                                 ? Sentence.NOTHING
                                 : say("Move the tooth's edge to the closing side of the bucket's pivot."),
                         "a = " + Words.number(arm) + " mm ≥ −(µ h + M/N) = " + Words.number(limit)
-                                + " mm, µ at its lowest, N = " + Words.number(press) + " N",
+                                + " mm, µ at its lowest, N = " + Words.number(press) + " N; play of both pins "
+                                + Words.number(play) + " mm",
                         spread));
     }
 

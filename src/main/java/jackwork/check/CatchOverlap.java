@@ -15,9 +15,9 @@ final class CatchOverlap implements OfWeight {
         Assembly assembly = subject.assembly();
         CoinWorks works = assembly.coinWorks();
         double overlap = works.sense() * (works.strut().x() - works.tooth().x());
-        double slop = CatchFrees.slop(works);
+        double slop = PivotPlay.of(assembly);
         double margin = overlap - slop;
-        Spread spread = CatchFrees.withClearance(assembly, margin);
+        Spread spread = PivotPlay.spread(assembly, overlap, -1);
         return List.of(Finding.ask(Topic.CATCH_OVERLAP, say("Does the lever stand well on its catch without a coin?"))
                 .answer(spread.status(), overlap, slop, margin, "mm")
                 .at(new Where("tooth", 0.0, works.tooth()))

@@ -54,21 +54,16 @@ final class CoinBridges implements Question {
         double gap = way.length() - coin.diameter();
         double push = push(works, lever, way, coin.diameter());
         double clear = clear(works, lever, face, n, push);
-        double margin = clear - CatchFrees.slop(works);
+        double play = PivotPlay.of(subject.assembly());
+        double margin = clear - play;
         Uncertain kerf = subject.assembly().workshop().laser().kerf();
-        Uncertain fit = subject.assembly().workshop().fits().running();
-        Spread spread = new Spread(margin)
-                .add(
-                        "kerf",
-                        kerf,
-                        k -> clear(works, lever, face, n, Math.max(0, push - (k - kerf.value())))
-                                - CatchFrees.slop(works))
-                .add("running clearance", fit, f -> margin - (f - fit.value()));
+        Spread spread = PivotPlay.spread(
+                subject.assembly(), clear, k -> clear(works, lever, face, n, Math.max(0, push - (k - kerf.value()))));
         return Finding.ask(
                         Topic.COIN_BRIDGES,
                         coin.code(),
                         say("Does {} bridge the gap and take the strut away?", coin.code()))
-                .answer(spread.status(), clear, CatchFrees.slop(works), margin, "mm")
+                .answer(spread.status(), clear, play, margin, "mm")
                 .at(new Where("kicker", meets, kicker))
                 .because(
                         gap < 0
@@ -85,7 +80,7 @@ final class CoinBridges implements Question {
                                         + " later."),
                         "push = travel " + Words.number(travel) + " − (" + Words.number(way.length()) + " − "
                                 + Words.number(coin.diameter()) + ") = " + Words.number(push) + " mm at "
-                                + Words.stroke(meets) + "; play of both pins " + Words.number(CatchFrees.slop(works))
+                                + Words.stroke(meets) + "; play of both pins " + Words.number(play)
                                 + " mm",
                         spread);
     }
@@ -93,8 +88,8 @@ final class CoinBridges implements Question {
     private static Finding locks(Subject subject, CoinWorks works) {
         Lever lever = subject.assembly().lever();
         double overlap = -clear(works, lever, 0);
-        double slop = CatchFrees.slop(works);
-        Spread spread = CatchFrees.withClearance(subject.assembly(), overlap - slop);
+        double slop = PivotPlay.of(subject.assembly());
+        Spread spread = PivotPlay.spread(subject.assembly(), overlap, -1);
         return Finding.ask(Topic.GATE_LOCKS, say("Does the strut stand well in the tooth's way without a coin?"))
                 .answer(spread.status(), overlap, slop, overlap - slop, "mm")
                 .at(new Where("strut", meets(works, lever), works.strut()))

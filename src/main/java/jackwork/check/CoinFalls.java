@@ -4,11 +4,13 @@ import static jackwork.check.Measure.mm;
 import static jackwork.check.Sentence.say;
 
 import jackwork.geometry.Bounds;
+import jackwork.geometry.Circle;
 import jackwork.geometry.Outline;
 import jackwork.geometry.Point;
 import jackwork.parts.Assembly;
 import jackwork.parts.CoinWorks;
 import jackwork.parts.Part;
+import jackwork.parts.RodRun;
 import jackwork.stock.Coin;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -23,11 +25,13 @@ final class CoinFalls implements Question {
 
     /** A coin slips off an edge that stands so far under its slot, mm: common practice, no source. */
     private static final double UNDER = 2;
+    /** Flattening of a rod's round, mm. */
+    private static final double FLAT = 0.01;
     /** How far below the slot wood is looked for, in shares of its length. */
     private static final double BELOW = 0.5;
 
     /** What reaches under the opening from one end, mm; deep where it slopes, flat where it would catch the coin. */
-    private record Under(Part part, boolean left, double flat, double deep) {}
+    private record Under(String name, boolean left, double flat, double deep) {}
 
     @Override
     public List<Finding> ask(Subject subject) {
@@ -45,7 +49,14 @@ final class CoinFalls implements Question {
             int body = assembly.bodyOf(part.name());
             boolean stands = body != works.bucket() && body != assembly.lever().body();
             if (stands && part.layer() == works.layer()) {
-                part.drawn().shared(room).forEach(piece -> under.add(under(part, piece, slot, half)));
+                part.drawn().shared(room).forEach(piece -> under.add(under(part.name(), piece, slot, half)));
+            }
+        }
+        for (RodRun rod : subject.rods()) {
+            if (rod.from() <= works.layer() && works.layer() <= rod.to() && stands(assembly, rod)) {
+                Outline.disc(new Circle(rod.at(), rod.radius()), FLAT)
+                        .shared(room)
+                        .forEach(piece -> under.add(under(rod.words(), piece, slot, half)));
             }
         }
         double free = works.slotLength() - deepest(under, true, coin) - deepest(under, false, coin);
@@ -54,6 +65,14 @@ final class CoinFalls implements Question {
         // A slot that takes no coin at all has a finding of its own.
         boolean narrow = flat != null && free - coin < UNDER - most;
         return List.of(finding(works, flat, narrow, narrow ? free : most, narrow ? coin : UNDER));
+    }
+
+    /** Whether it is held by what neither lever nor bucket carries. */
+    private static boolean stands(Assembly assembly, RodRun rod) {
+        return rod.parts().stream()
+                .mapToInt(assembly::bodyOf)
+                .noneMatch(body -> body == assembly.lever().body()
+                        || body == assembly.coinWorks().bucket());
     }
 
     /** How far the wood at one end reaches under the slot, mm; negative where it stands beside it. */
@@ -65,7 +84,7 @@ final class CoinFalls implements Question {
                 .orElse(-none);
     }
 
-    private static Under under(Part part, Outline piece, Point slot, double half) {
+    private static Under under(String name, Outline piece, Point slot, double half) {
         Bounds bounds = piece.bounds();
         double fromLeft = bounds.maxX() - (slot.x() - half);
         double fromRight = slot.x() + half - bounds.minX();
@@ -76,13 +95,13 @@ final class CoinFalls implements Question {
             // On a slope of 45° or steeper a coin slides on.
             flat = Math.max(flat, reaches - (bounds.maxY() - corner.y()));
         }
-        return new Under(part, left, flat, left ? fromLeft : fromRight);
+        return new Under(name, left, flat, left ? fromLeft : fromRight);
     }
 
     private static Finding finding(CoinWorks works, @Nullable Under under, boolean narrow, double value, double limit) {
         double margin = narrow ? value - limit : limit - value;
         boolean falls = margin >= 0;
-        String part = under == null ? "" : under.part().name();
+        String part = under == null ? "" : under.name();
         return Finding.ask(Topic.COIN_FALLS, say("Does the coin fall into free room beneath its slot?"))
                 .answer(falls ? Status.PASS : Status.FAIL, value, limit, margin, "mm")
                 .at(new Where("slot", null, works.slotAt()))

@@ -5,7 +5,6 @@ import jackwork.motion.model.Mechanism;
 import jackwork.parts.Assembly;
 import jackwork.parts.Body;
 import jackwork.parts.CoinWorks;
-import jackwork.stock.Coin;
 
 /**
  * A coin lying in the bucket, and the moments about the bucket's pivot. The coin is a disc in the
@@ -72,11 +71,6 @@ public final class CoinSeat {
         return works.toe().plus(along(works).times(place)).plus(up(works).times(radius));
     }
 
-    /** Centre of the coin when it stands plumb over the lip's corner, bucket tipped: past it, its weight takes it out. */
-    static Point overLip(CoinWorks works, double radius) {
-        return tipped(works, works.lip(), 1).plus(new Point(0, radius));
-    }
-
     /** A point of the bucket when it has tipped by a share of its tip. */
     static Point tipped(CoinWorks works, Point point, double share) {
         return point.turnedAbout(works.pivot(), works.tip() * share);
@@ -86,12 +80,12 @@ public final class CoinSeat {
      * The coin's moment toward tipping, N·mm, at a share of the tip. Leaning on the kicker, without friction, it gives
      * that a part of its weight: floor N and kicker F hold it, {@code N n + F k + m g = 0}.
      */
-    static double coinMoment(CoinWorks works, Coin coin, double share) {
-        Point centre = centre(works, coin.radius(), share);
-        double weight = weight(coin.mass());
+    static double coinMoment(CoinWorks works, double mass, double radius, double share) {
+        Point centre = centre(works, radius, share);
+        double weight = weight(mass);
         Point arm = centre.minus(works.pivot());
         Point fromKicker = centre.minus(works.kicker());
-        if (fromKicker.length() > coin.radius() * (1 + LEANS)) {
+        if (fromKicker.length() > radius * (1 + LEANS)) {
             return -works.sense() * arm.x() * weight;
         }
         Point floor = up(works).turned(works.tip() * share);

@@ -3,11 +3,19 @@ package jackwork.check;
 import static jackwork.check.Measure.newtonMillimetres;
 import static jackwork.check.Sentence.say;
 
+import jackwork.motion.coin.CoinCycle;
+import jackwork.motion.coin.CycleResult;
+import jackwork.motion.coin.CycleRig;
+import jackwork.motion.coin.CycleStage;
+import jackwork.motion.coin.Visit;
 import jackwork.parts.Assembly;
 import jackwork.stock.Coin;
 import java.util.List;
 
-/** Each coin's weight tips the bucket, laid in at rest, against counterweight and bearing friction. */
+/**
+ * Each coin's weight tips the bucket, laid in at rest, against counterweight and bearing friction. Where it does not, its fall
+ * may: then it is tried in time, as builds try it, so that both say the same of one coin.
+ */
 public final class CoinTrips implements OfWeight {
 
     /**
@@ -31,9 +39,14 @@ public final class CoinTrips implements OfWeight {
 
     /** Moments of a coin about the bucket's pivot. */
     public static Balance balance(Assembly assembly, Coin coin) {
-        Balance worst = balance(assembly, coin, 0);
+        return balance(assembly, coin.mass(), coin.radius());
+    }
+
+    /** The same of anything round, mass in g, radius in mm. */
+    public static Balance balance(Assembly assembly, double mass, double radius) {
+        Balance worst = balance(assembly, mass, radius, 0);
         for (int i = 1; i <= CoinSeat.STEPS; i++) {
-            Balance now = balance(assembly, coin, (double) i / CoinSeat.STEPS);
+            Balance now = balance(assembly, mass, radius, (double) i / CoinSeat.STEPS);
             if (now.surplus() < worst.surplus()) {
                 worst = now;
             }
@@ -41,9 +54,9 @@ public final class CoinTrips implements OfWeight {
         return worst;
     }
 
-    static Balance balance(Assembly assembly, Coin coin, double share) {
-        double need = CoinSeat.closingMoment(assembly, share) + CoinSeat.frictionMoment(assembly, coin.mass());
-        return new Balance(share, CoinSeat.coinMoment(assembly.coinWorks(), coin, share), need);
+    static Balance balance(Assembly assembly, double mass, double radius, double share) {
+        double need = CoinSeat.closingMoment(assembly, share) + CoinSeat.frictionMoment(assembly, mass);
+        return new Balance(share, CoinSeat.coinMoment(assembly.coinWorks(), mass, radius, share), need);
     }
 
     private static Finding find(Subject subject, Coin coin) {
@@ -52,20 +65,14 @@ public final class CoinTrips implements OfWeight {
         double margin = balance.surplus();
         Spread spread = subject.balanceSpread(a -> balance(a, coin).surplus());
         double friction = CoinSeat.frictionMoment(assembly, coin.mass());
+        boolean byFall = spread.status() == Status.FAIL && freesByFall(assembly, coin);
+        Status status = byFall ? Status.DOUBTFUL : spread.status();
         return Finding.ask(Topic.COIN_TRIPS, coin.code(), say("Does {} tip the bucket?", coin.code()))
-                .answer(spread.status(), balance.tripMoment(), balance.needMoment(), margin, "N·mm")
+                .answer(status, balance.tripMoment(), balance.needMoment(), margin, "N·mm")
                 .at(Where.bucket(assembly))
                 .because(
-                        Double.isNaN(balance.tripMoment())
-                                ? say(
-                                        "where {} would lie cannot be told: floor and lip of the bucket leave it no seat",
-                                        coin.code())
-                                : say(
-                                        "{} turns the bucket with {} where {} are needed",
-                                        coin.code(),
-                                        newtonMillimetres(balance.tripMoment()),
-                                        newtonMillimetres(balance.needMoment())),
-                        spread.status() == Status.PASS
+                        why(coin, balance, byFall),
+                        status == Status.PASS
                                 ? Sentence.NOTHING
                                 : Double.isNaN(balance.tripMoment())
                                         ? say("Mark heel and toe on the floor, and the lip above the toe.")
@@ -76,5 +83,29 @@ public final class CoinTrips implements OfWeight {
                                 + Words.number(balance.needMoment() - friction) + " + friction µ r W "
                                 + Words.number(friction) + " N·mm",
                         spread);
+    }
+
+    private static Sentence why(Coin coin, Balance balance, boolean byFall) {
+        if (Double.isNaN(balance.tripMoment())) {
+            return say("where {} would lie cannot be told: floor and lip of the bucket leave it no seat", coin.code());
+        }
+        return byFall
+                ? say(
+                        "let fall from the slot it frees the lever, laid in gently it would not tip all the way: {} turns"
+                                + " the bucket with {} where {} are needed",
+                        coin.code(),
+                        newtonMillimetres(balance.tripMoment()),
+                        newtonMillimetres(balance.needMoment()))
+                : say(
+                        "{} turns the bucket with {} where {} are needed",
+                        coin.code(),
+                        newtonMillimetres(balance.tripMoment()),
+                        newtonMillimetres(balance.needMoment()));
+    }
+
+    private static boolean freesByFall(Assembly assembly, Coin coin) {
+        CycleResult result =
+                CoinCycle.until(CycleStage.FREES, CycleRig.of(assembly, 0, 0), Visit.asNumbered(assembly, coin));
+        return result.times().containsKey(CycleStage.FREES);
     }
 }

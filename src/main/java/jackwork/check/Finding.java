@@ -97,7 +97,7 @@ public record Finding(
         }
 
         /** A finding with what its numbers' spread does to it. */
-        Finding because(Sentence why, Sentence remedy, String formula, Spread spread) {
+        public Finding because(Sentence why, Sentence remedy, String formula, Spread spread) {
             return because(why, remedy, formula, spread.grounds(), spread.margins());
         }
 

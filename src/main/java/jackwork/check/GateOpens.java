@@ -25,8 +25,8 @@ final class GateOpens implements Question {
                 subject.coins().stream().mapToDouble(Coin::diameter).max().orElse(0);
         double smallest =
                 subject.coins().stream().mapToDouble(Coin::diameter).min().orElse(0);
-        double shut = way(subject, works, 0);
-        double open = way(subject, works, works.tip());
+        double shut = way(subject, works, works.angle(0));
+        double open = way(subject, works, works.angle(1));
         boolean holds = smallest - shut < open - largest;
         double margin = Math.min(smallest - shut, open - largest);
         boolean does = margin > 0;

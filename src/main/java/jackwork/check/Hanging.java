@@ -2,10 +2,13 @@ package jackwork.check;
 
 import jackwork.stock.Basis;
 import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
 import java.util.function.Predicate;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
@@ -23,6 +26,16 @@ import java.util.stream.Collectors;
 public record Hanging(Status worst, Status best, List<Guess> guesses, String words, String measureFirst) {
 
     private static final int MOST_NAMED = 5;
+    /** Answered in time, their numbers as they are: no guess was put to its ends. */
+    private static final Set<Topic> IN_TIME = EnumSet.of(
+            Topic.COIN_THROWN_CLEAR,
+            Topic.BUILDS,
+            Topic.LEANS_FIRST,
+            Topic.SHOVE,
+            Topic.JIGGLE,
+            Topic.TWO_COINS,
+            Topic.OTHER);
+
     /** Guesses that take less of a margin are not worth naming. */
     private static final double NAMED = 0.02;
 
@@ -84,10 +97,17 @@ public record Hanging(Status worst, Status best, List<Guess> guesses, String wor
                 ranges.stream().map(Range::best).max(Comparator.naturalOrder()).orElse(Status.PASS);
         List<Range> turning = ranges.stream().filter(Range::canTurn).toList();
         if (worst == best || turning.isEmpty()) {
+            List<Finding> deciding = ranges.stream()
+                    .map(Range::finding)
+                    .filter(finding -> finding.status() == worst)
+                    .toList();
             List<Guess> nearest = nearest(ranges.stream()
                     .filter(range -> range.finding().status() == worst)
                     .toList());
-            return new Hanging(worst, best, nearest, settled(worst, nearest), "");
+            String words = worst == Status.PASS
+                    ? settled(worst, nearest)
+                    : untried(deciding).orElseGet(() -> settled(worst, nearest));
+            return new Hanging(worst, best, nearest, words, "");
         }
         List<Guess> guesses = sharing(turning);
         String words = turns(worst, best) + ", as " + (guesses.size() == 1 ? "one guess turns" : "guesses turn")
@@ -156,6 +176,15 @@ public record Hanging(Status worst, Status best, List<Guess> guesses, String wor
                 .toList();
     }
 
+    /** Of what decides it but was not tried with its guesses otherwise nobody knows whether one can turn it. */
+    private static Optional<String> untried(List<Finding> deciding) {
+        return deciding.stream()
+                .filter(finding -> IN_TIME.contains(finding.topic()))
+                .findFirst()
+                .map(finding -> "Whether a guess can turn it is not known: \"" + finding.question()
+                        + "\" is answered in time, and its guesses were not tried at their ends.");
+    }
+
     private static String settled(Status verdict, List<Guess> nearest) {
         String none = verdict == Status.FAIL
                 ? "No guess can save it"
@@ -174,7 +203,7 @@ public record Hanging(Status worst, Status best, List<Guess> guesses, String wor
 
     private static String turns(Status worst, Status best) {
         if (best == Status.PASS) {
-            return worst == Status.FAIL ? "It works or fails" : "It works, for certain or not";
+            return worst == Status.FAIL ? "It passes or fails" : "It passes, for certain or not";
         }
         return "It is doubtful or fails";
     }

@@ -16,12 +16,20 @@ public final class Measurement {
             entry("density", "weigh a cut rectangle of known size"),
             entry("mass", "weigh ten together"),
             entry("kerf", "cut a square of known size and measure what comes out"),
+            entry("diameter", "put a calliper on ten of them, two ways across each"),
+            entry("printed", "print a hole of known size and measure what comes out"),
+            entry("press", "try rods in a row of holes that grow by 0.05 mm"),
             entry("running", "try rods in a row of holes that grow by 0.05 mm"),
             entry("comfortable", "press a kitchen scale and see what feels light"),
             entry("strongest", "let the strongest visitor press a scale"),
             entry("rebound", "drop a coin on it from 100 mm; the share is the root of how much of that it comes back"),
             entry("tilt", "lay a level on the tables where it will stand"),
             entry("wear,", "press one a thousand times and gauge its holes again"),
+            entry("speed", "film it beside a rule, and count pictures from mark to mark"),
+            entry("moisture", "hold a moisture meter to the sheet, or weigh an offcut now and once it is dried"),
+            entry("paint", "weigh a square of known size before it is painted, and when it is dry"),
+            entry("length", "hang a weight on a metre of it, dry and damp, and hold a rule to it"),
+            entry("place", "put a calliper on how far its edge stands from where it is drawn"),
             entry("strength", "press a kitchen scale as the lever would be pressed"));
 
     private Measurement() {}

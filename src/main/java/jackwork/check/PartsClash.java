@@ -16,6 +16,7 @@ import jackwork.parts.Link;
 import jackwork.parts.Part;
 import jackwork.parts.RackMesh;
 import jackwork.parts.RatchetPair;
+import jackwork.parts.Stopping;
 import jackwork.parts.TouchPair;
 import java.util.ArrayList;
 import java.util.List;
@@ -75,9 +76,16 @@ final class PartsClash implements Question {
         return Double.isInfinite(least.distance()) ? List.of() : List.of(finding(subject, least));
     }
 
-    /** Whether a joint makes two parts touch. */
+    /** Whether two parts are made to touch. */
     private static boolean meant(Assembly assembly, String a, String b) {
         Set<String> pair = Set.of(a, b);
+        // Where one stops the other, its way ends: they meet there and go no farther.
+        for (Stopping stopping : assembly.ends()) {
+            Stopping.Obstacle met = stopping.met();
+            if (met != null && stopping.holds() && pair.equals(Set.of(met.own(), met.by()))) {
+                return true;
+            }
+        }
         for (Link link : assembly.links()) {
             boolean joined = (link instanceof GearMesh mesh && pair.equals(Set.of(mesh.partA(), mesh.partB())))
                     || (link instanceof RackMesh rack && pair.equals(Set.of(rack.gearPart(), rack.rackPart())))
@@ -144,7 +152,7 @@ final class PartsClash implements Question {
         Point drawn = assembly.body(placed.body()).centre();
         if (placed.body() == assembly.coinWorks().bucket()) {
             return drawn.turnedAbout(
-                    assembly.coinWorks().pivot(), assembly.coinWorks().tip());
+                    assembly.coinWorks().pivot(), assembly.coinWorks().angle(1));
         }
         int number = number(subject, placed.body());
         if (number < 0) {
@@ -212,7 +220,7 @@ final class PartsClash implements Question {
         Assembly assembly = subject.assembly();
         if (placed.body() == assembly.coinWorks().bucket()) {
             // Nothing moves before a coin has tipped it.
-            return Pose.about(assembly.coinWorks().pivot(), assembly.coinWorks().tip());
+            return Pose.about(assembly.coinWorks().pivot(), assembly.coinWorks().angle(1));
         }
         int number = number(subject, placed.body());
         if (number < 0) {

@@ -82,7 +82,6 @@ final class PegsInSlots implements Question {
     /** The wood nearest to the slot's sides, just beyond its width. */
     private static Miss wood(Subject subject, SlideJoint slide) {
         double kerf = subject.assembly().workshop().laser().kerf().value();
-        double running = subject.assembly().workshop().fits().running().value();
         List<Part> parts = subject.assembly().body(slide.slot()).parts().stream()
                 .filter(part -> subject.rods().stream()
                         .anyMatch(rod ->
@@ -92,7 +91,7 @@ final class PegsInSlots implements Question {
         Point where = slide.from();
         for (Part part : parts) {
             double beside =
-                    slide.radius() + running / 2 + LeastBar.of(part.thickness().value(), kerf) / 2;
+                    slide.bore().diameter() / 2 + LeastBar.of(part.thickness().value(), kerf) / 2;
             List<Point[]> line = line(slide);
             for (int i = 0; i < line.size(); i++) {
                 Point[] piece = line.get(i);

@@ -3,14 +3,19 @@ package jackwork.check;
 import static jackwork.check.Measure.mm;
 import static jackwork.check.Sentence.say;
 
-import jackwork.parts.RodRun;
-import jackwork.stock.Uncertain;
+import jackwork.parts.Assembly;
+import jackwork.parts.Bore;
+import jackwork.parts.Hole;
+import jackwork.parts.Part;
+import jackwork.parts.Variation;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 
 /**
- * Each rod can be pressed into the holes that grip it, and stays there. Holes are bored to the rod as measured and the press
- * fit; a kerf other than the workshop's makes them wider or narrower. What holds in the end is glue, which bridges little.
+ * Each rod can be pressed into the holes that grip it, and stays there: of all such holes the one with least to spare. Holes
+ * are bored for the rod as the workshop numbers it; a thicker one splits them, a thinner one is loose. What holds in the end
+ * is glue, which bridges little.
  */
 final class RodsHeld implements Question {
 
@@ -19,38 +24,61 @@ final class RodsHeld implements Question {
     /** A rod pressed into a hole narrower by more of its diameter splits the sheet or itself: common practice, no source. */
     private static final double TIGHTEST = 0.1;
 
-    @Override
-    public boolean appliesTo(Subject subject) {
-        return gripped(subject).findAny().isPresent();
+    /** A hole for a rod, and what it was bored for. */
+    private record Grip(Hole hole, Bore bore) {
+
+        double margin(Assembly assembly) {
+            return RodsHeld.margin(bore.clearance(assembly.made()), least());
+        }
+
+        double least() {
+            return -TIGHTEST * bore.through();
+        }
     }
 
-    private static java.util.stream.Stream<RodRun> gripped(Subject subject) {
-        return subject.rods().stream()
-                .filter(rod -> rod.kind() != RodRun.Kind.SCREW && rod.kind() != RodRun.Kind.SHOULDER);
+    @Override
+    public boolean appliesTo(Subject subject) {
+        return !gripping(subject.assembly()).isEmpty();
+    }
+
+    private static List<Grip> gripping(Assembly assembly) {
+        List<Grip> all = new ArrayList<>();
+        for (Part part : assembly.parts()) {
+            for (Hole hole : part.holes()) {
+                Bore bore = hole.bore();
+                if (bore != null && bore.grips() && bore.rod() != null) {
+                    all.add(new Grip(hole, bore));
+                }
+            }
+        }
+        return all;
     }
 
     @Override
     public List<Finding> ask(Subject subject) {
-        RodRun thinnest = gripped(subject)
-                .min(Comparator.comparingDouble(RodRun::diameter))
+        Assembly assembly = subject.assembly();
+        Grip worst = gripping(assembly).stream()
+                .min(Comparator.comparingDouble(grip -> grip.margin(assembly)))
                 .orElseThrow();
-        Uncertain press = subject.assembly().workshop().fits().press();
-        Uncertain kerf = subject.assembly().workshop().laser().kerf();
-        double room = press.value();
-        double least = -TIGHTEST * thinnest.diameter();
+        double room = worst.bore().clearance(assembly.made());
+        double least = worst.least();
         boolean loose = LOOSEST - room < room - least;
-        Spread spread = new Spread(margin(room, least))
-                .add("press fit", press, v -> margin(v, least))
-                .add("kerf", kerf, k -> margin(room + k - kerf.value(), least));
+        Spread spread = new Spread(margin(room, least));
+        for (Variation variation : Variation.ofHoles(assembly, true)) {
+            spread.add(
+                    variation.name(),
+                    variation.number(),
+                    value -> worst.margin(variation.with().apply(assembly, value)));
+        }
         return List.of(Finding.ask(
                         Topic.RODS_HELD,
                         say("Can every rod be pressed into the holes that grip it, and does it stay there?"))
                 .answer(spread.status(), room, loose ? LOOSEST : least, margin(room, least), "mm")
-                .at(new Where(thinnest.name(), null, thinnest.at()))
+                .at(new Where(worst.hole().joint(), null, worst.hole().circle().centre()))
                 .because(
                         say(
                                 "the hole that grips the rod of {} is {} {} than it",
-                                thinnest.name(),
+                                worst.hole().joint(),
                                 mm(Math.abs(room)),
                                 (room < 0 ? "narrower" : "wider")),
                         spread.status() == Status.PASS
@@ -59,7 +87,7 @@ final class RodsHeld implements Question {
                                         ? say(
                                                 "Bore the tight holes closer: make fits.press smaller, below 0 where no glue holds.")
                                         : say("Bore the tight holes wider: make fits.press nearer to 0."),
-                        "hole − rod = press fit = " + Words.number(room) + " mm; at most " + Words.number(LOOSEST)
+                        "hole as bored − rod = " + Words.number(room) + " mm; at most " + Words.number(LOOSEST)
                                 + " mm for glue to hold, at least a tenth of the rod narrower, " + Words.number(least)
                                 + " mm, to go in (common practice, no source)",
                         spread));

@@ -11,7 +11,9 @@ import jackwork.parts.Assembly;
 import jackwork.parts.Hole;
 import jackwork.parts.Part;
 import jackwork.parts.RodRun;
+import jackwork.parts.Stopping;
 import java.util.List;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -33,12 +35,35 @@ final class RodsPass implements Question {
         for (Part part : subject.assembly().parts()) {
             for (RodRun rod : subject.rods()) {
                 boolean between = rod.from() < part.layer() && part.layer() < rod.to();
-                if (between && !rod.parts().contains(part.name())) {
+                if (between && !rod.parts().contains(part.name()) && !stops(subject.assembly(), rod, part)) {
                     nearest = nearer(nearest, subject.assembly(), poses, rod, part);
                 }
             }
         }
-        return nearest == null ? List.of() : List.of(finding(nearest));
+        return nearest == null ? List.of() : List.of(finding(nearest, isPost(subject, nearest.rod())));
+    }
+
+    private static boolean isPost(Subject subject, RodRun rod) {
+        return Stream.of(
+                        subject.design().box().works(),
+                        subject.design().figure().works())
+                .map(works -> works.pins().get(rod.name()))
+                .anyMatch(pin -> pin != null && pin.stops() != null);
+    }
+
+    /** What stops a part stands in its way on purpose: there its way ends. */
+    private static boolean stops(Assembly assembly, RodRun rod, Part part) {
+        int body = assembly.bodyOf(part.name());
+        for (Stopping stopping : assembly.ends()) {
+            Stopping.Obstacle met = stopping.met();
+            if (met != null
+                    && stopping.holds()
+                    && stopping.end().body() == body
+                    && met.by().equals(rod.words())) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** Where a rod comes nearer to the wood of a part than it has to any: at rest as drawn, then wherever the two have gone. */
@@ -79,7 +104,8 @@ final class RodsPass implements Question {
         return (part.drawn().contains(at) ? -edge : edge) - radius;
     }
 
-    private static Finding finding(Met met) {
+    /** @param post whether the rod is there to stop something */
+    private static Finding finding(Met met, boolean post) {
         boolean clear = met.gap() > -TOUCH;
         String rod = met.rod().words();
         String part = met.part().name();
@@ -101,10 +127,16 @@ final class RodsPass implements Question {
                                         stroke(met.stroke())),
                         clear
                                 ? Sentence.NOTHING
-                                : say(
-                                        "Name {} among the parts of {}, cut it away there, or move one of the two.",
-                                        part,
-                                        met.rod().name()),
+                                : post
+                                        ? say(
+                                                "Move {}, or let it be held by parts on one side of what it stops alone, so that it"
+                                                        + " ends before {}.",
+                                                met.rod().name(),
+                                                part)
+                                        : say(
+                                                "Name {} among the parts of {}, cut it away there, or move one of the two.",
+                                                part,
+                                                met.rod().name()),
                         "distance of the wood from the axis − radius of the rod = " + Words.number(met.gap())
                                 + " mm, least of all parts in layers that a rod passes, at rest and all along the run");
     }

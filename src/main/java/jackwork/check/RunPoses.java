@@ -39,7 +39,8 @@ final class RunPoses {
     double angle(int sample, int body) {
         if (body == subject.assembly().coinWorks().bucket()) {
             // No lever moves it, the coin does: it is shown from rest to its stop.
-            return count() < 2 ? 0 : subject.assembly().coinWorks().tip() * sample / (count() - 1);
+            double share = count() < 2 ? 0 : (double) sample / (count() - 1);
+            return subject.assembly().coinWorks().angle(share);
         }
         return body == 0 ? 0 : poses.get(sample)[3 * moving(body) + 2];
     }

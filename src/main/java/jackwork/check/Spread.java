@@ -13,7 +13,7 @@ import org.jspecify.annotations.Nullable;
  * 95 % interval alone, and the drops are added as a root sum of squares (JCGM 100:2008, 5.1.2, for
  * independent inputs). Virtual builds later draw them all at once.
  */
-final class Spread {
+public final class Spread {
 
     /** Drops below this share of the margin are not worth naming. */
     private static final double NAMED = 0.01;
@@ -21,12 +21,12 @@ final class Spread {
     private final double margin;
     private final List<Ground> grounds = new ArrayList<>();
 
-    Spread(double margin) {
+    public Spread(double margin) {
         this.margin = margin;
     }
 
     /** @param marginAt the margin with this number at another value; NaN counts as the margin lost */
-    Spread add(String name, Uncertain number, DoubleUnaryOperator marginAt) {
+    public Spread add(String name, Uncertain number, DoubleUnaryOperator marginAt) {
         double low = marginAt.applyAsDouble(number.low());
         double high = marginAt.applyAsDouble(number.high());
         double worst =
@@ -36,7 +36,7 @@ final class Spread {
         return this;
     }
 
-    Status status() {
+    public Status status() {
         if (!(margin > 0)) {
             return Status.FAIL;
         }

@@ -11,6 +11,7 @@ import jackwork.parts.StringRun;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** Each string pulls at some stroke, and none is pulled past what its part can give. */
 final class StringsPull implements Question {
@@ -52,6 +53,18 @@ final class StringsPull implements Question {
                                 + Words.number(string.slack()) + " mm");
     }
 
+    /** How it goes round each of its guides as drawn: what a picture alone does not say. */
+    private static String turned(StringRun string) {
+        List<Double> wraps = string.path().wraps();
+        if (wraps.isEmpty()) {
+            return "over nothing";
+        }
+        return "turned as drawn "
+                + wraps.stream()
+                        .map(wrap -> wrap < 0 ? "0° (passes it by)" : Words.number(Math.toDegrees(wrap)) + "°")
+                        .collect(Collectors.joining(", "));
+    }
+
     private static Finding pulls(StrokeResult stroke, StringRun string) {
         double[] load = stroke.loadOf(string.name());
         double most = load[Extremes.greatest(load)] / 1e6 * string.capstan();
@@ -90,7 +103,7 @@ final class StringsPull implements Question {
                         "greatest tension, at the end that is pulled: what it moves takes "
                                 + Words.number(most / string.capstan())
                                 + " N, friction on its posts makes "
-                                + Words.number(string.capstan()) + " times that of it (turned as drawn) = "
+                                + Words.number(string.capstan()) + " times that of it (" + turned(string) + ") = "
                                 + Words.number(most)
                                 + " N; cord bears "
                                 + Words.number(holds) + " N at the least",

@@ -32,7 +32,6 @@ public final class Subject {
     private final Design design;
     private final Assembly assembly;
     private final StrokeResult stroke;
-    private final List<RodRun> rods;
     private final List<Variation> variations;
     /** As they would be with one number at one end, by {@link #key}: many questions ask of the same. */
     private final Map<String, Assembly> changed = new ConcurrentHashMap<>();
@@ -42,7 +41,6 @@ public final class Subject {
     private Subject(Design design, int samples, boolean varied) {
         this.design = design;
         this.assembly = Assembler.assemble(design);
-        this.rods = RodRun.of(design, assembly);
         this.stroke = StrokeSolver.solve(compiled(design, assembly), samples);
         this.variations = varied ? Variation.of(assembly) : List.of();
     }
@@ -76,7 +74,7 @@ public final class Subject {
 
     /** Every rod and screw, where it stands at rest. */
     List<RodRun> rods() {
-        return rods;
+        return assembly.rods();
     }
 
     public Assembly assembly() {
@@ -93,6 +91,11 @@ public final class Subject {
 
     /** Coins the design must take. */
     public List<Coin> coins() {
+        return coins(design);
+    }
+
+    /** Coins that a design must take. */
+    public static List<Coin> coins(Design design) {
         List<Coin> coins = new ArrayList<>();
         for (String code : design.file().coins()) {
             coins.add(Coins.catalogue()

@@ -12,6 +12,7 @@ public enum Topic {
     // What is written.
     UNUSUAL,
     // The figure and its lever.
+    WHAT_STOPS,
     STAYS_TOGETHER,
     FULL_STROKE,
     LOCKS_BY_FRICTION,
@@ -91,6 +92,7 @@ public enum Topic {
     SMALLEST_PART,
     CASE_BARS,
     MONEY_OUT,
+    STANDS_FIRM,
     JAM_REACHED,
     // A thousand pieces, and what visitors do besides.
     BUILDS,

@@ -57,7 +57,7 @@ final class WorksMarked implements Question {
     private static Mark mark(Assembly assembly, String name, Point at, String of, int body) {
         double off = Double.POSITIVE_INFINITY;
         for (Part part : assembly.body(body).parts()) {
-            off = Math.min(off, off(part, at));
+            off = Math.min(off, off(part, assembly.drawn(body, at)));
         }
         return new Mark(name, at, of, off);
     }
@@ -89,7 +89,7 @@ final class WorksMarked implements Question {
     private static double off(Assembly assembly, int body, int layer, Point at) {
         double off = Double.POSITIVE_INFINITY;
         for (Part part : assembly.body(body).parts()) {
-            off = part.layer() == layer ? Math.min(off, off(part, at)) : off;
+            off = part.layer() == layer ? Math.min(off, off(part, assembly.drawn(body, at))) : off;
         }
         return off;
     }

@@ -117,7 +117,7 @@ final class WorksOrdered implements Question {
         double highest = 0;
         for (Part part : subject.assembly().body(works.bucket()).parts()) {
             for (Point corner : part.drawn().outer()) {
-                Point from = corner.minus(works.lip());
+                Point from = corner.turnedAbout(works.pivot(), works.rest()).minus(works.lip());
                 boolean beyond = from.dot(out) > -OFF && from.dot(out) < reach;
                 if (part.layer() == works.layer() && beyond) {
                     highest = Math.max(highest, from.dot(up));
@@ -138,7 +138,8 @@ final class WorksOrdered implements Question {
         double nearest = Double.POSITIVE_INFINITY;
         for (Part part : subject.assembly().body(works.bucket()).parts()) {
             if (part.layer() == works.layer()) {
-                nearest = Math.min(nearest, part.drawn().distanceToEdge(works.toe()));
+                nearest = Math.min(
+                        nearest, part.drawn().distanceToEdge(works.toe().turnedAbout(works.pivot(), -works.rest())));
             }
         }
         double past = Double.isInfinite(nearest) ? 0 : works.lip().distance(works.toe()) - nearest;

@@ -3,6 +3,7 @@ package jackwork.cli;
 import jackwork.app.bench.Bench;
 import jackwork.app.bench.BenchJson;
 import jackwork.app.bench.UseMeasured;
+import jackwork.app.core.DesignCheck;
 import jackwork.check.Finding;
 import jackwork.design.DesignFolders;
 import java.io.IOException;
@@ -78,7 +79,8 @@ final class BenchUse extends Subcommand {
                 continue;
             }
             System.out.println(effect.design() + ": "
-                    + (effect.then().equals(effect.now()) ? "still " : effect.then() + ", now ") + effect.now() + "; "
+                    + (effect.then().equals(effect.now()) ? "still " : DesignCheck.words(effect.then()) + ", now ")
+                    + DesignCheck.words(effect.now()) + "; "
                     + effect.moved().size() + " margins moved");
             effect.moved().stream()
                     .filter(UseMeasured.Moved::turned)

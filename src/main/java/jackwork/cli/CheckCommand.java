@@ -5,6 +5,7 @@ import jackwork.builds.BuildReport;
 import jackwork.builds.BuildRun;
 import jackwork.check.Finding;
 import jackwork.check.Ground;
+import jackwork.check.NotInTheModel;
 import jackwork.check.Status;
 import jackwork.check.Words;
 import jackwork.design.Design;
@@ -37,6 +38,9 @@ final class CheckCommand extends DesignCommand {
     @Option(names = "--json", description = "one JSON object on stdout")
     private boolean json;
 
+    @Option(names = "--left-out", description = "say as well what is not in the model, and what to do about it")
+    private boolean leftOut;
+
     @Option(
             names = "--measured",
             paramLabel = "STOCK=MM",
@@ -61,6 +65,12 @@ final class CheckCommand extends DesignCommand {
             System.out.print(check.json());
         } else {
             print(check);
+            if (leftOut) {
+                printLeftOut();
+            } else {
+                System.out.println();
+                System.out.println("What is not in the model, and what a maker can do about it: add --left-out.");
+            }
         }
         return check.fails() ? Outcome.FAILS : Outcome.FINE;
     }
@@ -85,7 +95,7 @@ final class CheckCommand extends DesignCommand {
     }
 
     private static void print(DesignCheck check) {
-        System.out.println(check.design().name() + ": " + check.verdict());
+        System.out.println(check.design().name() + ": " + check.words());
         for (Finding finding : check.findings()) {
             System.out.println();
             System.out.println(mark(finding.status()) + finding.question());
@@ -112,8 +122,8 @@ final class CheckCommand extends DesignCommand {
                         System.out.println("    " + coin + " passes in " + passes + " of " + report.builds()));
         report.causes().forEach((cause, count) -> System.out.println("    in " + count + ": " + cause.words()));
         report.conditions()
-                .forEach(condition -> System.out.println("    " + condition.name() + ": " + condition.passes() + " of "
-                        + condition.builds() + ", a third of them"));
+                .forEach(condition -> System.out.println(
+                        "    of " + condition.name() + " pass " + condition.passes() + " of " + condition.builds()));
         report.results().stream()
                 .filter(result -> !result.passes())
                 .findFirst()
@@ -124,6 +134,16 @@ final class CheckCommand extends DesignCommand {
                         + (matter.guess() ? ", a guess)" : ")")));
         System.out.println("    (Spearman's rank correlation of each number with the build's margin)");
         report.measureFirst().ifPresent(words -> System.out.println("    " + words));
+    }
+
+    private static void printLeftOut() {
+        System.out.println();
+        System.out.println("Not in the model, whatever the verdict:");
+        for (NotInTheModel one : NotInTheModel.all()) {
+            System.out.println();
+            System.out.println("    " + one.what());
+            System.out.println("      " + one.instead());
+        }
     }
 
     private static String mark(Status status) {

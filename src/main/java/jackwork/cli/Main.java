@@ -25,6 +25,7 @@ public final class Main implements Runnable {
             ReplayCommand.class,
             TuneCommand.class,
             NewCommand.class,
+            RenewCommand.class,
             TraceCommand.class,
             MeasureCommand.class,
             BenchCommand.class,

@@ -69,6 +69,9 @@ final class OpenCommand extends Subcommand {
             return Outcome.FINE;
         }
         System.err.println("Serving on this machine only, to whoever opens this address. Stop with Ctrl-C.");
+        Thread ahead = new Thread(workbench::lookAhead, "ahead");
+        ahead.setDaemon(true);
+        ahead.start();
         if (!noBrowser) {
             BrowserStart.open(server.address(), Path.of(System.getProperty("user.home")));
         }

@@ -71,9 +71,10 @@ final class Outcome implements IExecutionExceptionHandler {
     }
 
     private static int cannotReadOrWrite(@Nullable IOException why) {
-        String remedy = why instanceof AccessDeniedException
-                ? "; the system refuses it: give yourself the right to, or take another folder"
-                : "";
+        String remedy =
+                why instanceof AccessDeniedException || (why != null && why.getCause() instanceof AccessDeniedException)
+                        ? "; the system refuses it: give yourself the right to, or take another folder"
+                        : "";
         System.err.println("cannot read or write: " + (why == null ? "" : why.getMessage()) + remedy);
         return BAD_INPUT;
     }

@@ -1,5 +1,6 @@
 package jackwork.cli;
 
+import jackwork.app.core.DesignCheck;
 import jackwork.check.Finding;
 import jackwork.price.Backwards;
 import jackwork.price.BatchSize;
@@ -167,7 +168,8 @@ final class PriceWords {
             if (offer.after() != null) {
                 line(
                         "      findings were run again: %s%s",
-                        offer.after(), offer.worse().isEmpty() ? "" : "; worse: " + String.join(", ", offer.worse()));
+                        DesignCheck.words(offer.after()),
+                        offer.worse().isEmpty() ? "" : "; worse: " + String.join(", ", offer.worse()));
             } else if (!offer.findings().equals("stay")) {
                 line(
                         "      findings must be run again%s",

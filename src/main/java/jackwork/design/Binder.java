@@ -205,7 +205,7 @@ final class Binder {
 
     private @Nullable Object record(Node node, Class<?> type, String path, int depth) {
         Map<String, Node> entries = entries(node);
-        reportUnknown(node, entries, Vocabulary.keys(type));
+        reportUnknown(node, entries, Vocabulary.keys(type), Vocabulary.formerKeys(type));
         return node instanceof MappingNode ? filled(node, entries, type, path, depth) : null;
     }
 
@@ -266,16 +266,20 @@ final class Binder {
         return path.isEmpty() ? key : path + "." + key;
     }
 
-    private void reportUnknown(Node node, Map<String, Node> entries, List<String> known) {
+    /** @param former what became of keys that were known once */
+    private void reportUnknown(Node node, Map<String, Node> entries, List<String> known, Map<String, String> former) {
         if (node instanceof MappingNode mapping) {
             for (NodeTuple tuple : mapping.getValue()) {
                 if (tuple.getKeyNode() instanceof ScalarNode key
                         && entries.containsKey(key.getValue())
                         && !known.contains(key.getValue())) {
+                    String now = former.get(key.getValue());
                     fault(
                             key,
                             "read the key \"" + key.getValue() + "\", which is not known here"
-                                    + NearestWord.hint(key.getValue(), known));
+                                    + (now == null
+                                            ? NearestWord.hint(key.getValue(), known)
+                                            : "; it " + now + ": take this line out"));
                 }
             }
         }
@@ -334,7 +338,7 @@ final class Binder {
             return new Uncertain(value, value - spread, value + spread, word.unit(), Basis.GUESS, "");
         }
         Map<String, Node> entries = entries(node);
-        reportUnknown(node, entries, List.of("value", "low", "high", "basis", "source"));
+        reportUnknown(node, entries, List.of("value", "low", "high", "basis", "source"), Map.of());
         Node valueNode = entries.get("value");
         if (valueNode == null) {
             fault(node, "the key \"value\" is missing here");

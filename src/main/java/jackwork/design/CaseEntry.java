@@ -66,6 +66,9 @@ public record CaseEntry(
         @Nullable
         Double feet,
 
+        @About("How far its long walls reach beyond the case at the table; not at all when left out.") @Nullable
+        Toes toes,
+
         @About("How long a tab is, about; 12 when left out.")
         @Quantity(unit = "mm", least = 8, most = 100, usualTo = 40, why = "a nut must fit between two tabs")
         @Nullable
@@ -84,6 +87,18 @@ public record CaseEntry(
 
     private static final double USUAL_FEET = 3;
     private static final double USUAL_TAB = 12;
+
+    @About("Feet that reach out, so that a press beside the case does not tip it.")
+    public record Toes(
+            @About("Beyond the left end; 0 when left out.")
+            @Quantity(unit = "mm", least = 0, most = 200, usualTo = 60, why = "a foot, not a plank")
+            @Nullable
+            Double left,
+
+            @About("Beyond the right end; 0 when left out.")
+            @Quantity(unit = "mm", least = 0, most = 200, usualTo = 60, why = "a foot, not a plank")
+            @Nullable
+            Double right) {}
 
     @About("An opening in the far wall with a plate that a button holds.")
     public record Door(
@@ -106,6 +121,16 @@ public record CaseEntry(
     /** mm. */
     public double tabOrUsual() {
         return tab == null ? USUAL_TAB : tab;
+    }
+
+    /** mm. */
+    public double toeLeft() {
+        return toes == null || toes.left() == null ? 0 : toes.left();
+    }
+
+    /** mm. */
+    public double toeRight() {
+        return toes == null || toes.right() == null ? 0 : toes.right();
     }
 
     /** Whether nuts caught in the panels hold it, not glue. */

@@ -84,6 +84,13 @@ public record CoinWorksEntry(
             double width) {}
 
     @About("What a coin's weight tips.")
+    @Former(
+            key = "clearance",
+            now = "follows from the hole, bored for its rod and the workshop's fits.running",
+            by = "fits.running")
+    @Former(
+            key = "bearing",
+            now = "follows from the layers that turn on the rod, those of the bucket in its pin's parts")
     public record Bucket(
             @About("Any part of the body that tips.") @Names(value = NameKind.PART, whose = Names.Whose.BOX)
             String part,
@@ -91,7 +98,7 @@ public record CoinWorksEntry(
             @About("The pin it tips on.") @Names(value = NameKind.PIN, whose = Names.Whose.BOX)
             String pin,
 
-            @About("How far it tips before its stop, without sign.")
+            @About("How far it is wished to tip, without sign; as far as something stops it when left out.")
             @Quantity(
                     unit = "deg",
                     least = 0.5,
@@ -99,7 +106,8 @@ public record CoinWorksEntry(
                     usualFrom = 2,
                     usualTo = 90,
                     why = "it must tip, and not turn over")
-            double tip,
+            @Nullable
+            Double tip,
 
             @About("A point of the floor's line, at the kicker's end.")
             Place heel,
@@ -111,26 +119,6 @@ public record CoinWorksEntry(
             Place toe,
 
             @About("The corner over which the coin leaves.") Place lip,
-
-            @About("Length of its bearing along the pin.")
-            @Quantity(
-                    unit = "mm",
-                    least = 0.5,
-                    most = 200,
-                    usualFrom = 3,
-                    usualTo = 60,
-                    why = "it is as long as the layers that turn on the pin, inside a box that one carries")
-            double bearing,
-
-            @About("Diametral clearance on the pin.")
-            @Quantity(
-                    unit = "mm",
-                    least = 0.01,
-                    most = 5,
-                    usualFrom = 0.05,
-                    usualTo = 0.8,
-                    why = "without any it does not turn, with more it wanders")
-            double clearance,
 
             @About("Free space to the nearest part on either side.")
             @Quantity(

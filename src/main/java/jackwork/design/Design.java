@@ -9,6 +9,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -58,6 +59,9 @@ public record Design(
                 .toList();
         if (!problems.isEmpty()) {
             throw new DesignException(problems);
+        }
+        if (Set.copyOf(coins).size() < coins.size()) {
+            throw DesignException.of("coins", "read " + String.join(", ", coins) + ", expected each coin once");
         }
         DesignFile other = new DesignFile(
                 file.format(), file.name(), file.box(), file.figure(), coins, file.gestures(), file.change());

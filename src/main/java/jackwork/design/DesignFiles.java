@@ -186,9 +186,12 @@ public record DesignFiles(Path design, Path box, Path figure, List<Path> others)
 
     /** A text's own name: the same for the same text. */
     public static String nameOf(String text) {
-        return HexFormat.of()
-                .formatHex(sha().digest(text.getBytes(StandardCharsets.UTF_8)))
-                .substring(0, VERSION_LETTERS);
+        return nameOf(text.getBytes(StandardCharsets.UTF_8));
+    }
+
+    /** The same of bytes. */
+    public static String nameOf(byte[] bytes) {
+        return HexFormat.of().formatHex(sha().digest(bytes)).substring(0, VERSION_LETTERS);
     }
 
     private static MessageDigest sha() {

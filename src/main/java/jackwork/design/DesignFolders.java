@@ -34,8 +34,13 @@ public final class DesignFolders {
      * for taking back. What another program takes away meanwhile is no fault.
      */
     static List<Path> files(Path workshop, String name) throws IOException {
+        return files(workshop, name, DEEPEST);
+    }
+
+    /** The same, so many folders deep: one that lies too deep to be listed is read all the same when it is named. */
+    static List<Path> files(Path workshop, String name, int deepest) throws IOException {
         List<Path> found = new ArrayList<>();
-        Files.walkFileTree(workshop, EnumSet.noneOf(FileVisitOption.class), DEEPEST, new SimpleFileVisitor<>() {
+        Files.walkFileTree(workshop, EnumSet.noneOf(FileVisitOption.class), deepest, new SimpleFileVisitor<>() {
             @Override
             public FileVisitResult preVisitDirectory(Path folder, BasicFileAttributes attributes) {
                 boolean hidden = !folder.equals(workshop)

@@ -20,7 +20,6 @@ import org.jspecify.annotations.Nullable;
 public final class DesignReader {
 
     public static final String FILE = "design.yaml";
-    private static final int FORMAT = 1;
     private static final long MOST_DRAWING_BYTES = 20L << 20;
     /** How far the second mount may be off, mm. */
     private static final double MOUNTS_AGREE = 0.1;
@@ -145,17 +144,20 @@ public final class DesignReader {
     private Design read(Path folder, YamlFile designYaml) {
         WorkshopFile workshop =
                 WorkshopReader.parse(text(workshopFolder.resolve(WorkshopReader.FILE), WorkshopReader.FILE));
+        Format.requireNow(designYaml);
         DesignFile design = new Binder(designYaml).bind(DesignFile.class);
         if (design == null) {
             throw new DesignException(problems);
         }
-        checkFormat(design.format(), designYaml);
+        Format.check(design.format(), designYaml);
         int before = problems.size();
         Path boxPath = inside(folder, design.box(), "box", designYaml);
         Path figurePath = inside(folder, design.figure(), "figure", designYaml);
         requireNoMore(before);
         YamlFile boxYaml = yaml(boxPath);
         YamlFile figureYaml = yaml(figurePath);
+        Format.requireNow(boxYaml);
+        Format.requireNow(figureYaml);
         Changes.apply(designYaml, Map.of("box", boxYaml, "figure", figureYaml));
         Binder boxBinder = new Binder(boxYaml);
         BoxFile box = boxBinder.bind(BoxFile.class);
@@ -165,8 +167,8 @@ public final class DesignReader {
             YamlFile.requireNone(problems);
             throw DesignException.of(FILE, "its box or figure could not be read");
         }
-        checkFormat(box.format(), boxYaml);
-        checkFormat(figure.format(), figureYaml);
+        Format.check(box.format(), boxYaml);
+        Format.check(figure.format(), figureYaml);
         Design known = this.known;
         Drawing boxDrawing = known != null
                         && known.box().works().drawing().equals(box.works().drawing())
@@ -210,15 +212,6 @@ public final class DesignReader {
         List<Problem> all = new ArrayList<>(problems);
         all.add(last);
         return new DesignException(all);
-    }
-
-    static void checkFormat(int format, YamlFile file) {
-        if (format != FORMAT) {
-            file.problem(
-                    "format",
-                    "read format " + format + ", this Jackwork reads format " + FORMAT
-                            + (format > FORMAT ? "; use a newer Jackwork" : ""));
-        }
     }
 
     /** A file named by another, which must lie in the workshop's folder, links followed. */

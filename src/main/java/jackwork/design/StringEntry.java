@@ -32,6 +32,12 @@ public record StringEntry(
             @About("The side to which the string bends round a post.") @OneOf({"left", "right"}) @Nullable
             String turns,
 
+            @About("Whole turns round a post beside what the drawing shows, which is at most three quarters of one;"
+                    + " 0 when left out.")
+            @Quantity(least = 0, most = 20, usualTo = 3, why = "friction grows with every turn, soon nothing slips")
+            @Nullable
+            Integer wholeTurns,
+
             @About("Outside diameter of a printed eyelet pressed into the part; a plain hole when left out.")
             @Quantity(
                     unit = "mm",
@@ -52,6 +58,12 @@ public record StringEntry(
             }
             if (guide.rod() != null && guide.turns() == null) {
                 around.problem(at, "a post needs turns: left or right, the side to which the string bends round it");
+            }
+            if (guide.rod() == null && guide.wholeTurns() != null && guide.wholeTurns() > 0) {
+                around.problem(
+                        at + ".whole-turns",
+                        "expected a post to wind the string round, read whole turns at an eyelet; give the post's rod, or"
+                                + " leave whole-turns out");
             }
         }
     }

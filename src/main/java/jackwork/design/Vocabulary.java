@@ -4,7 +4,10 @@ import jackwork.stock.Uncertain;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * What every word of every file is. It is read off the records that the files are bound to, where each word stands with its
@@ -14,11 +17,8 @@ import java.util.Map;
 final class Vocabulary {
 
     /** The files that makers write, by name. */
-    static final Map<String, Class<? extends Record>> FILES = Map.of(
-            "workshop", WorkshopFile.class,
-            "box", BoxFile.class,
-            "figure", FigureFile.class,
-            "design", DesignFile.class);
+    static final Map<String, Class<? extends Record>> FILES = Stream.of(FileKind.values())
+            .collect(Collectors.toUnmodifiableMap(kind -> kind.name().toLowerCase(Locale.ROOT), FileKind::record));
 
     /** The record that a file is read into. */
     static Class<? extends Record> file(String name) {
@@ -64,6 +64,16 @@ final class Vocabulary {
     /** The keys of those. */
     static List<String> keys(Class<?> record) {
         return flat(record).stream().map(Word::key).toList();
+    }
+
+    /** What became of keys that a record once had, by the key. */
+    static Map<String, String> formerKeys(Class<?> record) {
+        return former(record).stream().collect(Collectors.toMap(Former::key, Former::now));
+    }
+
+    /** The keys that a record once had. */
+    static List<Former> former(Class<?> record) {
+        return List.of(record.getAnnotationsByType(Former.class));
     }
 
     /** Whether a value is a record of words, and no single value that happens to be a record. */

@@ -10,6 +10,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
+import java.nio.file.attribute.PosixFileAttributeView;
 
 /**
  * Saves a file whole or not at all: a crash at any moment leaves the old one or the new one. What is written first stands
@@ -40,9 +41,22 @@ public final class WholeFile {
         Path part = target.resolveSibling("." + target.getFileName() + "." + Abandoned.mark() + ".part");
         try {
             writeThrough(part, bytes);
+            keepRights(target, part);
             Files.move(part, target, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
         } finally {
             Files.deleteIfExists(part);
+        }
+    }
+
+    /** Who may read and write a file stays as its maker set it, where the disk knows of such. */
+    private static void keepRights(Path file, Path part) {
+        PosixFileAttributeView rights = Files.getFileAttributeView(part, PosixFileAttributeView.class);
+        if (rights != null && Files.exists(file)) {
+            try {
+                rights.setPermissions(Files.getPosixFilePermissions(file));
+            } catch (IOException e) {
+                // A disk of another system: no reason not to save.
+            }
         }
     }
 

@@ -37,6 +37,7 @@ public final class WorkshopReader {
     }
 
     private static WorkshopFile bound(YamlFile file, List<Problem> problems) {
+        Format.requireNow(file);
         Binder binder = new Binder(file);
         WorkshopFile workshop = binder.bind(WorkshopFile.class);
         if (workshop == null) {
@@ -65,7 +66,7 @@ public final class WorkshopReader {
     }
 
     private static void check(WorkshopFile workshop, YamlFile file) {
-        DesignReader.checkFormat(workshop.format(), file);
+        Format.check(workshop.format(), file);
         checkNames(workshop, file);
         WorkshopAcross.check(workshop, file);
         PayReferences.check(workshop, file);

@@ -73,6 +73,46 @@ public final class YamlEdit {
     }
 
     /**
+     * The same where comments stand between a value in braces and its neighbours: they stay, and a comma that stood before it
+     * stays with them.
+     *
+     * @throws DesignException as {@link #remove}
+     */
+    static String removeKeepingComments(String name, String text, List<String> path) {
+        try {
+            return remove(name, text, path);
+        } catch (DesignException refused) {
+            YamlEdit edit = new YamlEdit(name, text, path);
+            Node parent = edit.places.at(above(path));
+            int number = parent instanceof MappingNode && !isBlock(parent) ? number(parent, edit.last()) : -1;
+            if (parent == null || number < 0 || items(parent).size() == 1) {
+                throw refused;
+            }
+            edit.requireAlone(path);
+            int from = edit.places.start(heads(parent).get(number));
+            int to = edit.places.end(items(parent).get(number));
+            int next = edit.afterBlanksAndComments(to);
+            boolean comma = next < text.length() && text.charAt(next) == ',';
+            String behind = comma ? text.substring(to, next) + text.substring(next + 1) : text.substring(to);
+            return edit.verified(text.substring(0, from) + behind, YamlValues.without(edit.before, path));
+        }
+    }
+
+    private int afterBlanksAndComments(int from) {
+        int at = from;
+        while (at < text.length() && (Character.isWhitespace(text.charAt(at)) || text.charAt(at) == '#')) {
+            at = text.charAt(at) == '#' ? places.lineEnd(at) : at + 1;
+        }
+        return at;
+    }
+
+    /** On which line a value's key stands, counted from 1; 0 when there is none. */
+    public static int lineOf(String name, String text, List<String> path) {
+        Node head = new YamlText(name, text).head(path);
+        return head == null ? 0 : head.getStartMark().orElseThrow().getLine() + 1;
+    }
+
+    /**
      * Gives a key another name, in its place; whatever it stands for stays, with anchors that may be in it.
      *
      * @param newKey any text; it is quoted where it must be

@@ -123,11 +123,20 @@ final class YamlFile {
     }
 
     void problem(Node node, String message) {
+        problems.add(told(node, message));
+    }
+
+    /** One complaint alone, that nothing else is told beside. */
+    DesignException refused(Node node, String message) {
+        return new DesignException(List.of(told(node, message)));
+    }
+
+    private Problem told(Node node, String message) {
         YamlFile owner = lent.getOrDefault(node, this);
         Mark mark = node.getStartMark().orElse(null);
         int line = mark == null ? 0 : mark.getLine() + 1;
         int column = mark == null ? 0 : mark.getColumn() + 1;
-        problems.add(new Problem(owner.name, line, column, message));
+        return new Problem(owner.name, line, column, message);
     }
 
     /** About the value at a dotted path, or the nearest value above it. */

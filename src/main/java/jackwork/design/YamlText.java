@@ -57,6 +57,14 @@ final class YamlText {
         return node;
     }
 
+    /** The key, or the item, at whose place a value stands; null when none does. */
+    @Nullable
+    Node head(List<String> path) {
+        Node above = at(path.subList(0, path.size() - 1));
+        int number = above == null ? -1 : number(above, path.get(path.size() - 1));
+        return above == null || number < 0 ? null : heads(above).get(number);
+    }
+
     static @Nullable Node child(Node node, String word) {
         int number = number(node, word);
         return number < 0 ? null : items(node).get(number);

@@ -61,6 +61,16 @@ public final class Outline {
         return of(outer, List.of());
     }
 
+    /** The smallest outline without a hollow that holds all points: three at least, not all on one line. */
+    public static Outline around(List<Point> points) {
+        Coordinate[] all = points.stream()
+                .map(point -> new Coordinate(point.x(), point.y()))
+                .toArray(Coordinate[]::new);
+        Polygon hull = (Polygon) FACTORY.createMultiPointFromCoords(all).convexHull();
+        hull.normalize();
+        return new Outline(hull);
+    }
+
     public static Outline rectangle(double minX, double minY, double maxX, double maxY) {
         return of(List.of(new Point(minX, minY), new Point(maxX, minY), new Point(maxX, maxY), new Point(minX, maxY)));
     }

@@ -1,7 +1,5 @@
 package jackwork.geometry;
 
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
@@ -15,7 +13,7 @@ import org.jspecify.annotations.Nullable;
 public record TurnedMeeting(double angle, Point at, Point out) {
 
     /** A corner beyond an edge's end by less, mm, still meets it: where two edges join, rounding lets nothing through. */
-    private static final double BESIDE = 1e-9;
+    static final double BESIDE = 1e-9;
 
     /** A corner that goes along an edge, within this sine of an angle, does not come into its wood. */
     private static final double ALONG = 1e-9;
@@ -30,9 +28,16 @@ public record TurnedMeeting(double angle, Point at, Point out) {
      */
     public static Optional<TurnedMeeting> first(
             Outline turning, Point pivot, Outline standing, double from, double to) {
-        Way way = new Way(pivot, from, to);
-        way.cornersAgainstEdges(turning, standing, true);
-        way.cornersAgainstEdges(standing, turning, false);
+        return first(new AboutPivot(turning, pivot), new AboutPivot(standing, pivot), from, to);
+    }
+
+    /** The same, both outlines about the pivot already. */
+    public static Optional<TurnedMeeting> first(AboutPivot turning, AboutPivot standing, double from, double to) {
+        Way way = new Way(turning.pivot, from, to);
+        if (turning.mayMeet(standing)) {
+            way.cornersAgainstEdges(turning, standing, true);
+            way.cornersAgainstEdges(standing, turning, false);
+        }
         return Optional.ofNullable(way.first);
     }
 
@@ -59,63 +64,57 @@ public record TurnedMeeting(double angle, Point at, Point out) {
         }
 
         /** @param turns whether the corners' outline turns, or else that of the edges */
-        void cornersAgainstEdges(Outline corners, Outline edges, boolean turns) {
-            List<List<Point>> rings = ringsOf(edges);
-            double farthest =
-                    cornersOf(edges).stream().mapToDouble(pivot::distance).max().orElse(0);
-            for (Point corner : cornersOf(corners)) {
-                double radius = corner.distance(pivot);
-                if (radius > farthest + BESIDE) {
+        void cornersAgainstEdges(AboutPivot corners, AboutPivot edges, boolean turns) {
+            int[] near = edges.between(corners.nearest, corners.farthest);
+            for (int c = 0; c < corners.count; c++) {
+                double radius = corners.radius[c];
+                if (radius < edges.nearest - BESIDE || radius > edges.farthest + BESIDE) {
                     continue;
                 }
-                for (List<Point> ring : rings) {
-                    Point start = ring.get(ring.size() - 1);
-                    for (Point end : ring) {
-                        edge(corner, radius, start, end, turns);
-                        start = end;
+                for (int e : near) {
+                    if (radius >= edges.off[e] && radius <= edges.reach[e] + BESIDE) {
+                        crossings(corners, c, edges, e, turns);
                     }
                 }
             }
         }
 
         /** Where a corner's arc crosses an edge with its wood on the left, out of nothing into wood. */
-        private void edge(Point corner, double radius, Point start, Point end, boolean turns) {
-            Point along = end.minus(start).times(1 / start.distance(end));
-            Point foot = along.times(pivot.minus(start).dot(along)).plus(start);
-            double off = foot.distance(pivot);
-            if (off > radius) {
-                return;
-            }
-            double half = Math.sqrt(radius * radius - off * off);
-            for (double side : new double[] {-half, half}) {
-                Point place = foot.plus(along.times(side));
-                double at = place.minus(start).dot(along);
-                if (at < -BESIDE || at > start.distance(end) + BESIDE || !comesIn(place, along, turns)) {
+        private void crossings(AboutPivot corners, int c, AboutPivot edges, int e, boolean turns) {
+            double radius = corners.radius[c];
+            double half = Math.sqrt(radius * radius - edges.off[e] * edges.off[e]);
+            for (int side = -1; side <= 1; side += 2) {
+                double at = edges.foot[e] + side * half;
+                if (at < -BESIDE || at > edges.length[e] + BESIDE) {
                     continue;
                 }
-                offer(corner, place, along, turns);
+                double x = edges.x[e] + edges.alongX[e] * at;
+                double y = edges.y[e] + edges.alongY[e] * at;
+                // The corner's way there, as seen from the edges' outline, into the wood on the edge's left.
+                double into = (edges.alongX[e] * x + edges.alongY[e] * y) * (turns ? sense : -sense);
+                if (into > ALONG * radius) {
+                    offer(corners, c, x, y, edges, e, turns);
+                }
             }
         }
 
-        private boolean comesIn(Point place, Point along, boolean turns) {
-            // The corner's way there, as seen from the edges' outline.
-            Point way = place.minus(pivot).turned(Math.PI / 2).times(turns ? sense : -sense);
-            return along.cross(way) > ALONG * way.length();
-        }
-
-        private void offer(Point corner, Point place, Point along, boolean turns) {
-            Point before = corner.minus(pivot);
-            Point then = place.minus(pivot);
-            double between = Math.atan2(before.cross(then), before.dot(then)) * (turns ? 1 : -1);
+        private void offer(AboutPivot corners, int c, double x, double y, AboutPivot edges, int e, boolean turns) {
+            double beforeX = corners.x[c];
+            double beforeY = corners.y[c];
+            double cross = beforeX * y - beforeY * x;
+            double between = Math.atan2(cross, beforeX * x + beforeY * y) * (turns ? 1 : -1);
             double turned = forward((between - from) * sense);
             if (turned < least) {
                 least = turned;
                 double angle = from + sense * turned;
-                Point right = new Point(along.y(), -along.x());
+                Point right = new Point(edges.alongY[e], -edges.alongX[e]);
                 // Where the corner stands still, the edge has turned to it.
                 first = turns
-                        ? new TurnedMeeting(angle, place, right)
-                        : new TurnedMeeting(angle, corner, right.turned(angle).times(-1));
+                        ? new TurnedMeeting(angle, pivot.plus(new Point(x, y)), right)
+                        : new TurnedMeeting(
+                                angle,
+                                pivot.plus(new Point(beforeX, beforeY)),
+                                right.turned(angle).times(-1));
             }
         }
 
@@ -125,19 +124,5 @@ public record TurnedMeeting(double angle, Point at, Point out) {
             double ahead = rest < 0 ? rest + 2 * Math.PI : rest;
             return 2 * Math.PI - ahead < 1e-12 ? 0 : ahead;
         }
-    }
-
-    private static List<Point> cornersOf(Outline outline) {
-        List<Point> corners = new ArrayList<>(outline.outer());
-        outline.holes().forEach(corners::addAll);
-        return corners;
-    }
-
-    /** Wood on the left of each: the outer ring counter-clockwise, holes clockwise. */
-    private static List<List<Point>> ringsOf(Outline outline) {
-        List<List<Point>> rings = new ArrayList<>();
-        rings.add(outline.outer());
-        rings.addAll(outline.holes());
-        return rings;
     }
 }

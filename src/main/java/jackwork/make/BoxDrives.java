@@ -28,9 +28,9 @@ record BoxDrives(double turn, double pressing, double returning) {
         double least = Double.POSITIVE_INFINITY;
         double armOfFinger = Double.POSITIVE_INFINITY;
         for (int i = 0; i <= 10; i++) {
-            double angle = lever.turn() * i / 10;
+            double angle = lever.angle(i / 10.0);
             Point centre = body.centre().turnedAbout(lever.pivot(), angle).minus(lever.pivot());
-            Point press = lever.press().turnedAbout(lever.pivot(), angle).minus(lever.pivot());
+            Point press = lever.pressDrawn().turnedAbout(lever.pivot(), angle).minus(lever.pivot());
             // Weight turns it by −m g x; back means against the press.
             double own = body.mass() / 1000 * GRAVITY * centre.x() * Math.signum(lever.turn());
             least = Math.min(least, own);

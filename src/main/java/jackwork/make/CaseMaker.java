@@ -32,6 +32,8 @@ final class CaseMaker {
     private static final double OVERHANG = 4;
     /** Width of a corner's foot, mm. */
     private static final double FOOT = 15;
+    /** Height of a toe at its tip, mm: it bears there all that would tip the piece. */
+    private static final double TOE = 6;
 
     static final String DOOR = "case-door";
 
@@ -107,6 +109,8 @@ final class CaseMaker {
     }
 
     Case make() {
+        // First of all: what is cut into the walls later is cut into their toes as well.
+        cutting("its toes", List.of("toes", "height"), this::toes);
         cutting("the tabs and nuts of its corners", List.of("height", "tab"), this::corners);
         cutting("the tabs and nuts of the floor", List.of("width", "depth", "tab"), this::ground);
         cutting("the tabs and nuts of the lid", List.of("width", "depth", "tab"), this::top);
@@ -253,6 +257,30 @@ final class CaseMaker {
                 free(end, z0 + FOOT, z1 - FOOT, foot, height);
             }
         }
+    }
+
+    /** Wedges at both ends of the long walls, as low at the tip as a toe and half as steep as a roof. */
+    private void toes() {
+        double foot = y0 - 2 * t - entry.feetOrUsual();
+        double end = t + wing;
+        for (PanelShape wall : List.of(near, far)) {
+            toe(wall, x0 - end, -entry.toeLeft(), foot);
+            toe(wall, x1 + end, entry.toeRight(), foot);
+        }
+    }
+
+    private void toe(PanelShape wall, double end, double reach, double foot) {
+        if (reach == 0) {
+            return;
+        }
+        double within = end - Math.signum(reach) * t;
+        double top = Math.min(y1, foot + TOE + Math.abs(reach) / 2);
+        wall.join(Outline.of(List.of(
+                new Point(within, foot),
+                new Point(end + reach, foot),
+                new Point(end + reach, foot + TOE),
+                new Point(end, top),
+                new Point(within, top))));
     }
 
     /** A wall so narrow that its two feet meet stands on all of its lower edge. */

@@ -41,7 +41,7 @@ public final class Dowels {
     private Dowels() {}
 
     static List<Dowel> of(Design design, Assembly assembly) {
-        List<RodRun> runs = RodRun.of(design, assembly);
+        List<RodRun> runs = assembly.rods();
         Layers layers = Layers.of(assembly.parts());
         Map<String, List<Part>> holding = new LinkedHashMap<>();
         Map<String, Double> narrowest = new LinkedHashMap<>();

@@ -9,7 +9,6 @@ import jackwork.design.Design;
 import jackwork.design.Works;
 import jackwork.drawing.BookletWriter.Picture;
 import jackwork.drawing.BookletWriter.Section;
-import jackwork.geometry.Point;
 import jackwork.parts.Assembly;
 import jackwork.parts.Body;
 import jackwork.parts.Hole;
@@ -37,6 +36,9 @@ public final class GlueUp {
     private final Minutes minutes;
     private final List<BuildOrder.Stack> order;
     private final List<Dowels.Dowel> dowels;
+    /** Names of pins, posts and dowels; mounts, pegs and screws are told elsewhere. */
+    private final Set<String> pinned = new LinkedHashSet<>();
+
     private final Set<String> turning = new LinkedHashSet<>();
     /** Pins with a printed sleeve on their rod. */
     private final Set<String> sleeved;
@@ -69,6 +71,8 @@ public final class GlueUp {
         this.minutes = new Minutes(design.workshop());
         this.sleeved = sleeved(design);
         this.order = BuildOrder.of(assembly);
+        pinned.addAll(design.box().works().pins().keySet());
+        pinned.addAll(design.figure().works().pins().keySet());
         this.dowels = Dowels.of(design, assembly);
         assembly.pins().forEach(pin -> turning.add(pin.name().replaceAll("/.*", "")));
         if (!design.figure().works().mounts().isEmpty()) {
@@ -162,10 +166,7 @@ public final class GlueUp {
     private List<Dowels.Dowel> dowelsOf(BuildOrder.Stack stack) {
         List<Dowels.Dowel> found = new ArrayList<>();
         for (Dowels.Dowel dowel : dowels) {
-            long holding = stack.parts().stream()
-                    .filter(part -> has(part, dowel.name()))
-                    .count();
-            if (holding > 1 && !turning.contains(dowel.name())) {
+            if (RodsGlued.holders(stack, dowel.name()) > 1 && !turning.contains(dowel.name())) {
                 found.add(dowel);
             }
         }
@@ -228,7 +229,8 @@ public final class GlueUp {
                     }
                 }
             }
-            held(stack, standing, words);
+            RodsGlued.Told rodsGlued = RodsGlued.of(stack, standing, order, turning, pinned);
+            words.addAll(rodsGlued.words());
             if (stack.parts().size() == 1) {
                 weigh(stack, words);
             }
@@ -243,6 +245,7 @@ public final class GlueUp {
                             new Work("put-on", 1),
                             new Work("pivot", joints),
                             new Work("sleeve", onSleeves),
+                            new Work("rod-glue", rodsGlued.glued()),
                             new Work(
                                     "weight",
                                     stack.parts().size() == 1 ? weights(stack).size() : 0)),
@@ -257,35 +260,6 @@ public final class GlueUp {
                 .filter(body -> body.name().equals(stack.body()))
                 .flatMap(body -> body.parts().stream())
                 .allMatch(part -> standing.contains(part) || stack.parts().contains(part));
-    }
-
-    /** The dowels that join it to what stands, or to what of its body is still to come. */
-    private void held(BuildOrder.Stack stack, List<Part> standing, List<Sentence> words) {
-        if (stack.body().equals(Body.GROUND)) {
-            return;
-        }
-        for (Part part : stack.parts()) {
-            for (Hole hole : part.holes()) {
-                if (turning.contains(hole.joint()) || !hole.grips()) {
-                    continue;
-                }
-                boolean before = standing.stream().anyMatch(other -> has(other, hole.joint()));
-                boolean inside = stack.parts().stream()
-                                .filter(other -> has(other, hole.joint()))
-                                .count()
-                        > 1;
-                if (!inside) {
-                    String how = before
-                            ? "- dowel {} of {}: glue it to what stands behind it"
-                            : "- dowel {} of {}: the rest of the body is glued to it when that goes on";
-                    words.add(say(how, hole.joint(), part.name()));
-                }
-            }
-        }
-    }
-
-    private static boolean has(Part part, String joint) {
-        return part.holes().stream().anyMatch(hole -> hole.joint().equals(joint));
     }
 
     private static String layers(BuildOrder.Stack stack) {
@@ -304,7 +278,7 @@ public final class GlueUp {
                                         "Cut {} of {}: {} from knot to knot, and {} at either end to tie it.",
                                         mm(cut(string)).to(0),
                                         string.cord(),
-                                        mm(length(string)).to(1),
+                                        mm(string.length()).to(1),
                                         mm(FOR_A_KNOT).to(0)),
                                 say(
                                         "From {} to {}, with the lever up. A figure-eight knot at each end, a drop"
@@ -317,20 +291,9 @@ public final class GlueUp {
         }
     }
 
-    /** From knot to knot, taken straight from guide to guide, mm. */
-    static double length(StringRun string) {
-        double length = string.slack();
-        Point last = string.from();
-        for (StringRun.Guide guide : string.over()) {
-            length += last.distance(guide.at());
-            last = guide.at();
-        }
-        return length + last.distance(string.to());
-    }
-
     /** To cut off the reel, mm. */
     static double cut(StringRun string) {
-        return length(string) + 2 * FOR_A_KNOT;
+        return string.length() + 2 * FOR_A_KNOT;
     }
 
     private void closeCase() {

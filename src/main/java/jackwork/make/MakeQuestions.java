@@ -14,6 +14,7 @@ public final class MakeQuestions {
             (design, subject) -> ThinnestNeck.ask(subject.assembly()),
             (design, subject) -> SmallestPart.ask(subject.assembly()),
             CaseBars::ask,
+            StandsFirm::ask,
             CaseOpens::ask);
 
     private MakeQuestions() {}

@@ -38,6 +38,15 @@ record Panel(
 
     private static final double DIGIT = 5;
 
+    /**
+     * g, without what its round holes take away.
+     *
+     * @param density kg/m³
+     */
+    double mass(double density) {
+        return outline.area() * (to - from) * density / 1000;
+    }
+
     /** As it lies under the beam: hidden face up, so that its number is never seen again. */
     FlatPiece piece(String stock) {
         Outline face = insideUp ? outline : outline.mirrored();
@@ -46,7 +55,7 @@ record Panel(
             Point at = insideUp
                     ? hole.centre()
                     : new Point(-hole.centre().x(), hole.centre().y());
-            bored.add(new Hole(new Circle(at, hole.radius()), "screw-" + (bored.size() + 1), false));
+            bored.add(Hole.open(new Circle(at, hole.radius()), "screw-" + (bored.size() + 1)));
         }
         List<List<Point>> strokes = Numerals.strokes(number, spot(face, bored), DIGIT);
         return new FlatPiece(name, stock, to - from, false, face, List.copyOf(bored), strokes);

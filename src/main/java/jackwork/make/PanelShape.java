@@ -29,8 +29,11 @@ final class PanelShape {
     }
 
     void tab(double fromU, double toU, double fromV, double toV) {
-        Outline tab = Outline.rectangle(fromU, fromV, toU, toV);
-        outline = whole(() -> outline.with(tab));
+        join(Outline.rectangle(fromU, fromV, toU, toV));
+    }
+
+    void join(Outline more) {
+        outline = whole(() -> outline.with(more));
     }
 
     /** An opening wider all round by half a fit. */

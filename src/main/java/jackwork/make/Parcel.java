@@ -44,7 +44,7 @@ record Parcel(double width, double depth, double height, double mass) {
             double back = Double.POSITIVE_INFINITY;
             double front = Double.NEGATIVE_INFINITY;
             for (Panel panel : housing.panels()) {
-                mass += panel.outline().area() * (panel.to() - panel.from()) * density / 1000;
+                mass += panel.mass(density);
                 Bounds face = panel.outline().bounds();
                 switch (panel.axis()) {
                     case Z -> {

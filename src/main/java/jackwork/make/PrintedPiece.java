@@ -51,7 +51,10 @@ public record PrintedPiece(String name, int each, String what, Solid solid, Mesh
                             .value();
                     for (PinJoint joint : assembly.pins()) {
                         if (joint.name().equals(name) || joint.name().startsWith(name + "/")) {
-                            Sleeve sleeve = new Sleeve(2 * joint.radius(), bore, joint.bearing() + Sleeve.PLAY);
+                            Sleeve sleeve = new Sleeve(
+                                    2 * joint.radius(),
+                                    bore,
+                                    assembly.bearing(joint).length() + Sleeve.PLAY);
                             String called = "shoulder-" + joint.name().replace('/', '-');
                             pieces.add(piece(called, 1, "pressed on the rod of " + name, solid(sleeve)));
                         }

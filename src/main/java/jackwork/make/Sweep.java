@@ -69,7 +69,7 @@ final class Sweep {
         if (number == assembly.coinWorks().bucket()) {
             Point pivot = assembly.coinWorks().pivot();
             for (int i = 0; i < TIPS; i++) {
-                double tip = assembly.coinWorks().tip() * i / (TIPS - 1);
+                double tip = assembly.coinWorks().angle((double) i / (TIPS - 1));
                 poses.add(Pose.about(pivot, tip));
             }
             return poses;

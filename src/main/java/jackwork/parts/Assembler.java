@@ -29,6 +29,7 @@ public final class Assembler {
 
     private final Design design;
     private final Map<String, Part> parts;
+    private final Layers layers;
     /** Part name to body number. */
     private final Map<String, Integer> bodyOf = new LinkedHashMap<>();
 
@@ -42,6 +43,7 @@ public final class Assembler {
     private Assembler(Design design) {
         this.design = design;
         this.parts = PartMaker.make(design);
+        this.layers = Layers.of(List.copyOf(parts.values()));
     }
 
     public static Assembly assemble(Design design) {
@@ -105,7 +107,7 @@ public final class Assembler {
     }
 
     private void addPin(Works works, String name, PinEntry pin) {
-        Point at = at(works, pin.at(), name);
+        Point at = Posts.at(design, works, name, pin);
         String tight = Borings.tight(pin);
         int holder = Named.in(bodyOf, tight);
         Double shoulder = pin.shoulder();
@@ -118,8 +120,6 @@ public final class Assembler {
             }
         }
         runners.forEach((runner, members) -> {
-            double bearing =
-                    members.stream().mapToDouble(p -> p.thickness().value()).sum();
             String joint = runners.size() == 1 ? name : name + "/" + bodyNames.get(runner);
             FrictionPair friction = shoulder == null
                     ? friction(pin.rod(), members.get(0))
@@ -127,14 +127,15 @@ public final class Assembler {
                             design.workshop(),
                             Printing.SURFACE,
                             members.get(0).kind().surface());
-            pins.add(new PinJoint(joint, holder, runner, at, radius, bearing, friction));
+            pins.add(new PinJoint(joint, holder, runner, at, radius, friction));
             if (shoulder != null) {
+                double bearing = Bearing.length(bodyParts.get(runner), members, layers);
                 bodyLumps
                         .get(holder)
                         .add(sleeve(joint, at, new Sleeve(shoulder, rodDiameter(pin.rod()), bearing + Sleeve.PLAY)));
             }
         });
-        bodyLumps.get(holder).add(rod(name, pin.rod(), pin.parts(), at));
+        bodyLumps.get(holder).add(rod(name, pin.rod(), pin.reaches(), at));
     }
 
     /** The rods that join figure and box stand with the ground. */
@@ -179,6 +180,7 @@ public final class Assembler {
                 slide.via() == null ? null : at(works, slide.via(), ""),
                 at(works, slide.to(), ""),
                 rodDiameter(slide.rod()) / 2,
+                Bores.on(design, slide.in(), slide.rod(), false),
                 friction(slide.rod(), Named.in(parts, slide.in()))));
     }
 
@@ -220,9 +222,10 @@ public final class Assembler {
             bodies.add(Body.of(bodyNames.get(i), bodyParts.get(i), bodyLumps.get(i)));
         }
         requireMoving(bodies);
-        return new Assembly(
+        Assembly bare = new Assembly(
                 design.name(),
                 design.workshop(),
+                AsMade.asNumbered(design.workshop().printerOrGuess().off().value()),
                 List.copyOf(bodies),
                 List.copyOf(pins),
                 List.copyOf(slides),
@@ -230,7 +233,32 @@ public final class Assembler {
                 LinkMaker.make(design, parts, bodyOf),
                 CoinWorksMaker.lever(design, bodyOf),
                 CoinWorksMaker.make(design, bodyOf, bodies),
-                Artwork.of(design));
+                Artwork.of(design),
+                List.of(),
+                List.of());
+        requireBearing(bare);
+        Assembly wished = bare.withRods(RodRun.of(design, bare));
+        List<Stopping> ends = Stopping.of(design, wished);
+        ends.forEach(this::requireEnd);
+        return wished.stopped(ends);
+    }
+
+    /** A rod that one of them grips, and that no layer of the box is bored for, leaves nothing to say of its room. */
+    private void requireBearing(Assembly assembly) {
+        CoinWorks works = assembly.coinWorks();
+        requireBearing(
+                assembly, "lever.pin", assembly.lever().pin(), assembly.lever().body());
+        requireBearing(assembly, "coin-works.bucket.pin", works.pin(), works.bucket());
+    }
+
+    private void requireBearing(Assembly assembly, String key, String pin, int body) {
+        if (assembly.pinOf(pin, body).isEmpty()) {
+            throw new PartException(
+                    design.fileOf(design.box().works()) + ": " + key,
+                    "read " + pin
+                            + ", in which no layer is bored to run on the rod; name parts of the box among the parts of pins."
+                            + pin + " instead of `box`, or let them grip it: leave `tight` out");
+        }
     }
 
     /** Lever and bucket must be bodies of their own, or nothing could work. */
@@ -243,6 +271,23 @@ public final class Assembler {
                     "lever " + bodies.get(lever).name() + " and bucket "
                             + bodies.get(bucket).name()
                             + " must each move by itself; take them out of `fixed`, and of one another's glue");
+        }
+    }
+
+    /** Where no angle is wished, something must stop it, or nobody knows how far it goes. */
+    private void requireEnd(Stopping stopping) {
+        if (!stopping.end().wished() && !stopping.holds()) {
+            boolean lever = stopping.end().kind() == TurningEnd.Kind.LEVER_PRESSED;
+            Stopping.Obstacle met = stopping.met();
+            throw new PartException(
+                    design.fileOf(design.box().works()) + ": " + (lever ? "lever.throw" : "coin-works.bucket.tip"),
+                    "it is left out, and nothing stops the " + stopping.end().name()
+                            + (met == null
+                                    ? ""
+                                    : ": " + met.by()
+                                            + ", which it meets first, lies too near its pivot or too slanting to its"
+                                            + " way")
+                            + "; write how far it is to go, in degrees, or set a post in its way");
         }
     }
 

@@ -22,9 +22,8 @@ public record Body(String name, List<Part> parts, List<Lump> lumps, double mass,
         List<double[]> pieces = new ArrayList<>();
         for (Part part : parts) {
             SectionProperties section = part.section();
-            double mass = section.area() * part.arealDensity();
             pieces.add(new double[] {
-                mass, section.centroid().x(), section.centroid().y(), section.polarMoment() * part.arealDensity()
+                part.mass(), section.centroid().x(), section.centroid().y(), section.polarMoment() * part.arealDensity()
             });
         }
         for (Lump lump : lumps) {

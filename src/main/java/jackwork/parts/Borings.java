@@ -22,6 +22,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
 /** What joints and the case ask of the wood: round holes for rods and cords, slots for pegs, openings for screws. */
@@ -132,17 +133,15 @@ final class Borings {
     private void bore(Works works) {
         for (Map.Entry<String, PinEntry> entry : works.pins().entrySet()) {
             PinEntry pin = entry.getValue();
-            Point at = at(works, pin.at(), entry.getKey());
+            Point at = Posts.at(design, works, entry.getKey(), pin);
             Object holder = gluedWith(tight(pin));
             for (String part : pin.parts()) {
                 boolean grips = gluedWith(part).equals(holder);
                 Double shoulder = pin.shoulder();
-                if (shoulder != null && !grips) {
-                    double running = workshop.fits().running().value();
-                    bored(works, "pins", part, new Circle(at, (shoulder + running) / 2), entry.getKey(), false);
-                } else {
-                    hole(works, "pins", part, at, pin.rod(), entry.getKey(), grips);
-                }
+                Bore bore = shoulder != null && !grips
+                        ? Bores.onShoulder(design, part, shoulder)
+                        : Bores.on(design, part, pin.rod(), grips);
+                bored(works, "pins", part, at, entry.getKey(), bore);
             }
         }
         for (Map.Entry<String, MountEntry> entry : works.mounts().entrySet()) {
@@ -161,8 +160,7 @@ final class Borings {
                     slide.rod(),
                     entry.getKey(),
                     true);
-            double width = Named.in(workshop.rods(), slide.rod()).diameter().value()
-                    + workshop.fits().running().value();
+            double width = Bores.on(design, slide.in(), slide.rod(), false).diameter();
             Point from = at(works, slide.from(), "");
             Point to = at(works, slide.to(), "");
             Point via = slide.via() == null ? null : at(works, slide.via(), "");
@@ -230,23 +228,24 @@ final class Borings {
         works.joints(StringEntry.class).forEach((name, string) -> {
             double eye = eye(workshop, string.cord());
             for (PointOf end : List.of(string.from(), string.to())) {
-                bored(works, "strings", end.part(), new Circle(at(works, end.at(), ""), eye / 2), name, false);
+                bored(
+                        works,
+                        "strings",
+                        end.part(),
+                        name,
+                        joint -> Hole.open(new Circle(at(works, end.at(), ""), eye / 2), joint));
             }
             for (StringEntry.GuideEntry guide : string.over()) {
                 String rod = guide.rod();
                 if (rod == null) {
                     Double eyelet = guide.eyelet();
                     requireWall(place(works, "strings", name), eyelet, eye);
-                    double diameter = eyelet == null
-                            ? eye
-                            : eyelet + workshop.fits().press().value();
-                    bored(
-                            works,
-                            "strings",
-                            guide.part(),
-                            new Circle(at(works, guide.at(), ""), diameter / 2),
-                            name,
-                            eyelet != null);
+                    Point at = at(works, guide.at(), "");
+                    if (eyelet == null) {
+                        bored(works, "strings", guide.part(), name, joint -> Hole.open(new Circle(at, eye / 2), joint));
+                    } else {
+                        bored(works, "strings", guide.part(), at, name, Bores.forEyelet(design, guide.part(), eyelet));
+                    }
                 } else {
                     hole(works, "strings", guide.part(), at(works, guide.at(), ""), rod, name, true);
                 }
@@ -294,19 +293,22 @@ final class Borings {
     }
 
     private void hole(Works works, String section, String part, Point at, String rod, String joint, boolean grips) {
-        double diameter = Named.in(workshop.rods(), rod).diameter().value();
-        double clearance = (grips ? workshop.fits().press() : workshop.fits().running()).value();
-        bored(works, section, part, new Circle(at, (diameter + clearance) / 2), joint, grips);
+        bored(works, section, part, at, joint, Bores.on(design, part, rod, grips));
     }
 
-    private void bored(Works works, String section, String part, Circle circle, String joint, boolean grips) {
+    private void bored(Works works, String section, String part, Point at, String joint, Bore bore) {
+        Circle circle = new Circle(at, bore.diameter() / 2);
+        bored(works, section, part, joint, name -> new Hole(circle, name, bore.grips(), bore));
+    }
+
+    private void bored(Works works, String section, String part, String joint, Function<String, Hole> named) {
         List<Hole> bored = holes.computeIfAbsent(part, k -> new ArrayList<>());
         // Cut files name every hole, so a second one of the same joint needs a name of its own.
         String name = joint;
         for (int again = 2; taken(bored, name); again++) {
             name = joint + "-" + again;
         }
-        bored.add(new Hole(circle, name, grips));
+        bored.add(named.apply(name));
         places.put(part + "/" + name, place(works, section, joint));
     }
 

@@ -40,6 +40,11 @@ public final class CamMotion {
         this.pieces = List.copyOf(pieces);
     }
 
+    /** In order, counter-clockwise from how it is drawn. */
+    public List<Piece> pieces() {
+        return pieces;
+    }
+
     /**
      * @param angle of the cam, any
      * @param into move, and its first and second derivative by the angle, [≥ 4]

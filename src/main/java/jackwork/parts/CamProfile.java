@@ -46,6 +46,20 @@ public final class CamProfile implements Curve {
         return new CamProfile(motion, start, Point.ORIGIN, pivot, radius);
     }
 
+    public CamMotion motion() {
+        return motion;
+    }
+
+    /** What the follower swings about, from the cam's centre; null when it goes straight. */
+    public @Nullable Point pivot() {
+        return pivot;
+    }
+
+    /** Unit vector in which a positive move takes a follower that goes straight. */
+    public Point direction() {
+        return direction;
+    }
+
     @Override
     public double period() {
         return 2 * Math.PI;

@@ -7,22 +7,22 @@ import jackwork.stock.Uncertain;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The coin works at rest, in the common frame.
+ * The coin works at rest, in the common frame: marks of lever and bucket where those rest.
  *
  * @param slotAt middle of its opening
  * @param slotLength opening for the coin's diameter, mm
  * @param slotWidth opening for the coin's thickness, mm
  * @param bucket number of the body that tips
  * @param layer in which the coin works
- * @param pivot where it tips
- * @param tip angle to its stop, rad, signed: the way the coin's weight turns it
+ * @param pin that it tips on
+ * @param pivot where that is
+ * @param rest the bucket's angle at rest, rad from the position drawn, counter-clockwise positive
+ * @param tip from rest to its other stop, rad, signed: the way the coin's weight turns it
  * @param heel one point of the floor
  * @param rise the corner at the heel's end over which a coin does not roll; null when there is none
  * @param toe the floor's end at the lip's foot
  * @param lip the corner over which the coin leaves
  * @param rodRadius of the pivot's rod, mm
- * @param bearing length of the bearing, mm
- * @param clearance diametral clearance on the rod, mm
  * @param sideGap free space on either side, mm
  * @param reach from the pivot to the bucket's farthest point, mm
  * @param rebound share of a coin's approach speed that comes back from the bucket
@@ -41,15 +41,15 @@ public record CoinWorks(
         double slotWidth,
         int bucket,
         int layer,
+        String pin,
         Point pivot,
+        double rest,
         double tip,
         Point heel,
         @Nullable Point rise,
         Point toe,
         Point lip,
         double rodRadius,
-        double bearing,
-        double clearance,
         double sideGap,
         double reach,
         Uncertain rebound,
@@ -88,15 +88,15 @@ public record CoinWorks(
                 slotWidth,
                 bucket,
                 layer,
+                pin,
                 pivot,
+                rest,
                 tip,
                 heel,
                 rise,
                 toe,
                 lip,
                 rodRadius,
-                bearing,
-                clearance,
                 sideGap,
                 reach,
                 rebound,
@@ -110,14 +110,55 @@ public record CoinWorks(
                 cashRoom);
     }
 
+    /** How far the bucket's farthest point shifts sideways, mm, as it tilts on its bearing. */
+    public double shift(Bearing bearing) {
+        return bearing.tilt() * reach;
+    }
+
+    /** The bucket's angle when it has tipped by a share of its way, rad from the position drawn. */
+    public double angle(double share) {
+        return rest + tip * share;
+    }
+
     /**
-     * How far the bucket's farthest point shifts sideways, mm, when a clearance on its rod lets it tilt: by c/L over its
-     * bearing, at its reach.
+     * The same works between other stops.
      *
-     * @param diametral mm; none of it tilts when it is negative
+     * @param atRest angle of the bucket, rad from the position drawn
+     * @param tipped likewise, at its other stop
+     * @param lever as it stops now
+     * @param before as it stopped
      */
-    public double shift(double diametral) {
-        return Math.max(0, diametral) / bearing * reach;
+    CoinWorks between(double atRest, double tipped, Lever lever, Lever before) {
+        double turned = atRest - rest;
+        // A gate's floor stands still.
+        double floor = bridges() ? 0 : turned;
+        double pressed = lever.rest() - before.rest();
+        return new CoinWorks(
+                slotAt,
+                slotLength,
+                slotWidth,
+                bucket,
+                layer,
+                pin,
+                pivot,
+                atRest,
+                tipped - atRest,
+                heel.turnedAbout(pivot, floor),
+                rise == null ? null : rise.turnedAbout(pivot, floor),
+                toe.turnedAbout(pivot, floor),
+                lip.turnedAbout(pivot, turned),
+                rodRadius,
+                sideGap,
+                reach,
+                rebound,
+                bearingFriction,
+                catchFriction,
+                coinFriction,
+                tooth.turnedAbout(lever.pivot(), pressed),
+                strut.turnedAbout(pivot, turned),
+                kicker.turnedAbout(lever.pivot(), pressed),
+                face == null ? null : face.turnedAbout(pivot, turned),
+                cashRoom);
     }
 
     /** +1 when the coin turns the bucket counter-clockwise, −1 otherwise. */

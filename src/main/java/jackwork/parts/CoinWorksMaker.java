@@ -21,11 +21,23 @@ final class CoinWorksMaker {
         String pinName = box.lever().pin();
         Point pivot = design.inBox(Named.in(box.works().pins(), pinName).at(), pinName);
         Point press = design.inBox(box.lever().press(), "");
-        // A finger pushing down turns the lever clockwise when it pushes right of the pivot.
-        double sense = press.x() > pivot.x() ? -1 : 1;
+        double sense = leverSense(design);
         int body = Named.in(bodyOf, box.lever().part());
         return new Lever(
-                body, pinName, pivot, press, sense * Math.toRadians(box.lever().turn()));
+                body,
+                pinName,
+                pivot,
+                press,
+                0,
+                sense * Math.toRadians(TurningEnd.wished(box.lever().turn())));
+    }
+
+    /** A finger pushing down turns the lever clockwise when it pushes right of the pivot. */
+    static double leverSense(Design design) {
+        BoxFile box = design.box();
+        String pin = box.lever().pin();
+        Point pivot = design.inBox(Named.in(box.works().pins(), pin).at(), pin);
+        return design.inBox(box.lever().press(), "").x() > pivot.x() ? -1 : 1;
     }
 
     static CoinWorks make(Design design, Map<String, Integer> bodyOf, List<Body> bodies) {
@@ -36,7 +48,7 @@ final class CoinWorksMaker {
         Point pivot = design.inBox(pin.at(), bucket.pin());
         Point toe = design.inBox(bucket.toe(), "");
         Point heel = design.inBox(bucket.heel(), "");
-        double sense = sense(design, pivot, toe);
+        double sense = bucketSense(design);
         int body = Named.in(bodyOf, bucket.part());
         double reach = bodies.get(body).parts().stream()
                 .flatMap(part -> part.drawn().outer().stream())
@@ -60,15 +72,15 @@ final class CoinWorksMaker {
                 entry.slot().width(),
                 body,
                 Named.in(box.works().parts(), bucket.part()).layer(),
+                bucket.pin(),
                 pivot,
-                sense * Math.toRadians(bucket.tip()),
+                0,
+                sense * Math.toRadians(TurningEnd.wished(bucket.tip())),
                 heel,
                 bucket.rise() == null ? null : design.inBox(bucket.rise(), ""),
                 toe,
                 design.inBox(bucket.lip(), ""),
                 Named.in(design.workshop().rods(), pin.rod()).diameter().value() / 2,
-                bucket.bearing(),
-                bucket.clearance(),
                 bucket.sideGap(),
                 reach,
                 bucket.rebound() == null ? design.workshop().handlingOrGuess().rebound() : bucket.rebound(),
@@ -83,8 +95,11 @@ final class CoinWorksMaker {
     }
 
     /** The way in which the coin turns it: by its weight, or pressed by the kicker. */
-    private static double sense(Design design, Point pivot, Point toe) {
+    static double bucketSense(Design design) {
         CoinWorksEntry entry = design.box().coinWorks();
+        String pin = entry.bucket().pin();
+        Point pivot = design.inBox(Named.in(design.box().works().pins(), pin).at(), pin);
+        Point toe = design.inBox(entry.bucket().toe(), "");
         CoinWorksEntry.Bridge bridge = entry.bridge();
         if (bridge == null) {
             // A coin left of the pivot turns it counter-clockwise.

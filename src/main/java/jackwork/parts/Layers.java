@@ -53,6 +53,11 @@ public final class Layers {
         return at(from, layer) + at(thickness, layer);
     }
 
+    /** Half-way between its faces, mm from the rear face of the hindmost. */
+    public double middle(int layer) {
+        return (back(layer) + front(layer)) / 2;
+    }
+
     /** Of a layer, mm; of one that holds no part as thick as the thickest of all, since nothing tells it. */
     public double thickness(int layer) {
         Double known = thickness.get(layer);

@@ -55,6 +55,11 @@ public record Part(
                 printed);
     }
 
+    /** g. */
+    public double mass() {
+        return section.area() * arealDensity();
+    }
+
     /** Mass per area, g/mm². */
     double arealDensity() {
         return thickness.value() * kind.density().value() / 1000;

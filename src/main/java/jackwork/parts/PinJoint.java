@@ -9,13 +9,11 @@ import jackwork.stock.FrictionPair;
  * @param holder body number of the one that grips the rod
  * @param runner body number of the one that turns on it
  * @param radius of the rod, mm
- * @param bearing length of the runner's hole, mm
  * @param friction rod against the runner's hole
  */
-public record PinJoint(
-        String name, int holder, int runner, Point at, double radius, double bearing, FrictionPair friction) {
+public record PinJoint(String name, int holder, int runner, Point at, double radius, FrictionPair friction) {
 
     PinJoint rubbing(FrictionPair other) {
-        return new PinJoint(name, holder, runner, at, radius, bearing, other);
+        return new PinJoint(name, holder, runner, at, radius, other);
     }
 }

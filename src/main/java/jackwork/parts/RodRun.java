@@ -13,10 +13,8 @@ import java.util.List;
  * @param diameter of what turns or is gripped there, mm: of the rod, or of the shoulder on it
  * @param from hindmost layer that it reaches
  * @param to foremost layer that it reaches
- * @param turns whether a part turns or slides on it
  */
-public record RodRun(
-        String name, Kind kind, List<String> parts, Point at, double diameter, int from, int to, boolean turns) {
+public record RodRun(String name, Kind kind, List<String> parts, Point at, double diameter, int from, int to) {
 
     /** What it is there for. */
     public enum Kind {
@@ -42,7 +40,7 @@ public record RodRun(
     private static final double ONE = 0.01;
 
     /** All of a design, the box's first. */
-    public static List<RodRun> of(Design design, Assembly assembly) {
+    static List<RodRun> of(Design design, Assembly assembly) {
         return new RodRuns(design, assembly).collect();
     }
 

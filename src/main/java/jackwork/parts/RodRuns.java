@@ -44,14 +44,13 @@ final class RodRuns {
         Double shoulder = pin.shoulder();
         int holder = bodyOf(Borings.tight(pin));
         boolean turns = pin.parts().stream().anyMatch(part -> bodyOf(part) != holder);
-        Point at = Places.at(design, works, pin.at(), name);
-        boolean sleeved = shoulder != null && turns;
-        add(name, RodRun.Kind.PIN, pin.parts(), at, rod(pin.rod()), turns && !sleeved);
-        if (shoulder != null && sleeved) {
+        Point at = Posts.at(design, works, name, pin);
+        add(name, RodRun.Kind.PIN, pin.parts(), pin.reaches(), at, rod(pin.rod()));
+        if (shoulder != null && turns) {
             // The sleeve is as long as what turns on it, and no longer.
             List<String> runners =
                     pin.parts().stream().filter(part -> bodyOf(part) != holder).toList();
-            add(name, RodRun.Kind.SHOULDER, runners, at, shoulder, true);
+            add(name, RodRun.Kind.SHOULDER, runners, at, shoulder);
         }
     }
 
@@ -61,33 +60,30 @@ final class RodRuns {
                         name,
                         List.of(slide.part(), slide.in()),
                         Places.at(design, works, slide.peg(), name),
-                        slide.rod(),
-                        true));
+                        slide.rod()));
         works.joints(CamEntry.class)
                 .forEach((name, cam) -> peg(
                         name,
                         List.of(cam.follower().part(), cam.part()),
                         Places.at(design, works, cam.follower().at(), ""),
-                        cam.rod(),
-                        false));
+                        cam.rod()));
         works.joints(TouchEntry.class)
                 .forEach((name, touch) -> peg(
                         name,
                         List.of(touch.part(), touch.on()),
                         touch.peg() == null ? Point.ORIGIN : Places.at(design, works, touch.peg(), ""),
-                        touch.rod(),
-                        false));
+                        touch.rod()));
         works.joints(StringEntry.class).forEach((name, string) -> {
             for (StringEntry.GuideEntry guide : string.over()) {
-                peg(name, List.of(guide.part()), Places.at(design, works, guide.at(), ""), guide.rod(), false);
+                peg(name, List.of(guide.part()), Places.at(design, works, guide.at(), ""), guide.rod());
             }
         });
     }
 
     /** @param rod null where an edge or an eyelet does without one */
-    private void peg(String name, List<String> named, Point at, @Nullable String rod, boolean turns) {
+    private void peg(String name, List<String> named, Point at, @Nullable String rod) {
         if (rod != null) {
-            add(name, RodRun.Kind.PEG, named, at, rod(rod), turns);
+            add(name, RodRun.Kind.PEG, named, at, rod(rod));
         }
     }
 
@@ -95,7 +91,7 @@ final class RodRuns {
         design.figure().works().mounts().forEach((name, mount) -> {
             List<String> named = new ArrayList<>(mount.parts());
             named.addAll(Named.in(design.box().works().mounts(), name).parts());
-            add(name, RodRun.Kind.MOUNT, named, design.inFigure(mount.at(), name), rod(mount.rod()), false);
+            add(name, RodRun.Kind.MOUNT, named, design.inFigure(mount.at(), name), rod(mount.rod()));
         });
     }
 
@@ -108,24 +104,32 @@ final class RodRuns {
                     .filter(part -> part.ofBox() && part.drawn().filled().contains(at))
                     .map(Part::name)
                     .toList();
-            add("screw " + (i + 1), RodRun.Kind.SCREW, plates, at, RodRun.SCREW_COLUMN, false);
+            add("screw " + (i + 1), RodRun.Kind.SCREW, plates, at, RodRun.SCREW_COLUMN);
         }
     }
 
-    private void add(String name, RodRun.Kind kind, List<String> named, Point at, double diameter, boolean turns) {
+    private void add(String name, RodRun.Kind kind, List<String> named, Point at, double diameter) {
+        add(name, kind, named, named, at, diameter);
+    }
+
+    /** @param reached parts whose layers it goes into, those that it passes and others */
+    private void add(
+            String name, RodRun.Kind kind, List<String> named, List<String> reached, Point at, double diameter) {
         List<String> through = new ArrayList<>();
         int from = Integer.MAX_VALUE;
         int to = Integer.MIN_VALUE;
-        for (String one : named) {
+        for (String one : reached) {
             for (int ply = 1; parts.containsKey(PartEntry.ply(one, ply)); ply++) {
                 Part part = Named.in(parts, PartEntry.ply(one, ply));
-                through.add(part.name());
+                if (named.contains(one)) {
+                    through.add(part.name());
+                }
                 from = Math.min(from, part.layer());
                 to = Math.max(to, part.layer());
             }
         }
         if (!through.isEmpty()) {
-            runs.add(new RodRun(name, kind, List.copyOf(through), at, diameter, from, to, turns));
+            runs.add(new RodRun(name, kind, List.copyOf(through), at, diameter, from, to));
         }
     }
 

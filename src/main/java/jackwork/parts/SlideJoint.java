@@ -13,6 +13,7 @@ import org.jspecify.annotations.Nullable;
  * @param from one end of the slot's middle line
  * @param via a point between them on an arc; null for a straight slot
  * @param to the other
+ * @param bore of its slot, across
  */
 public record SlideJoint(
         String name,
@@ -23,9 +24,10 @@ public record SlideJoint(
         @Nullable Point via,
         Point to,
         double radius,
+        Bore bore,
         FrictionPair friction) {
 
     SlideJoint rubbing(FrictionPair other) {
-        return new SlideJoint(name, peg, slot, at, from, via, to, radius, other);
+        return new SlideJoint(name, peg, slot, at, from, via, to, radius, bore, other);
     }
 }

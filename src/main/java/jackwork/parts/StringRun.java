@@ -3,6 +3,7 @@ package jackwork.parts;
 import jackwork.design.StringEntry;
 import jackwork.design.WorkshopFile;
 import jackwork.geometry.Point;
+import jackwork.geometry.TautPath;
 import jackwork.stock.FrictionPair;
 import jackwork.stock.Uncertain;
 import java.util.ArrayList;
@@ -33,8 +34,9 @@ public record StringRun(
     /**
      * @param radius of a post with the cord's half thickness, mm; 0 for an eyelet
      * @param side +1 where the string bends to its left, −1 to its right
+     * @param wholeTurns round a post, beside what the drawing shows
      */
-    public record Guide(int body, Point at, double radius, int side, FrictionPair friction) {}
+    public record Guide(int body, Point at, double radius, int side, int wholeTurns, FrictionPair friction) {}
 
     @Override
     public List<Integer> bodies() {
@@ -48,41 +50,50 @@ public record StringRun(
         return over.stream().map(Guide::friction).toList();
     }
 
-    /**
-     * How many times the tension at one end is at the other while it slips over its guides: e to the friction times the
-     * turn, guide by guide, as drawn and taken straight from one to the next.
-     */
-    public double capstan() {
-        double times = 1;
-        Point last = from;
-        for (int i = 0; i < over.size(); i++) {
-            Guide guide = over.get(i);
-            Point next = i + 1 < over.size() ? over.get(i + 1).at() : to;
-            Point in = guide.at().minus(last);
-            Point out = next.minus(guide.at());
-            double turn = Math.abs(Math.atan2(in.x() * out.y() - in.y() * out.x(), in.dot(out)));
-            times *= Math.exp(guide.friction().coefficient().value() * turn);
-            last = guide.at();
-        }
-        return times;
+    /** Its way as drawn, taut. */
+    public TautPath path() {
+        return TautPath.of(
+                from,
+                over.stream()
+                        .map(guide -> new TautPath.Round(guide.at(), guide.radius(), guide.side(), guide.wholeTurns()))
+                        .toList(),
+                to);
     }
 
-    /** The same, its cord longer by a share of what it is. Its path is taken straight from guide to guide. */
-    StringRun stretched(double share) {
-        double length = slack;
-        Point last = from;
-        for (Guide guide : over) {
-            length += last.distance(guide.at());
-            last = guide.at();
+    /**
+     * How many times the tension at one end is at the other while it slips over its guides: e to the friction times the
+     * turn, guide by guide, as drawn.
+     */
+    public double capstan() {
+        List<Double> wraps = path().wraps();
+        double power = 0;
+        for (int i = 0; i < over.size(); i++) {
+            power += over.get(i).friction().coefficient().value() * Math.max(0, wraps.get(i));
         }
-        length += last.distance(to);
+        return Math.exp(power);
+    }
+
+    /** From knot to knot, mm. */
+    public double length() {
+        return path().length() + slack;
+    }
+
+    /** The same, its cord longer by a share of what it is. */
+    StringRun stretched(double share) {
+        double length = length();
         return new StringRun(name, a, from, fromPart, over, b, to, toPart, cord, holds, slack + share * length);
     }
 
     @Override
     public Link rubbing(FrictionPair pair, FrictionPair other) {
         List<Guide> now = over.stream()
-                .map(g -> new Guide(g.body(), g.at(), g.radius(), g.side(), Link.changed(g.friction(), pair, other)))
+                .map(g -> new Guide(
+                        g.body(),
+                        g.at(),
+                        g.radius(),
+                        g.side(),
+                        g.wholeTurns(),
+                        Link.changed(g.friction(), pair, other)))
                 .toList();
         return new StringRun(name, a, from, fromPart, now, b, to, toPart, cord, holds, slack);
     }
@@ -100,6 +111,7 @@ public record StringRun(
                     around.at(guide.at(), ""),
                     rod == null ? 0 : around.rodRadius(rod) + cord.diameter().value() / 2,
                     "right".equals(guide.turns()) ? -1 : 1,
+                    guide.wholeTurns() == null ? 0 : guide.wholeTurns(),
                     around.rubbing(CORD, surface)));
         }
         Double slack = string.slack();

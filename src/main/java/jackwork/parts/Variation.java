@@ -1,17 +1,22 @@
 package jackwork.parts;
 
+import jackwork.design.Named;
+import jackwork.design.WorkshopFile;
 import jackwork.stock.Fastener;
 import jackwork.stock.Fasteners;
 import jackwork.stock.FrictionPair;
 import jackwork.stock.SheetKind;
 import jackwork.stock.Uncertain;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.function.BiFunction;
 import java.util.function.UnaryOperator;
+import java.util.stream.Stream;
 
 /**
  * One uncertain number of a design, and the design as it would be with another value of it.
@@ -21,6 +26,12 @@ import java.util.function.UnaryOperator;
  * @param with the assembly with that number changed
  */
 public record Variation(String name, Uncertain number, BiFunction<Assembly, Double, Assembly> with) {
+
+    /** What the laser takes, by the name that findings and builds give it. */
+    public static final String KERF = "kerf";
+
+    /** Likewise what holes are wider than the rods that turn in them. */
+    public static final String RUNNING_FIT = "running fit";
 
     /** Every number that decides motion and balance: friction, thickness, density, mass of nuts. */
     public static List<Variation> of(Assembly assembly) {
@@ -35,14 +46,7 @@ public record Variation(String name, Uncertain number, BiFunction<Assembly, Doub
             link.frictions().forEach(pair -> addFriction(all, pair));
         }
         for (Part part : assembly.parts()) {
-            String printed = part.printed();
-            String stock = printed == null ? part.stock() : "printed " + printed + " as " + part.stock();
-            put(
-                    all,
-                    new Variation(
-                            "thickness of " + stock,
-                            part.thickness(),
-                            (a, v) -> parts(a, p -> sameSheet(p, part) ? p.of(at(p.thickness(), v), p.kind()) : p)));
+            put(all, thickness(part));
             String kind = part.kind().name();
             put(
                     all,
@@ -67,6 +71,64 @@ public record Variation(String name, Uncertain number, BiFunction<Assembly, Doub
         addFriction(all, assembly.coinWorks().catchFriction());
         addFriction(all, assembly.coinWorks().coinFriction());
         return new ArrayList<>(all.values());
+    }
+
+    /**
+     * All that decides how much room is in the holes that rods run in, or in those that grip them: fit, kerf, the
+     * diameter of each rod, and what a printer makes of holes and shoulders.
+     */
+    public static List<Variation> ofHoles(Assembly assembly, boolean grips) {
+        WorkshopFile workshop = assembly.workshop();
+        Uncertain fit = grips ? workshop.fits().press() : workshop.fits().running();
+        Uncertain kerf = workshop.laser().kerf();
+        Map<String, Variation> all = new LinkedHashMap<>();
+        put(all, made(KERF, kerf, (made, v) -> made.withKerf(v - kerf.value())));
+        put(
+                all,
+                grips
+                        ? made("press fit", fit, (made, v) -> made.withPress(v - fit.value()))
+                        : made(RUNNING_FIT, fit, (made, v) -> made.withRunning(v - fit.value())));
+        for (Bore bore : bores(assembly, grips)) {
+            String rod = bore.rod();
+            if (rod != null) {
+                Uncertain diameter = Named.in(workshop.rods(), rod).diameter();
+                put(all, made("diameter of " + rod, diameter, (made, v) -> made.withRod(rod, v - diameter.value())));
+            }
+            if (rod == null || bore.printed()) {
+                put(all, made("printed holes", workshop.printerOrGuess().off(), AsMade::withOff));
+            }
+        }
+        return new ArrayList<>(all.values());
+    }
+
+    private static Variation made(String name, Uncertain number, BiFunction<AsMade, Double, AsMade> with) {
+        return new Variation(name, number, (a, v) -> a.withMade(with.apply(a.made(), v)));
+    }
+
+    private static List<Bore> bores(Assembly assembly, boolean grips) {
+        return Stream.concat(
+                        assembly.parts().stream()
+                                .flatMap(part -> part.holes().stream())
+                                .flatMap(hole -> Optional.ofNullable(hole.bore()).stream()),
+                        assembly.slides().stream().map(SlideJoint::bore))
+                .filter(bore -> bore.grips() == grips)
+                .toList();
+    }
+
+    /** How thick each sheet and printed piece is of which some parts are. */
+    public static List<Variation> ofThickness(Collection<Part> parts) {
+        Map<String, Variation> all = new LinkedHashMap<>();
+        parts.forEach(part -> put(all, thickness(part)));
+        return new ArrayList<>(all.values());
+    }
+
+    private static Variation thickness(Part part) {
+        String printed = part.printed();
+        String stock = printed == null ? part.stock() : "printed " + printed + " as " + part.stock();
+        return new Variation(
+                "thickness of " + stock,
+                part.thickness(),
+                (a, v) -> parts(a, p -> sameSheet(p, part) ? p.of(at(p.thickness(), v), p.kind()) : p));
     }
 
     /** Whether two parts are as thick as each other come what may: of one sheet, or of one layer of one printed piece. */

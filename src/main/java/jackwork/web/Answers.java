@@ -3,7 +3,6 @@ package jackwork.web;
 import jackwork.app.wire.BadRequestException;
 import jackwork.app.wire.Refusal;
 import java.io.IOException;
-import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
@@ -42,8 +41,8 @@ final class Answers {
 
     /** The body, larger than other requests' may be; no more than that is ever read. */
     static byte[] body(Exchange exchange, int most, Supplier<RuntimeException> tooLarge) {
-        try (InputStream in = exchange.bodyStream()) {
-            byte[] bytes = in.readNBytes(most + 1);
+        try {
+            byte[] bytes = exchange.bodyStream().readNBytes(most + 1);
             if (bytes.length > most) {
                 throw tooLarge.get();
             }

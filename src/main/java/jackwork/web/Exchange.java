@@ -26,6 +26,9 @@ final class Exchange {
 
     private static final byte[] NOTHING = {};
 
+    /** Bytes of a body that nobody wanted, which are still let come: a photo too large by far is, a film is not. */
+    private static final int MOST_AWAITED = 16 << 20;
+
     private final Request request;
     private final Response response;
     private final int mostBytes;
@@ -113,20 +116,18 @@ final class Exchange {
         return request.getConnectionMetaData().getConnection().getEndPoint();
     }
 
-    /** Waits for whatever has not come yet. */
+    /** Waits for whatever has not come yet. Not to be closed before its end: that hangs up on the sender. */
     InputStream bodyStream() {
         return Content.Source.asInputStream(request);
     }
 
     /** The whole body, which is text: JSON is UTF-8 whatever its header says. */
     String body() throws IOException {
-        try (InputStream in = bodyStream()) {
-            byte[] bytes = in.readNBytes(mostBytes + 1);
-            if (bytes.length > mostBytes) {
-                throw new HttpException.RuntimeException(HttpStatus.PAYLOAD_TOO_LARGE_413);
-            }
-            return new String(bytes, StandardCharsets.UTF_8);
+        byte[] bytes = bodyStream().readNBytes(mostBytes + 1);
+        if (bytes.length > mostBytes) {
+            throw new HttpException.RuntimeException(HttpStatus.PAYLOAD_TOO_LARGE_413);
         }
+        return new String(bytes, StandardCharsets.UTF_8);
     }
 
     int status() {
@@ -196,7 +197,7 @@ final class Exchange {
      * whoever asked for leave to send is not to be given it now.
      */
     private boolean isRestAwaited() {
-        return length() > 0 && length() <= mostBytes && header(HttpHeader.EXPECT.asString()) == null;
+        return length() > 0 && length() <= MOST_AWAITED && header(HttpHeader.EXPECT.asString()) == null;
     }
 
     /** What breaks off is not ended: else whoever fetches it would take a half for the whole. */

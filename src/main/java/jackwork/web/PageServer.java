@@ -65,6 +65,7 @@ public final class PageServer {
         List<Routes> rooms = List.of(
                 new FileRoutes(door),
                 new DesignRoutes(workbench, editor),
+                new RenewalRoutes(workbench),
                 new WorkshopRoutes(workbench),
                 new PlayRoutes(workbench, jobs),
                 new MakeRoutes(workbench, jobs),

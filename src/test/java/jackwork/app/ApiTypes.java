@@ -14,6 +14,7 @@ import java.lang.reflect.ParameterizedType;
 import java.lang.reflect.RecordComponent;
 import java.lang.reflect.Type;
 import java.math.BigDecimal;
+import java.net.URISyntaxException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
@@ -34,12 +35,25 @@ import tools.jackson.databind.JsonNode;
 final class ApiTypes {
 
     static final Path FILE = Path.of("web", "src", "core", "api-types.ts");
-    private static final Path CLASSES = Path.of("target", "classes", "jackwork", "app");
+    private static final Path CLASSES = classesOf(Payload.class);
 
     private final Map<String, Class<?>> named = new LinkedHashMap<>();
     private final StringBuilder out = new StringBuilder();
 
     private ApiTypes() {}
+
+    /** Where the records that run now lie: a folder of classes built earlier may lack the newest. */
+    private static Path classesOf(Class<?> wire) {
+        try {
+            return Path.of(wire.getProtectionDomain()
+                            .getCodeSource()
+                            .getLocation()
+                            .toURI())
+                    .resolve(Path.of("jackwork", "app"));
+        } catch (URISyntaxException e) {
+            throw new IllegalStateException(e);
+        }
+    }
 
     /** Writes the file anew. */
     public static void main(String[] arguments) throws IOException {

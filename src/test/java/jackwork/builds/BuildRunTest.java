@@ -45,7 +45,7 @@ class BuildRunTest {
         assertThat(report.notComputed()).isZero();
         assertThat(report.passes()).isEqualTo(30);
         assertThat(report.interval().low()).isBetween(0.85, 0.95);
-        assertThat(report.words()).contains("under these spreads, of which 20 of 24 are guesses");
+        assertThat(report.words()).contains("under these spreads, of which 27 of 32 are guesses");
     }
 
     /**
@@ -79,6 +79,15 @@ class BuildRunTest {
         assertThat(report.causes().entrySet().iterator().next().getKey()).isEqualTo(cause);
         int failing = report.builds() - report.passes() - report.notComputed();
         assertThat(report.causes().get(cause)).isGreaterThan(2 * failing / 3);
+    }
+
+    /** What hangs, hangs at every speed of the press: no measurement is advised, and not the one that moves its margin. */
+    @Test
+    void whereNoneComesBackThereIsNothingToMeasure() throws InterruptedException {
+        BuildReport report = run("spoiled/heron-hangs-up", 20, 7).run(2, done -> {});
+        assertThat(report.causes()).containsOnlyKeys(Cause.RETURNS);
+        assertThat(report.measureFirst())
+                .hasValueSatisfying(words -> assertThat(words).startsWith("There is nothing to measure first"));
     }
 
     @Test

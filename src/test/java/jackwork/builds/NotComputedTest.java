@@ -20,10 +20,15 @@ import org.junit.jupiter.api.Test;
 /** A run that is not computed says neither yes nor no, to nobody. */
 class NotComputedTest {
 
-    /** A wedge whose loads grow with every round: the bounds of its pins never come to agree with them. */
+    /**
+     * A wedge whose loads grow with every round: the bounds of its pins never come to agree with them. The bucket tips a
+     * little less than the demo's.
+     */
     @Test
     void frictionThatDoesNotSettleIsNotUsed() {
-        Subject subject = Subject.of(DesignReader.read(Path.of("demo/heron")));
+        Path heron = Path.of("demo/heron");
+        Subject subject = Subject.of(
+                DesignReader.read(heron, DesignReader.text(heron) + "\nchange:\n  box.coin-works.bucket.tip: 9\n"));
         Visitor visitor = new Visitor(subject.assembly(), subject.coins());
         Stray note = Strays.catalogue().all().stream()
                 .filter(stray -> stray.words().contains("folded small"))
@@ -40,8 +45,8 @@ class NotComputedTest {
 
     @Test
     void nothingOfItIsKept() {
-        CycleResult result =
-                new CycleResult(Map.of(CycleStage.LANDS, 0.1), Map.of(CycleStage.FREES, 0.4), false, 0, 0, 0, 7);
+        CycleResult result = new CycleResult(
+                Map.of(CycleStage.LANDS, 0.1), Map.of(CycleStage.FREES, 0.4), Map.of(), false, 0, 0, 0, 7);
         assertThat(result.times()).isEmpty();
         assertThat(result.nearest()).isEmpty();
         assertThat(result.passes()).isFalse();

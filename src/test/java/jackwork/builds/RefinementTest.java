@@ -21,10 +21,13 @@ class RefinementTest {
         assertThat(Refinement.falling(pairs)).isBetween(1e-12, 0.1);
         assertThat(pairs).noneMatch(Refinement.Pair::flips);
         for (CycleStage stage : List.of(CycleStage.LANDS, CycleStage.FREES, CycleStage.ACTS)) {
-            // A rebound more or less may take its own time: of 200, 3 are free and 4 are down by more than 1 ms apart.
+            // A rebound more or less, of the coin or from a stop, may take its own time: of these 16 one is free and
+            // two are down
+            // by 1.5 to 2.5 ms apart, all others by less than 0.6.
             assertThat(pairs)
                     .filteredOn(pair -> Math.abs(pair.late(stage)) > MILLISECOND)
-                    .hasSizeLessThan(2);
+                    .hasSizeLessThan(3);
+            assertThat(pairs).allMatch(pair -> Math.abs(pair.late(stage)) < 3 * MILLISECOND);
         }
     }
 }

@@ -22,7 +22,8 @@ class CatchByHandTest {
 
     /**
      * The finger's moment about the lever's pivot is the tooth's; the tooth presses straight down on the strut with N, and
-     * rubs with µ N to the opening side at most; bucket's weight and N about its pivot must keep it closed.
+     * rubs with µ N to the opening side at most; bucket's weight and N about its pivot must keep it closed. Both holes are
+     * bored wider than their rods by the running fit, so that tooth and pivot may each lie half of that to the worse side.
      */
     @Test
     void theStrongestPressClosesTheCatch() {
@@ -37,7 +38,8 @@ class CatchByHandTest {
         double rubbing = works.catchFriction().coefficient().low()
                 * n
                 * (works.strut().y() - works.pivot().y());
-        double pressed = works.sense() * (works.tooth().x() - works.pivot().x()) * n;
+        double room = subject.design().workshop().fits().running().value();
+        double pressed = (works.sense() * (works.tooth().x() - works.pivot().x()) - room / 2 - room / 2) * n;
         Finding finding = new CatchHolds().ask(subject).get(0);
         assertThat(finding.margin()).isCloseTo((pressed + closing + rubbing) / n, within(1e-9));
     }
@@ -50,7 +52,7 @@ class CatchByHandTest {
         Point centre = CoinSeat.centre(works, coin.radius(), 0.5);
         double free = -works.sense() * (centre.x() - works.pivot().x()) * coin.mass() * GRAVITY;
         boolean leans = centre.distance(works.kicker()) < coin.radius() * 1.001;
-        double moment = CoinSeat.coinMoment(works, coin, 0.5);
+        double moment = CoinSeat.coinMoment(works, coin.mass(), coin.radius(), 0.5);
         if (leans) {
             // Three forces on the coin: the kicker takes part of its weight, and the floor's push turns the bucket.
             Point kick = centre.minus(works.kicker()).times(1 / centre.distance(works.kicker()));

@@ -25,7 +25,7 @@ class CoinBridgesInTimeTest {
     private static final Subject COBBLER = Subject.of(DesignReader.read(Path.of("demo/cobbler")));
     /** The same box under a figure that folds: sixteen cycles take no time. */
     private static final String BRIDGED = """
-            format: 1
+            format: 2
             name: Bridged
             box: ../boxes/reed-box/box.yaml
             figure: ../heron/figure.yaml

@@ -6,6 +6,8 @@ import jackwork.DemoCopy;
 import jackwork.design.DesignReader;
 import jackwork.motion.coin.CoinCycle;
 import jackwork.motion.coin.CycleRig;
+import jackwork.motion.coin.CycleStage;
+import jackwork.motion.coin.Visit;
 import jackwork.motion.model.CoinDrop;
 import jackwork.parts.Assembler;
 import jackwork.parts.Assembly;
@@ -51,21 +53,7 @@ class CoinTripsInTimeTest {
         "4, 10, 0.15"
     })
     void agree(int nuts, double tip, double friction) throws IOException {
-        Files.writeString(workshop.resolve("heron/design.yaml"), """
-                format: 1
-                name: Heron
-                box: ../boxes/marsh-box/box.yaml
-                figure: figure.yaml
-                coins: [EUR-1]
-                change:
-                  box.weights.counterweight.count: %d
-                  box.coin-works.bucket.tip: %s
-                """.formatted(nuts, tip));
-        String yaml = Files.readString(Path.of("demo/workshop.yaml"));
-        Files.writeString(
-                workshop.resolve("workshop.yaml"),
-                yaml.replace("friction: []", "friction: [{between: [bamboo, wood], coefficient: " + friction + "}]"));
-        Assembly assembly = Assembler.assemble(DesignReader.read(workshop.resolve("heron")));
+        Assembly assembly = Assembler.assemble(DesignReader.read(heron(nuts, tip, friction, "EUR-1")));
         double still = lightest(mass -> CoinTrips.balance(assembly, euro(mass)).surplus() >= 0);
         CycleRig rig = CycleRig.of(assembly, 0, 0);
         double inTime = lightest(mass -> CoinCycle.tips(
@@ -79,12 +67,43 @@ class CoinTripsInTimeTest {
         assertThat(inTime).isBetween(0.975 * still, 1.002 * still);
     }
 
+    /** Builds let the coin fall: what a finding says of it is never another thing than what comes of that. */
+    @ParameterizedTest
+    @CsvSource({"3, 0.1", "4, 0.5", "5, 0.1", "5, 0.15", "5, 0.3", "6, 0.05"})
+    void findingAndVisitSayTheSame(int nuts, double friction) throws IOException {
+        Subject subject = Subject.asNumbered(
+                DesignReader.read(heron(nuts, 9.5, friction, "EUR-0.05, EUR-0.20, EUR-0.50, EUR-1, EUR-2")));
+        CycleRig rig = CycleRig.of(subject.assembly(), 0, 0);
+        for (Finding finding : new CoinTrips().ask(subject)) {
+            Coin coin = Coins.catalogue().find(finding.about()).orElseThrow();
+            boolean frees = CoinCycle.run(rig, Visit.asNumbered(subject.assembly(), coin), CoinCycle.NOBODY)
+                    .times()
+                    .containsKey(CycleStage.FREES);
+            assertThat(finding.status() != Status.FAIL).as("%s", finding.why()).isEqualTo(frees);
+            boolean laidIn = CoinTrips.balance(subject.assembly(), coin).surplus() > 0;
+            assertThat(finding.why().toString().startsWith("let fall"))
+                    .as("%s", finding.why())
+                    .isEqualTo(frees && !laidIn);
+        }
+    }
+
+    private static Path heron(int nuts, double tip, double friction, String coins) throws IOException {
+        String yaml = Files.readString(Path.of("demo/workshop.yaml"));
+        Files.writeString(
+                workshop.resolve("workshop.yaml"),
+                yaml.replace("friction: []", "friction: [{between: [bamboo, wood], coefficient: " + friction + "}]"));
+        return DemoCopy.heron(
+                workshop, coins, "box.weights.counterweight.count: " + nuts, "box.coin-works.bucket.tip: " + tip);
+    }
+
     /** What weights less friction have done to the bucket by any place of its tip, where that is least. */
     private static double leastWork(Assembly assembly, Coin coin) {
         double work = 0;
         double least = 0;
         for (int i = 0; i <= STEPS; i++) {
-            work += CoinTrips.balance(assembly, coin, (double) i / STEPS).surplus() / STEPS;
+            work += CoinTrips.balance(assembly, coin.mass(), coin.radius(), (double) i / STEPS)
+                            .surplus()
+                    / STEPS;
             least = Math.min(least, work);
         }
         return least;

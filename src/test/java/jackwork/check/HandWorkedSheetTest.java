@@ -135,7 +135,7 @@ class HandWorkedSheetTest {
             Point centre = CoinSeat.centre(assembly.coinWorks(), euro.radius(), share);
             assertThat(centre.x()).isCloseTo(sheet.get("coin centre").get(third)[0], within(6e-4));
             assertThat(centre.y()).isCloseTo(sheet.get("coin centre").get(third)[1], within(6e-4));
-            assertThat(CoinSeat.coinMoment(assembly.coinWorks(), euro, share))
+            assertThat(CoinSeat.coinMoment(assembly.coinWorks(), euro.mass(), euro.radius(), share))
                     .isCloseTo(sheet.get("coin moment").get(third)[0], within(6e-5));
             assertThat(CoinSeat.closingMoment(assembly, share))
                     .isCloseTo(sheet.get(closing).get(third)[0], within(6e-5));

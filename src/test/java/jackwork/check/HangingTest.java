@@ -24,6 +24,20 @@ class HangingTest {
                 .because(Sentence.NOTHING, Sentence.NOTHING, "", List.of(grounds), null);
     }
 
+    /** Nobody tried what a guess does to it: that none could save it were made up. */
+    @Test
+    void whatIsAnsweredInTimeIsNotSaidToBeBeyondSaving() {
+        Finding thrown = Finding.ask(Topic.COIN_THROWN_CLEAR, "EUR-1", say("Thrown?"))
+                .answer(Status.FAIL, 63.0, 60.0, -3.0, "mm/s")
+                .at(new Where(null, null, null))
+                .because(Sentence.NOTHING, Sentence.NOTHING, "");
+        assertThat(Hanging.of(List.of(thrown)).words())
+                .contains("not known", "Thrown?")
+                .doesNotContain("No guess");
+        assertThat(Hanging.of(List.of(finding("Wide?", Status.FAIL, -1))).words())
+                .isEqualTo("No guess can save it.");
+    }
+
     @Test
     void whatPassesOverItsWholeSpreadNoGuessTurns() {
         Hanging hanging = Hanging.of(List.of(

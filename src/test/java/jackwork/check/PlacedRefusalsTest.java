@@ -149,7 +149,7 @@ class PlacedRefusalsTest {
                 "heron|box.pins.lever-pivot.shoulder: 80|box.yaml: pins.lever-pivot: its hole, 80.20 mm wide",
                 "heron|figure.pins.hip.at: [300, 300]|figure.yaml: pins.hip: its hole in leg-far",
                 "lamplighter|figure.strings.lift.from.at: [300, 300]|figure.yaml: strings.lift: its hole in pole",
-                "heron|box.lever.throw: null|design.yaml:12:20: read nothing for \"throw\""
+                "heron|box.coin-works.slot.width: null|read nothing for \"width\""
             })
     void saysWhatItIsAndWhere(String design, String change, String words) {
         assertThat(complaint(() -> Nonsense.changed(design, change))).contains(words);

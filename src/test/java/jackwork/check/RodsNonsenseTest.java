@@ -121,10 +121,10 @@ class RodsNonsenseTest {
     /** A post under two strings, a peg that is the end of a dowel: one rod written twice. */
     @Test
     void oneRodMayServeTwoJoints() throws IOException {
-        RodRun dowel = new RodRun("dowel", RodRun.Kind.PIN, List.of("stand", "shoe"), Point.ORIGIN, ROD, 1, 5, false);
-        RodRun peg = new RodRun("peg", RodRun.Kind.PEG, List.of("shoe", "rack"), Point.ORIGIN, ROD, 3, 5, true);
-        RodRun other = new RodRun("other", RodRun.Kind.PEG, List.of("bench", "rack"), Point.ORIGIN, ROD, 3, 5, true);
-        RodRun second = new RodRun("second", RodRun.Kind.PIN, List.of("stand", "shoe"), Point.ORIGIN, ROD, 1, 5, false);
+        RodRun dowel = new RodRun("dowel", RodRun.Kind.PIN, List.of("stand", "shoe"), Point.ORIGIN, ROD, 1, 5);
+        RodRun peg = new RodRun("peg", RodRun.Kind.PEG, List.of("shoe", "rack"), Point.ORIGIN, ROD, 3, 5);
+        RodRun other = new RodRun("other", RodRun.Kind.PEG, List.of("bench", "rack"), Point.ORIGIN, ROD, 3, 5);
+        RodRun second = new RodRun("second", RodRun.Kind.PIN, List.of("stand", "shoe"), Point.ORIGIN, ROD, 1, 5);
         assertThat(peg.isRodOf(dowel)).isTrue();
         assertThat(dowel.isRodOf(peg)).isTrue();
         assertThat(other.isRodOf(dowel)).isFalse();

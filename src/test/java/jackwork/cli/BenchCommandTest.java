@@ -139,7 +139,7 @@ class BenchCommandTest {
         String before = Files.readString(workshop.resolve("workshop.yaml"));
         assertThat(fine(here("use", "--on", heron)))
                 .contains("kerf: not used")
-                .contains("heron: still works")
+                .contains("heron: still nothing found against it")
                 .contains("Nothing written yet");
         assertThat(workshop.resolve("workshop.yaml")).hasContent(before);
         assertThat(fine(here("use", "sheet", "--on", heron, "--apply"))).contains("Written to workshop.yaml");

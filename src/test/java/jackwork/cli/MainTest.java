@@ -3,6 +3,10 @@ package jackwork.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import jackwork.DemoCopy;
+import jackwork.app.core.DesignCheck;
+import jackwork.builds.BuildReport;
+import jackwork.check.NotInTheModel;
+import jackwork.design.DesignReader;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -15,6 +19,37 @@ import tools.jackson.databind.json.JsonMapper;
 
 /** The commands as typed: results on stdout, talk on stderr, exit codes that mean something. */
 class MainTest {
+
+    /** A yes says how far it goes: of findings alone, and with builds. A no stays what it was. */
+    @Test
+    void aYesSaysHowFarItGoes() throws InterruptedException {
+        Ran found = Ran.run("check", "demo/cobbler");
+        assertThat(found.exit()).isZero();
+        assertThat(found.out().lines().findFirst()).contains("Cobbler: nothing found against it");
+        assertThat(found.out()).containsOnlyOnce("--left-out").doesNotContain("Not in the model");
+        DesignCheck check = DesignCheck.of(DesignReader.read(Path.of("demo/cobbler")));
+        BuildReport report = DesignCheck.builds(check.subject(), 10, 7).run(2, done -> {});
+        DesignCheck tried = new DesignCheck(check.design(), check.subject(), check.findings(), report);
+        assertThat(tried.words()).isEqualTo("works in " + report.passes() + " of 10 builds");
+        assertThat(tried.verdict()).as("for machines it stays").isEqualTo("works");
+        assertThat(Ran.run("check", "demo/spoiled/heron-hangs-up", "--left-out").out())
+                .startsWith("Heron that hangs up: fails");
+    }
+
+    @Test
+    void whatIsNotInTheModelIsOneSwitchAway() {
+        String out = Ran.run("check", "demo/cobbler", "--left-out").out();
+        assertThat(out).contains("Not in the model, whatever the verdict:").doesNotContain("add --left-out");
+        for (NotInTheModel one : NotInTheModel.all()) {
+            assertThat(out).containsSubsequence(one.what(), one.instead());
+        }
+        JsonNode told = JsonMapper.shared()
+                .readTree(Ran.run("check", "demo/cobbler", "--json").out())
+                .get("leftOut");
+        assertThat(told).hasSameSizeAs(NotInTheModel.all());
+        assertThat(told.get(0).get("what").asString())
+                .isEqualTo(NotInTheModel.all().get(0).what());
+    }
 
     @Test
     void theHeronWorks() {

@@ -58,7 +58,7 @@ class PriceCommandTest {
         assertThat(count(report, "picture")).isEqualTo(2);
         assertThat(count(report, "weight")).isEqualTo(2);
         assertThat(count(report, "panel")).isEqualTo(9);
-        assertThat(count(report, "dowel-cut")).isEqualTo(22);
+        assertThat(count(report, "dowel-cut")).isEqualTo(26);
         double share = 0;
         for (JsonNode task : report.get("tasks")) {
             share += task.get("share").asDouble();

@@ -35,6 +35,14 @@ class RefusedInWordsTest {
         refused(Ran.run("check", at("heron"), "--coins", list), "--coins reads", "names no coin");
     }
 
+    @Test
+    void aCoinNamedTwice() {
+        refused(
+                Ran.run("check", at("heron"), "--coins", "EUR-1,EUR-2,EUR-1"),
+                "coins: read EUR-1, EUR-2, EUR-1",
+                "each coin once");
+    }
+
     @ParameterizedTest
     @ValueSource(strings = {"2", "1.8", "5", "-30", "1000"})
     void playThatLeavesNoTeeth(String play) throws IOException {

@@ -80,7 +80,7 @@ class DesignReaderTest {
                 "workshop|kind: bamboo|kind: bambu|did you mean \"bamboo\"?",
                 "workshop|bed: [600, 400]|bed: [600]|expected [width, height]",
                 "workshop|low: 0.10, high: 0.22|low: 0.20, high: 0.22|must lie between low",
-                "design|format: 1|format: 2|use a newer Jackwork",
+                "design|format: 2|format: 3|use a newer Jackwork",
                 "design|figure: figure.yaml|figure: figur.yaml|no such file",
                 "design|part: head|part: haed|did you mean \"head\"?",
                 "figure|  body: {file: heron|  bodi: {file: heron|did you mean \"body\"?",
@@ -195,7 +195,7 @@ class DesignReaderTest {
     @ParameterizedTest
     @ValueSource(
             strings = {
-                "format: 1\nformat: 1\n",
+                "format: 2\nformat: 2\n",
                 "a: &a [x, x]\nb: &b [*a, *a]\nc: &c [*b, *b]\nd: &d [*c, *c]\ne: [*d, *d]\n",
                 "name: !!java.net.URL [\"http://example.org\"]\n",
                 "- just\n- a list\n",

@@ -17,7 +17,7 @@ enum Kept {
     CSV(CsvReading.class, 10, 512),
     HISTORY(HistoryReading.class, 10, 512),
     LOG(LogReading.class, 10, 512),
-    HTTP(HttpReading.class, 30, 256);
+    HTTP(HttpReading.class, 60, 256);
 
     static final Path FOLDER = Path.of("src", "test", "resources", "jackwork", "fuzz");
 

@@ -26,7 +26,7 @@ final class Large {
                         "nested-20000-deep", () -> text("# design of heron\nformat: " + "[".repeat(20_000)),
                         "flow-mappings-5000-deep", () -> text("# figure of heron\nparts: " + "{a: ".repeat(5_000)),
                         "a-key-of-900-kb", () -> text("# figure of heron\n" + "k".repeat(900_000) + ": 1"),
-                        "twenty-thousand-parts", () -> text("# figure of heron\nformat: 1\nparts:\n" + parts(20_000)));
+                        "twenty-thousand-parts", () -> text("# figure of heron\nformat: 2\nparts:\n" + parts(20_000)));
             case SVG ->
                 Map.of(
                         "a-path-of-a-million-points",

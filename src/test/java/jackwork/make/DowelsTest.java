@@ -77,7 +77,7 @@ class DowelsTest {
         Design read = DesignReader.read(Path.of("demo", design));
         Assembly assembly = Assembler.assemble(read);
         List<Dowels.Dowel> rods = Dowels.of(read, assembly);
-        for (RodRun run : RodRun.of(read, assembly)) {
+        for (RodRun run : assembly.rods()) {
             if (run.kind() != RodRun.Kind.SCREW) {
                 assertThat(rods)
                         .as(design + ": " + run)

@@ -36,8 +36,7 @@ class KerfCutTest {
 
     private static FlatPiece piece(double width, double height, Outline drawn, Circle hole) {
         List<Point> line = List.of(new Point(-3, -height / 4), new Point(3, -height / 4));
-        return new FlatPiece(
-                "plate", "ply", 3, false, drawn, List.of(new Hole(hole, "axle", false)), List.of(line, line));
+        return new FlatPiece("plate", "ply", 3, false, drawn, List.of(Hole.open(hole, "axle")), List.of(line, line));
     }
 
     private static Bounds bounds(CutPath path) {

@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 
 /** What stops lever, bucket and figure of every demo and its spoiled copies, as a table; run {@link #main} to renew it. */
 final class StoppingTable {
@@ -25,18 +26,23 @@ final class StoppingTable {
         StringBuilder text = new StringBuilder("""
                 # What stops it
 
-                The motion takes for granted that lever and bucket have stops at the ends of their way. This table holds
-                each such end against the wood: what is met first by turning there, in a layer that both are in, and what is
-                nearest at the end where nothing is met within 60° past it. An end is *provided* when it is met first, within
-                0.3°, on an arm of 5 mm or more. Made by the program itself (`jackwork.parts.StoppingTable`), and held by a test.
+                Every end of the way of lever, bucket and limited parts, held against the wood: what is met first by turning there,
+                in a layer that both are in, and what is nearest at the end. An end is *provided* when it is met first, within
+                0.3° of where it is wished, on an arm of 5 mm or more, square enough not to wedge. Made by the program itself
+                (`jackwork.parts.StoppingTable`), and held by a test. [Before anything was redrawn](what-stops-it-0.1.md) no end of any
+                design was.
 
                 | design | end | is at | provided | met first | or nearest |
                 |---|---|--:|---|---|---|
                 """);
         for (Path folder : folders()) {
             Design design = DesignReader.read(folder);
-            for (Stopping stopping : Stopping.of(design, Assembler.assemble(design))) {
-                text.append(row(Path.of("demo").relativize(folder), stopping));
+            Assembly assembly = Assembler.assemble(design);
+            for (Stopping stopping : assembly.ends()) {
+                text.append(row(
+                        Path.of("demo").relativize(folder),
+                        stopping,
+                        stopping.nearest(assembly).orElse(null)));
             }
         }
         return text.toString();
@@ -54,9 +60,8 @@ final class StoppingTable {
         return folders;
     }
 
-    private static String row(Path design, Stopping stopping) {
+    private static String row(Path design, Stopping stopping, Stopping.@Nullable Nearby nearest) {
         Stopping.Obstacle met = stopping.met();
-        Stopping.Nearby nearest = stopping.nearest();
         return String.format(
                         Locale.ROOT,
                         "| %s | %s | %.1f° | %s | %s | %s |%n",

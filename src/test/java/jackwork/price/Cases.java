@@ -13,7 +13,7 @@ import java.util.Map;
 final class Cases {
 
     private static final String WORKSHOP = """
-            format: 1
+            format: 2
             name: By hand
             currency: EUR
             laser: {bed: [600, 400], kerf: 0.1, margin: 5, gap: 3}

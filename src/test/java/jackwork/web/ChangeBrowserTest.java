@@ -206,7 +206,7 @@ class ChangeBrowserTest {
         assertThat(text("lamplighter/design.yaml")).isEqualTo(before);
         page.locator("[data-grip='figure.stops.shut.from']").focus();
         page.keyboard().press("ArrowUp");
-        page.waitForCondition(() -> saved("lamplighter/design.yaml", "figure.stops.shut.from: -59.5"));
+        page.waitForCondition(() -> saved("lamplighter/design.yaml", "figure.stops.shut.from: -55.5"));
         page.waitForSelector("[data-step=undo][aria-label*='stop shut']");
         takeBack(page);
         page.waitForCondition(() -> !saved("lamplighter/design.yaml", "stops.shut.from"));

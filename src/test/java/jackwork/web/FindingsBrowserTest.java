@@ -4,10 +4,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
+import jackwork.check.NotInTheModel;
 import java.net.http.HttpResponse;
 import java.util.Locale;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
@@ -43,6 +46,35 @@ class FindingsBrowserTest extends DemoOnThePage {
             page.locator(".lengths").click();
         }
         assertThat(ends).isGreaterThan(20);
+        page.close();
+    }
+
+    /** Beside the verdict, by hand or by keys, and nothing of it stands out of a narrow page. */
+    @ParameterizedTest
+    @ValueSource(ints = {1200, 390})
+    void whatIsNotInTheModelIsOneStepFromTheVerdict(int width) {
+        Page page = browser.open(server.address() + "#heron", width, 900);
+        page.waitForSelector("jackwork-page[data-ready='heron']");
+        assertThat(text(page.locator("h2.verdict"))).isEqualTo("Nothing found against it.");
+        Locator list = page.locator(".left-out li");
+        assertThat(list.first().isVisible()).isFalse();
+        page.locator(".left-out summary").focus();
+        page.keyboard().press("Enter");
+        list.first().waitFor();
+        assertThat(list.count()).isEqualTo(NotInTheModel.all().size());
+        for (int i = 0; i < list.count(); i++) {
+            NotInTheModel one = NotInTheModel.all().get(i);
+            assertThat(text(list.nth(i))).contains(one.what(), one.instead());
+        }
+        page.locator(".left-out").scrollIntoViewIfNeeded();
+        Browser.keep(page, "left-out-" + width);
+        assertThat(page.evaluate("document.documentElement.scrollWidth <= innerWidth"))
+                .isEqualTo(true);
+        assertThat(
+                        page.evaluate(
+                                "[...document.querySelectorAll('.verdict, .left-out, .left-out li')]"
+                                        + ".every(e => e.getBoundingClientRect().right <= innerWidth && e.scrollWidth <= e.clientWidth + 1)"))
+                .isEqualTo(true);
         page.close();
     }
 

@@ -33,7 +33,7 @@ public final class HttpReading extends Reading {
     private static final Pattern RUNNING = Pattern.compile("\"number\":(\\d+),.{0,200}\"state\":\"running\"");
     private static final Pattern LENGTH = Pattern.compile("(?i)\r\n(content-length|transfer-encoding):");
     private static final String SECRET = "nobody-may-read-this";
-    private static final int SECONDS = 25;
+    private static final int SECONDS = 50;
 
     private final Path root = folder("http");
     private final Path workshop = root.resolve("hut");

@@ -94,6 +94,6 @@ class PageServerTest {
     void givesNothingBesideThePage(String target) throws Exception {
         String answer = raw(target, own());
         assertThat(answer).matches("(?s)HTTP/1\\.1 (400|404) .*");
-        assertThat(answer).doesNotContain("<project").doesNotContain("format: 1");
+        assertThat(answer).doesNotContain("<project").doesNotContain("format: 2");
     }
 }

@@ -87,7 +87,7 @@ class PlayTest {
     @ParameterizedTest
     @CsvSource({
         "heron-hangs-up, comes-back, figure.weights.tail.mass",
-        "bucket-twists, bucket-twist, box.coin-works.bucket.bearing",
+        "bucket-twists, bucket-twist, box.coin-works.bucket.side-gap",
         "counterweight-heavy, coin-trips/EUR-0.20, box.weights.counterweight.count",
         "kicker-short, coin-thrown-clear/EUR-0.50, box.lever.throw",
         "lamplighter-overpulled, string-overpulled/open, figure.strings.open.slack"

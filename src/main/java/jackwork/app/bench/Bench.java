@@ -1,6 +1,7 @@
 package jackwork.app.bench;
 
 import jackwork.app.core.DesignCheck;
+import jackwork.app.core.Renewal;
 import jackwork.bench.BenchException;
 import jackwork.bench.BenchLog;
 import jackwork.bench.Kinds;
@@ -201,13 +202,18 @@ public final class Bench {
         return prediction;
     }
 
-    /** A frozen design, read again in a place of its own for as long as it is looked at. */
+    /**
+     * A frozen design, read again in a place of its own for as long as it is looked at; one of an earlier format as it would
+     * be in today's.
+     */
     <T> T frozen(RevisionName name, Function<Design, T> look) throws IOException {
-        return apart(log.files(name), folder -> look.apply(DesignReader.read(folder.resolve(name.design()))));
+        return apart(
+                log.files(name),
+                folder -> look.apply(DesignReader.read(folder.resolve(name.design()), Renewal.renewedTexts(folder))));
     }
 
     private interface Reading<T> {
-        T of(Path folder);
+        T of(Path folder) throws IOException;
     }
 
     /** Files on a place of their own for as long as they are read. */

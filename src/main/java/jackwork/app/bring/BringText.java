@@ -3,6 +3,7 @@ package jackwork.app.bring;
 import static jackwork.design.YamlWords.quoted;
 
 import jackwork.design.DesignEdit;
+import jackwork.design.Format;
 import jackwork.design.YamlWords;
 import jackwork.drawing.DrawingSvg;
 import jackwork.geometry.Outline;
@@ -28,7 +29,7 @@ final class BringText {
      * @param coins that it must take
      */
     static String design(BringPlan plan, String boxPath, List<String> coins) {
-        return "format: 1\nname: " + quoted(plan.name()) + "\nbox: " + quoted(boxPath)
+        return "format: " + Format.NOW + "\nname: " + quoted(plan.name()) + "\nbox: " + quoted(boxPath)
                 + "\nfigure: figure.yaml\ncoins: " + list(coins) + "\n";
     }
 
@@ -53,7 +54,11 @@ final class BringText {
     }
 
     private void parts() {
-        out.append("format: 1\nname: ").append(quoted(figure.plan().name())).append("\ndrawing: figure.svg\n\n");
+        out.append("format: ")
+                .append(Format.NOW)
+                .append("\nname: ")
+                .append(quoted(figure.plan().name()))
+                .append("\ndrawing: figure.svg\n\n");
         out.append("# layers are counted from the back\nparts:\n");
         figure.parts().values().forEach(part -> {
             out.append("  ").append(quoted(part.name())).append(": {stock: ").append(quoted(part.stock()));

@@ -6,6 +6,7 @@ import jackwork.app.wire.Json;
 import jackwork.builds.BuildReport;
 import jackwork.builds.BuildRun;
 import jackwork.builds.Mishaps;
+import jackwork.builds.ThrownClear;
 import jackwork.check.Finding;
 import jackwork.check.Questions;
 import jackwork.check.Sentence;
@@ -31,11 +32,13 @@ public record DesignCheck(
     /** Share of pieces that must work with every coin. */
     private static final double WANTED = 0.99;
 
+    private static final String WORKS = "works";
+
     /** @throws jackwork.motion.model.MechanismException when the lever does not decide where every part is */
     public static DesignCheck of(Design design) {
         Subject subject = Subject.of(design);
-        List<Supplier<List<Finding>>> rooms =
-                List.of(() -> Questions.ask(subject), () -> MakeQuestions.ask(design, subject));
+        List<Supplier<List<Finding>>> rooms = List.of(
+                () -> Questions.ask(subject), () -> MakeQuestions.ask(design, subject), () -> ThrownClear.ask(subject));
         List<Finding> findings = rooms.parallelStream()
                 .flatMap(room -> room.get().stream())
                 .sorted(Comparator.comparing(Finding::status).reversed())
@@ -73,7 +76,9 @@ public record DesignCheck(
                 .because(
                         Sentence.plain(report.words()),
                         status == Status.PASS ? Sentence.NOTHING : Sentence.plain(cause),
-                        "passes / builds = " + report.passes() + " / " + report.builds());
+                        "passes / builds = " + report.passes() + " / " + report.builds()
+                                + "; lever and bucket lie to one side in the play of their holes: that they rattle on"
+                                + " their way is left out");
     }
 
     /** {@code works}, {@code doubtful} or {@code fails}: the worst of the findings. */
@@ -88,10 +93,25 @@ public record DesignCheck(
                 .max(Comparator.naturalOrder())
                 .orElse(Status.PASS);
         return switch (worst) {
-            case PASS, OPEN -> "works";
+            case PASS, OPEN -> WORKS;
             case DOUBTFUL -> "doubtful";
             case FAIL -> "fails";
         };
+    }
+
+    /**
+     * The verdict in words. That nothing fails is no yes while no trial stands behind it; where builds were run, they say
+     * how often it works.
+     */
+    public String words() {
+        return builds != null && verdict().equals(WORKS)
+                ? "works in " + builds.passes() + " of " + builds.builds() + " builds"
+                : words(verdict());
+    }
+
+    /** A verdict that rests on findings alone, in words. */
+    public static String words(String verdict) {
+        return verdict.equals(WORKS) ? "nothing found against it" : verdict;
     }
 
     public boolean fails() {

@@ -4,10 +4,13 @@ import jackwork.app.wire.Json;
 import jackwork.design.Design;
 import jackwork.geometry.Outline;
 import jackwork.geometry.Point;
+import jackwork.motion.model.MechanismKind;
 import jackwork.parts.Assembler;
 import jackwork.parts.Assembly;
+import jackwork.parts.Bearing;
 import jackwork.parts.Body;
 import jackwork.parts.PinJoint;
+import jackwork.parts.RodRun;
 import jackwork.parts.SlideJoint;
 import jackwork.parts.Stop;
 import jackwork.parts.Stopping;
@@ -43,16 +46,20 @@ public final class MechanismJson {
         ArrayNode stops = root.putArray("stops");
         assembly.stops().forEach(stop -> stops.add(stop(assembly, stop)));
         ArrayNode ends = root.putArray("ends");
-        Stopping.of(design, assembly).forEach(stopping -> ends.add(end(assembly, stopping)));
+        assembly.ends().forEach(stopping -> ends.add(end(assembly, stopping)));
         ArrayNode links = root.putArray("links");
         assembly.links().forEach(link -> links.add(LinkJson.of(assembly, link)));
         ObjectNode lever = root.putObject("lever");
         lever.put("body", assembly.body(assembly.lever().body()).name());
         lever.put("pin", assembly.lever().pin());
-        lever.set("press", Json.point(assembly.lever().press()));
+        lever.set("press", Json.point(assembly.lever().pressDrawn()));
         lever.putArray("pressDirection").add(0).add(-1);
+        Json.put(lever, "restDeg", Math.toDegrees(assembly.lever().rest()), 9);
         Json.put(lever, "throwDeg", Math.toDegrees(assembly.lever().turn()), 9);
         root.put("bucket", assembly.body(assembly.coinWorks().bucket()).name());
+        ArrayNode passes = root.putArray("rods");
+        assembly.rods().forEach(rod -> passes.add(rod(rod)));
+        CoinWorksJson.put(design, assembly, root);
         return Json.pretty(root);
     }
 
@@ -96,7 +103,9 @@ public final class MechanismJson {
         node.put("runner", assembly.body(pin.runner()).name());
         node.set("at", Json.point(pin.at()));
         Json.put(node, "radius", pin.radius(), 6);
-        Json.put(node, "bearing", pin.bearing(), 6);
+        Bearing bearing = assembly.bearing(pin);
+        Json.put(node, "bearing", bearing.length(), 6);
+        Json.put(node, "clearance", bearing.clearance(), 6);
         Json.put(node, "friction", pin.friction().coefficient().value(), 6);
         return node;
     }
@@ -129,6 +138,17 @@ public final class MechanismJson {
         return node;
     }
 
+    private static ObjectNode rod(RodRun rod) {
+        ObjectNode node = Json.object();
+        node.put("name", rod.name()).put("words", rod.words()).put("kind", Json.word(rod.kind()));
+        node.set("at", Json.point(rod.at()));
+        Json.put(node, "radius", rod.radius(), 6);
+        node.put("fromLayer", rod.from()).put("toLayer", rod.to());
+        ArrayNode parts = node.putArray("parts");
+        rod.parts().forEach(parts::add);
+        return node;
+    }
+
     private static ObjectNode end(Assembly assembly, Stopping stopping) {
         TurningEnd end = stopping.end();
         ObjectNode node = Json.object();
@@ -136,8 +156,17 @@ public final class MechanismJson {
         node.put("body", assembly.body(end.body()).name());
         node.put("against", assembly.body(end.against()).name());
         node.set("pivot", Json.point(end.pivot()));
-        Json.put(node, "deg", Math.toDegrees(end.at()), 9);
+        if (end.wished()) {
+            Json.put(node, "deg", Math.toDegrees(end.at()), 9);
+        } else {
+            node.putNull("deg");
+        }
+        node.put("sense", (int) end.sense());
         node.put("provided", stopping.isProvided());
+        Json.put(node, "stopsAtDeg", Math.toDegrees(stopping.angle()), 9);
+        node.put("heldBy", stopping.holds() ? "edge" : "angle");
+        Json.put(node, "rebound", stopping.holds() ? MechanismKind.WOOD_ON_WOOD : 0, 6);
+        node.put("friction", 0);
         Stopping.Obstacle met = stopping.met();
         if (met == null) {
             node.putNull("met");
@@ -149,7 +178,7 @@ public final class MechanismJson {
             entry.set("push", Json.point(met.meeting().out()));
             Json.put(entry, "arm", met.meeting().arm(end.pivot()), 6);
         }
-        Stopping.Nearby nearest = stopping.nearest();
+        Stopping.Nearby nearest = stopping.nearest(assembly).orElse(null);
         if (nearest == null) {
             node.putNull("nearest");
         } else {

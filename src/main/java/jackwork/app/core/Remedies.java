@@ -52,7 +52,7 @@ public final class Remedies {
         NUMBERS.put(Topic.GESTURE_REACHED, Pattern.compile(THROW));
         NUMBERS.put(Topic.FULL_STROKE, Pattern.compile(THROW + "|figure\\.strings\\..*\\.slack|figure\\.stops\\..*"));
         NUMBERS.put(Topic.STRING_OVERPULLED, Pattern.compile("figure\\.strings\\..*\\.slack|" + THROW));
-        NUMBERS.put(Topic.BUCKET_TWIST, Pattern.compile("box\\.coin-works\\.bucket\\.(bearing|side-gap)"));
+        NUMBERS.put(Topic.BUCKET_TWIST, Pattern.compile("box\\.coin-works\\.bucket\\.side-gap"));
         NUMBERS.put(Topic.BUCKET_RESETS, Pattern.compile(COUNTERWEIGHT));
         NUMBERS.put(Topic.COIN_TRIPS, Pattern.compile(COUNTERWEIGHT));
         NUMBERS.put(Topic.LEANS_ACROSS, Pattern.compile(COUNTERWEIGHT));

@@ -8,6 +8,7 @@ import jackwork.check.CoinSlotPlay;
 import jackwork.check.CoinTrips;
 import jackwork.check.Finding;
 import jackwork.check.Hanging;
+import jackwork.check.NotInTheModel;
 import jackwork.check.Status;
 import jackwork.geometry.Point;
 import jackwork.motion.coin.CycleResult;
@@ -48,7 +49,10 @@ public final class ReportMaker {
                         .map(coin -> coin(assembly, coin, builds != null))
                         .toList(),
                 builds == null ? null : builds(builds),
-                hangs(check.findings()));
+                hangs(check.findings()),
+                NotInTheModel.all().stream()
+                        .map(one -> new Report.LeftOut(one.what(), one.instead()))
+                        .toList());
     }
 
     /** The design as numbered, its coin let go in the middle of the slot. */
@@ -148,7 +152,7 @@ public final class ReportMaker {
                 bucket.name(),
                 IntStream.range(0, result.stroke().length)
                         .mapToObj(i -> {
-                            double tip = i == 0 ? 0 : works.tip();
+                            double tip = works.angle(i == 0 ? 0 : 1);
                             Point centre = bucket.centre().turnedAbout(works.pivot(), tip);
                             return new PoseEntry(centre.x(), centre.y(), Math.toDegrees(tip));
                         })

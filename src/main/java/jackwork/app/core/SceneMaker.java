@@ -56,7 +56,7 @@ public final class SceneMaker {
                 cloths,
                 new Scene.Handle(
                         assembly.body(assembly.lever().body()).name(),
-                        Pair.of(assembly.lever().press()),
+                        Pair.of(assembly.lever().pressDrawn()),
                         Pair.of(assembly.lever().pivot()),
                         Math.toDegrees(assembly.lever().turn())),
                 coinWorks(assembly));
@@ -148,7 +148,7 @@ public final class SceneMaker {
                 Pair.of(works.toe()),
                 assembly.body(works.bucket()).name(),
                 Pair.of(works.pivot()),
-                Math.toDegrees(works.tip()),
+                Math.toDegrees(works.angle(1)),
                 Pair.of(works.slotAt()),
                 works.layer());
     }

@@ -113,6 +113,18 @@ public final class Workbench {
         return shown(id, design);
     }
 
+    /** Looks at the first design, which a page shows first, while nobody waits yet: a browser takes its time to start. */
+    public void lookAhead() {
+        try {
+            List<String> ids = ids();
+            if (!ids.isEmpty()) {
+                shown(ids.get(0));
+            }
+        } catch (RuntimeException e) {
+            // Whoever asks for it is told.
+        }
+    }
+
     /** Names of the other designs whose figure is that file. */
     public List<String> sharing(String id, Path figure) {
         return sharing.of(ids().stream().filter(other -> !other.equals(id)).toList(), figure);

@@ -19,8 +19,10 @@ public record Report(
         Motion motion,
         List<Coin> coins,
         @Nullable Builds builds,
-        Hangs hangsOn) {
+        Hangs hangsOn,
+        List<LeftOut> leftOut) {
 
+    /** WORKS where nothing was found against it: no trial need stand behind it. */
     public enum Verdict {
         WORKS,
         DOUBTFUL,
@@ -132,6 +134,9 @@ public record Report(
      * @param measureFirst the short test that would settle most; empty when none can
      */
     public record Hangs(Verdict worst, Verdict best, List<Guess> guesses, String words, String measureFirst) {}
+
+    /** What is not in the model, whatever the verdict, and what to do about it. */
+    public record LeftOut(String what, String instead) {}
 
     /** @param share of what moves the findings that can turn; of its finding's margin when none can */
     public record Guess(String name, @Places(3) double share, String finding) {}

@@ -33,6 +33,8 @@ public final class CoinCycle {
 
     private final CycleScene scene;
     private final Visit visit;
+    /** Nothing after this is looked at. */
+    private final CycleStage last;
     /** Coins let go so far. */
     private int let;
 
@@ -40,23 +42,29 @@ public final class CoinCycle {
     private final double step;
     private final Watcher watcher;
     private final double[] shown;
+    /** How long the finger takes to bring the lever down when nothing holds it back, s. */
+    private final double pressing;
     /** When the last step began, s. */
     private double lastTime;
 
     private final Map<CycleStage, Double> times = new EnumMap<>(CycleStage.class);
     private final Map<CycleStage, Double> nearest = new EnumMap<>(CycleStage.class);
+    private final Map<CycleStage, Double> byItself = new EnumMap<>(CycleStage.class);
     private final double overlapAtRest;
     /** Height of the bucket's lowest point, mm: a coin below it is in the box. */
     private final double lowest;
 
-    private CoinCycle(CycleRig rig, Visit visit, double step, Watcher watcher) {
+    private CoinCycle(CycleRig rig, Visit visit, CycleStage last, double step, Watcher watcher) {
         this.scene = CycleScene.of(rig, visit.coins());
         this.visit = visit;
+        this.last = last;
         this.step = step;
         this.watcher = watcher;
         this.shown = new double[3 * (scene.assembly.bodies().size() - 1 + scene.coins.length)];
         this.stepper = new TimeStepper(scene.mechanism, step);
-        stepper.mostAttempts((int) (CoinLimits.MOST_ATTEMPTS * Math.max(1, CoinLimits.STEP / step)));
+        this.pressing = pressing(rig.assembly.lever(), visit.press());
+        double times = Math.max(1, CoinLimits.STEP / step) * (1 + pressing / CoinLimits.PATIENCE);
+        stepper.mostAttempts((int) Math.min(Integer.MAX_VALUE, CoinLimits.MOST_ATTEMPTS * times));
         double[] pose = scene.restPose();
         for (int i = 0; i < scene.coins.length; i++) {
             pose[3 * scene.coins[i]] = (i + 1) * CoinLimits.FAR_AWAY;
@@ -64,11 +72,7 @@ public final class CoinCycle {
         stepper.begin(pose, new double[pose.length]);
         stepper.shake(visit.shake());
         this.overlapAtRest = overlap();
-        this.lowest = scene.assembly.body(scene.assembly.coinWorks().bucket()).parts().stream()
-                .flatMap(part -> part.drawn().outer().stream())
-                .mapToDouble(Point::y)
-                .min()
-                .orElse(0);
+        this.lowest = CycleRig.lowest(scene.assembly);
     }
 
     public static CycleResult run(CycleRig rig, CoinDrop drop, Press press, Watcher watcher) {
@@ -77,12 +81,17 @@ public final class CoinCycle {
 
     /** @param step longest, s */
     public static CycleResult run(CycleRig rig, CoinDrop drop, Press press, double step, Watcher watcher) {
-        return new CoinCycle(rig, Visit.of(drop, press), step, watcher).run();
+        return new CoinCycle(rig, Visit.of(drop, press), CycleStage.REFUSES, step, watcher).run();
     }
 
     /** A visit of any kind. */
     public static CycleResult run(CycleRig rig, Visit visit, Watcher watcher) {
-        return new CoinCycle(rig, visit, CoinLimits.STEP, watcher).run();
+        return new CoinCycle(rig, visit, CycleStage.REFUSES, CoinLimits.STEP, watcher).run();
+    }
+
+    /** Whether one stage is reached, and all before it: what comes after is not computed. */
+    public static CycleResult until(CycleStage last, CycleRig rig, Visit visit) {
+        return new CoinCycle(rig, visit, last, CoinLimits.STEP, NOBODY).run();
     }
 
     /**
@@ -91,10 +100,17 @@ public final class CoinCycle {
      * @param seat where its centre is laid
      */
     public static boolean tips(CycleRig rig, CoinDrop drop, Point seat) {
-        CoinCycle cycle = new CoinCycle(rig, Visit.of(drop, new Press(0, 0)), CoinLimits.STEP, NOBODY);
+        CoinCycle cycle =
+                new CoinCycle(rig, Visit.of(drop, new Press(0, 0)), CycleStage.FREES, CoinLimits.STEP, NOBODY);
         cycle.stepper.put(cycle.scene.coins[0], seat.x(), seat.y(), 0);
         cycle.let = 1;
         return cycle.frees();
+    }
+
+    /** The whole way of the press point, which is at least what the finger goes along its own direction. */
+    private static double pressing(Lever lever, Press press) {
+        double way = lever.pivot().distance(lever.press()) * Math.abs(lever.turn());
+        return press.speed() > 0 ? way / press.speed() : 0;
     }
 
     private CycleResult run() {
@@ -120,6 +136,7 @@ public final class CoinCycle {
         return new CycleResult(
                 times,
                 nearest,
+                byItself,
                 stepper.isComputed(),
                 stepper.closure(),
                 stepper.residual(),
@@ -143,7 +160,7 @@ public final class CoinCycle {
         }
         near(CycleStage.LANDS, times.containsKey(CycleStage.LANDS) ? 1 : 0);
         stepper.finger(finger());
-        return waitFor(CycleStage.FREES, () -> 1 - overlap() / overlapAtRest, 1, 1);
+        return waitFor(CycleStage.FREES, () -> 1 - overlap() / overlapAtRest, 1, 1, pressing);
     }
 
     private boolean tips() {
@@ -171,31 +188,35 @@ public final class CoinCycle {
 
     private boolean first() {
         stepper.finger(finger());
-        return waitFor(CycleStage.ACTS, this::stroke, CoinLimits.DOWN, 1 / CoinLimits.DOWN)
+        return waitFor(CycleStage.ACTS, this::stroke, CoinLimits.DOWN, 1 / CoinLimits.DOWN, pressing * (1 - stroke()))
                 && holdAfter(CycleStage.ACTS);
     }
 
     private boolean back() {
         stepper.finger(Finger.OFF);
-        return (times.containsKey(CycleStage.THROWN) || waitFor(CycleStage.THROWN, this::fallen, 1, 1))
-                && waitFor(CycleStage.RETURNS, () -> 1 - stroke(), 1 - CoinLimits.BACK, 1 / (1 - CoinLimits.BACK))
+        return (times.containsKey(CycleStage.THROWN) || waitFor(CycleStage.THROWN, this::fallen, 1, 1, 0))
+                && waitFor(CycleStage.RETURNS, () -> 1 - stroke(), 1 - CoinLimits.BACK, 1 / (1 - CoinLimits.BACK), 0)
                 && waitFor(
                         CycleStage.LOCKS,
                         () -> stroke() <= CoinLimits.BACK ? overlap() / overlapAtRest : 0,
                         CoinLimits.LOCKED,
-                        1 / CoinLimits.LOCKED)
+                        1 / CoinLimits.LOCKED,
+                        0)
                 && holdAfter(CycleStage.LOCKS);
     }
 
+    /** Lasts as long as a press without a catch would: else a slow one were held by the clock. */
     private void second() {
         stepper.finger(finger());
-        double end = stepper.time() + (visit.shake().acceleration() > 0 ? CoinLimits.SHAKEN : CoinLimits.SECOND_PRESS);
+        double least = visit.shake().acceleration() > 0 ? CoinLimits.SHAKEN : CoinLimits.SECOND_PRESS;
+        double end = stepper.time() + Math.max(least, pressing);
+        byItself.put(CycleStage.REFUSES, pressing);
         double most = 0;
         while (goesOn(end)) {
             advance(end);
             most = Math.max(most, stroke());
         }
-        boolean held = overlap() > 0 && most < 0.5;
+        boolean held = overlap() > 0 && most < CoinLimits.HELD;
         near(CycleStage.REFUSES, held ? 1 : 1 - most);
         if (held) {
             times.put(CycleStage.REFUSES, stepper.time());
@@ -206,10 +227,12 @@ public final class CoinCycle {
      * Runs until a measure has grown to a limit, and notes when, between the steps.
      *
      * @param share makes it 1 at the limit
+     * @param longer time beyond patience that the stage takes by itself, s: a press
      * @return false when patience ends before
      */
-    private boolean waitFor(CycleStage stage, DoubleSupplier measure, double limit, double share) {
-        double end = stepper.time() + CoinLimits.PATIENCE;
+    private boolean waitFor(CycleStage stage, DoubleSupplier measure, double limit, double share, double longer) {
+        double end = stepper.time() + CoinLimits.PATIENCE + longer;
+        byItself.put(stage, longer);
         double before = measure.getAsDouble();
         near(stage, before * share);
         if (before >= limit) {
@@ -241,7 +264,7 @@ public final class CoinCycle {
     }
 
     private boolean goesOn(double end) {
-        return stepper.isComputed() && stepper.time() < end - CoinLimits.INSTANT;
+        return stepper.isComputed() && !times.containsKey(last) && stepper.time() < end - CoinLimits.INSTANT;
     }
 
     /** When, within the last step, a measure went through a limit, as if evenly. */
@@ -261,8 +284,9 @@ public final class CoinCycle {
         if (times.containsKey(CycleStage.FREES)) {
             double fallen = fallen();
             near(CycleStage.THROWN, fallen);
-            if (fallen > 1) {
-                times.putIfAbsent(CycleStage.THROWN, before < 1 ? crossing(before, fallen, 1) : stepper.time());
+            // One that bounced out before anyone pressed was not thrown: it counts once the figure has acted.
+            if (fallen > 1 && before < 1) {
+                times.putIfAbsent(CycleStage.THROWN, crossing(before, fallen, 1));
             }
         }
     }
@@ -305,14 +329,15 @@ public final class CoinCycle {
     }
 
     private double stroke() {
-        return stepper.pose()[3 * scene.lever + 2] / scene.assembly.lever().turn();
+        Lever lever = scene.assembly.lever();
+        return (stepper.pose()[3 * scene.lever + 2] - lever.rest()) / lever.turn();
     }
 
     /** By how much the strut stands beneath the tooth, mm; negative when it is out of its way. */
     private double overlap() {
         CoinWorks works = scene.assembly.coinWorks();
         Lever lever = scene.assembly.lever();
-        Point strut = works.strut().turnedAbout(works.pivot(), stepper.pose()[3 * scene.bucket + 2]);
+        Point strut = works.strut().turnedAbout(works.pivot(), stepper.pose()[3 * scene.bucket + 2] - works.rest());
         double side = Math.signum(
                 works.strut().distance(lever.pivot()) - works.tooth().distance(lever.pivot()));
         return side * (strut.distance(lever.pivot()) - works.tooth().distance(lever.pivot()));

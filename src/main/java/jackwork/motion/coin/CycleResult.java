@@ -9,6 +9,7 @@ import java.util.Optional;
  *
  * @param times at which each stage was reached, s from letting go; stages not reached are absent
  * @param nearest how near each stage that was looked for came, in its own measure: 1 and more is reached
+ * @param byItself time that a stage takes however well all goes, s: the finger's way at its own speed
  * @param computed false when the run left the stepper's bounds, or its friction did not settle: then nothing of it counts,
  *     and no times are kept
  * @param closure largest miss of a joint before projection, mm
@@ -19,6 +20,7 @@ import java.util.Optional;
 public record CycleResult(
         Map<CycleStage, Double> times,
         Map<CycleStage, Double> nearest,
+        Map<CycleStage, Double> byItself,
         boolean computed,
         double closure,
         double residual,
@@ -28,6 +30,7 @@ public record CycleResult(
     public CycleResult {
         times = kept(times, computed);
         nearest = kept(nearest, computed);
+        byItself = kept(byItself, computed);
     }
 
     /** Of a run that is not computed nothing is kept, so that nobody can use it. */
@@ -44,13 +47,13 @@ public record CycleResult(
         return computed && firstMissed().isEmpty();
     }
 
-    /** Share of its time that the stage which took longest had left. */
+    /** Share of its time that the stage which took longest had left. What a press takes by itself is no delay. */
     public double timeLeft() {
         double slowest = 0;
         double before = 0;
         for (CycleStage stage : CycleStage.values()) {
             double at = times.getOrDefault(stage, before);
-            slowest = Math.max(slowest, at - before);
+            slowest = Math.max(slowest, at - before - byItself.getOrDefault(stage, 0.0));
             before = Math.max(before, at);
         }
         return 1 - slowest / CoinLimits.PATIENCE;

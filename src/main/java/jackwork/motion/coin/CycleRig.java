@@ -4,16 +4,23 @@ import jackwork.geometry.Point;
 import jackwork.motion.model.FoldedFigure;
 import jackwork.motion.model.Mechanism;
 import jackwork.motion.model.MechanismCompiler;
+import jackwork.motion.model.MechanismKind;
 import jackwork.motion.model.Rows;
 import jackwork.motion.rest.PoseSolver;
 import jackwork.motion.time.TimeLimits;
 import jackwork.parts.Assembly;
 import jackwork.parts.Part;
+import jackwork.parts.RodRun;
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * A piece made ready for cycles with any coin: its outlines as cut, and the figure folded into the lever where that
@@ -30,22 +37,87 @@ public final class CycleRig {
     final Optional<double[]> rest;
 
     /** Parts of the box that something may touch, and their outlines as cut. */
-    final Map<Part, List<Point>> outlines = new LinkedHashMap<>();
+    private final Map<Part, List<Point>> outlines = new LinkedHashMap<>();
 
-    private CycleRig(Assembly assembly, double kerf, double tilt, boolean folds) {
+    private final List<Rod> rods;
+
+    /** Share of the approach speed that comes back from what stops lever and bucket. */
+    final double stopRebound;
+
+    private CycleRig(
+            Assembly assembly,
+            double kerf,
+            double tilt,
+            double leverAside,
+            double bucketAside,
+            double stopRebound,
+            boolean folds) {
         this.assembly = assembly;
+        this.stopRebound = stopRebound;
         // A table turned counter-clockwise is lower on its left: seen from it, gravity turns clockwise.
         this.gravity = new Point(0, -Mechanism.GRAVITY).turned(-tilt);
         this.figure = folds ? FigureFolding.of(assembly, gravity) : Optional.empty();
         this.rest = figure.isPresent() ? Optional.empty() : restOf(assembly, gravity);
+        this.rods = List.copyOf(rodsOf(leverAside, bucketAside));
         for (Part part : assembly.parts()) {
             if (part.ofBox() && mayTouch(part)) {
-                outlines.put(part, part.drawn().offset(-kerf / 2).outerWithin(CoinLimits.OUTLINE));
+                int body = assembly.bodyOf(part.name());
+                double aside = aside(body, leverAside, bucketAside);
+                List<Point> cut = part.drawn().offset(-kerf / 2).outerWithin(CoinLimits.OUTLINE);
+                outlines.put(part, aside == 0 ? cut : moved(cut, new Point(aside, 0)));
             }
         }
     }
 
-    /** A string shorter than its path as drawn pulls what it holds to another rest. */
+    private double aside(int body, double leverAside, double bucketAside) {
+        return body == assembly.lever().body()
+                ? leverAside
+                : body == assembly.coinWorks().bucket() ? bucketAside : 0;
+    }
+
+    /**
+     * A rod that stands free in the coin's layer.
+     *
+     * @param name as findings call it
+     * @param body that holds it; of a pivot's rod that which stands, if one does; of a peg that which carries it
+     */
+    public record Rod(String name, int body, Point at, double radius) {}
+
+    /** All that no part of that layer is bored for: what is bored covers them. Of the figure's only the mounts reach there. */
+    private List<Rod> rodsOf(double leverAside, double bucketAside) {
+        List<Rod> free = new ArrayList<>();
+        int layer = assembly.coinWorks().layer();
+        Map<String, Part> parts = new HashMap<>();
+        assembly.parts().forEach(part -> parts.put(part.name(), part));
+        for (RodRun rod : assembly.rods()) {
+            List<Part> holders = rod.parts().stream()
+                    .map(parts::get)
+                    .filter(Objects::nonNull)
+                    .filter(Part::ofBox)
+                    .toList();
+            boolean passes = rod.from() <= layer && layer <= rod.to();
+            boolean isPeg = rod.kind() == RodRun.Kind.PEG;
+            if (isPeg && !holders.contains(parts.get(rod.parts().get(0)))) {
+                continue; // the figure carries it
+            }
+            if (passes && !holders.isEmpty() && holders.stream().noneMatch(part -> part.layer() == layer)) {
+                int body = holders.stream()
+                        .limit(isPeg ? 1 : holders.size())
+                        .mapToInt(part -> assembly.bodyOf(part.name()))
+                        .min()
+                        .orElseThrow();
+                Point at = rod.at().plus(new Point(aside(body, leverAside, bucketAside), 0));
+                free.add(new Rod(rod.words(), body, at, rod.radius()));
+            }
+        }
+        return free;
+    }
+
+    private static List<Point> moved(List<Point> outline, Point by) {
+        return outline.stream().map(by::plus).toList();
+    }
+
+    /** A string shorter than its path as drawn pulls what it holds to another rest, and so does a lever stopped elsewhere. */
     private static Optional<double[]> restOf(Assembly assembly, Point gravity) {
         int[] number = new int[assembly.bodies().size()];
         Mechanism mechanism = MechanismCompiler.figure(assembly, number, true)
@@ -57,7 +129,7 @@ public final class CycleRig {
         for (int r = 0; r < rows.count; r++) {
             strained |= mechanism.pushesOnly[r] && rows.gap[r] < -TimeLimits.CLOSED;
         }
-        if (!strained) {
+        if (!strained && assembly.lever().rest() == 0) {
             return Optional.empty();
         }
         double[] solved = new PoseSolver(mechanism).pose();
@@ -87,11 +159,78 @@ public final class CycleRig {
      * @param tilt of the table in the mechanism's plane, rad, counter-clockwise
      */
     public static CycleRig of(Assembly assembly, double kerf, double tilt) {
-        return new CycleRig(assembly, kerf, tilt, true);
+        return of(assembly, kerf, tilt, 0, 0, MechanismKind.WOOD_ON_WOOD);
+    }
+
+    /**
+     * The same, with lever and bucket to one side in the play of their holes. Joints have no play in the motion: what
+     * touches is moved, once and for all.
+     *
+     * @param leverAside to the right, mm
+     * @param bucketAside likewise
+     * @param stopRebound share of the approach speed that comes back from what stops lever and bucket
+     */
+    public static CycleRig of(
+            Assembly assembly, double kerf, double tilt, double leverAside, double bucketAside, double stopRebound) {
+        return new CycleRig(assembly, kerf, tilt, leverAside, bucketAside, stopRebound, true);
+    }
+
+    /** Whether the figure is folded into the lever, and no body of its own. */
+    public boolean folds() {
+        return figure.isPresent();
+    }
+
+    /** What is in the coin's layer: it may touch all of that. */
+    public List<Part> coinTouches() {
+        int layer = assembly.coinWorks().layer();
+        return outlines.keySet().stream().filter(part -> part.layer() == layer).toList();
+    }
+
+    /** What stands free in the coin's layer: it may touch that as well. */
+    public List<Rod> coinRods() {
+        return rods;
+    }
+
+    /** Part of the lever and part of the bucket in one layer: there tooth and strut meet. */
+    public record Pair(Part ofLever, Part ofBucket) {}
+
+    /** All such pairs. */
+    public List<Pair> catchTouches() {
+        List<Pair> pairs = new ArrayList<>();
+        for (Part ofLever : outlines.keySet()) {
+            for (Part ofBucket : outlines.keySet()) {
+                if (ofLever.layer() == ofBucket.layer()
+                        && assembly.bodyOf(ofLever.name()) == assembly.lever().body()
+                        && assembly.bodyOf(ofBucket.name())
+                                == assembly.coinWorks().bucket()) {
+                    pairs.add(new Pair(ofLever, ofBucket));
+                }
+            }
+        }
+        return pairs;
+    }
+
+    /** Everything that may touch something. */
+    public Set<Part> touching() {
+        return Collections.unmodifiableSet(outlines.keySet());
+    }
+
+    /** One of those as cut, without its holes. */
+    public List<Point> outline(Part touching) {
+        return Objects.requireNonNull(outlines.get(touching));
+    }
+
+    /** Height of the bucket's lowest point as drawn, mm: a coin below it is in the box. */
+    public static double lowest(Assembly assembly) {
+        return assembly.body(assembly.coinWorks().bucket()).parts().stream()
+                .flatMap(part -> part.drawn().outer().stream())
+                .mapToDouble(Point::y)
+                .min()
+                .orElse(0);
     }
 
     /** With every body of the figure by itself, whether or not it could be folded. */
     public static CycleRig unfolded(Assembly assembly, double kerf, double tilt) {
-        return new CycleRig(assembly, kerf, tilt, false);
+        return new CycleRig(assembly, kerf, tilt, 0, 0, MechanismKind.WOOD_ON_WOOD, false);
     }
 }

@@ -8,19 +8,18 @@ import jackwork.motion.model.MechanismCompiler;
 import jackwork.motion.model.MechanismKind;
 import jackwork.parts.Assembly;
 import jackwork.parts.CoinWorks;
+import jackwork.parts.Part;
+import jackwork.parts.Stopping;
 import java.util.List;
 import java.util.function.IntPredicate;
 
 /**
  * Lever, figure, bucket and coins as one mechanism: a coin touches all that lies in its own layer, the lever's tooth
- * the bucket's strut. Lever and bucket have their stops. A figure that can be is folded into the lever. Immutable.
+ * the bucket's strut. Lever and bucket have what stops them. A figure that can be is folded into the lever. Immutable.
  */
 final class CycleScene {
 
     private static final String ON_BUCKET = "coin on bucket";
-    /** Friction of metal on metal, dry: a guess, from memory. */
-    private static final double COIN_ON_COIN = 0.2;
-
     final Mechanism mechanism;
     final Assembly assembly;
     private final CycleRig rig;
@@ -65,14 +64,14 @@ final class CycleScene {
         }
         int lever = number[assembly.lever().body()];
         int bucket = number[works.bucket()];
-        double turn = assembly.lever().turn();
-        builder.stop("lever's rest", lever, Mechanism.GROUND, Math.min(0, turn), Math.max(0, turn));
-        builder.stop("bucket's rest", bucket, Mechanism.GROUND, Math.min(0, works.tip()), Math.max(0, works.tip()));
-        double rubbing = works.catchFriction().coefficient().value();
-        rig.outlines.forEach((part, outline) -> {
-            if (part.layer() != works.layer()) {
-                return;
+        for (Stopping stopping : assembly.ends()) {
+            if (!stopping.end().isWritten()) {
+                MechanismCompiler.end(builder, assembly, stopping, number, rig.stopRebound);
             }
+        }
+        double rubbing = works.catchFriction().coefficient().value();
+        for (Part part : rig.coinTouches()) {
+            List<Point> outline = rig.outline(part);
             int body = number[assembly.bodyOf(part.name())];
             String name = body == bucket ? ON_BUCKET : "coin on " + part.name();
             for (int i = 0; i < coins.length; i++) {
@@ -81,7 +80,25 @@ final class CycleScene {
                 builder.touchDisc(
                         name, coins[i], letGo(works, drop), drop.radius(), body, outline, drop.friction(), rebound);
             }
-        });
+        }
+        for (CycleRig.Rod rod : rig.coinRods()) {
+            int body = number[rod.body()];
+            String name = body == bucket ? ON_BUCKET : "coin on " + rod.name();
+            for (int i = 0; i < coins.length; i++) {
+                CoinDrop drop = drops.get(i);
+                double rebound = body == bucket ? drop.bucketRebound() : drop.rebound();
+                builder.touchDiscs(
+                        name,
+                        coins[i],
+                        letGo(works, drop),
+                        drop.radius(),
+                        body,
+                        rod.at(),
+                        rod.radius(),
+                        drop.friction(),
+                        rebound);
+            }
+        }
         for (int i = 1; i < coins.length; i++) {
             for (int k = 0; k < i; k++) {
                 CoinDrop one = drops.get(k);
@@ -94,24 +111,20 @@ final class CycleScene {
                         coins[i],
                         letGo(works, other),
                         other.radius(),
-                        COIN_ON_COIN,
+                        CoinLimits.COIN_ON_COIN,
                         Math.min(one.rebound(), other.rebound()));
             }
         }
-        rig.outlines.forEach((ofLever, leverOutline) -> rig.outlines.forEach((ofBucket, bucketOutline) -> {
-            if (ofLever.layer() == ofBucket.layer()
-                    && number[assembly.bodyOf(ofLever.name())] == lever
-                    && number[assembly.bodyOf(ofBucket.name())] == bucket) {
-                builder.touch(
-                        ofLever.name() + " on " + ofBucket.name(),
-                        lever,
-                        leverOutline,
-                        bucket,
-                        bucketOutline,
-                        rubbing,
-                        MechanismKind.WOOD_ON_WOOD);
-            }
-        }));
+        for (CycleRig.Pair pair : rig.catchTouches()) {
+            builder.touch(
+                    pair.ofLever().name() + " on " + pair.ofBucket().name(),
+                    lever,
+                    rig.outline(pair.ofLever()),
+                    bucket,
+                    rig.outline(pair.ofBucket()),
+                    rubbing,
+                    MechanismKind.WOOD_ON_WOOD);
+        }
         return new CycleScene(rig, builder.build(), number, coins);
     }
 
@@ -123,6 +136,9 @@ final class CycleScene {
     /** The pose at rest: as drawn, but for what strings pull elsewhere. */
     double[] restPose() {
         double[] pose = mechanism.drawnPose();
+        CoinWorks works = assembly.coinWorks();
+        turn(pose, lever, assembly.lever().pivot(), assembly.lever().rest());
+        turn(pose, bucket, works.pivot(), works.rest());
         rig.rest.ifPresent(rest -> {
             for (int body = 1; body < number.length; body++) {
                 int at = 3 * (body - 1);
@@ -132,6 +148,13 @@ final class CycleScene {
             }
         });
         return pose;
+    }
+
+    private static void turn(double[] pose, int body, Point pivot, double angle) {
+        Point centre = new Point(pose[3 * body], pose[3 * body + 1]).turnedAbout(pivot, angle);
+        pose[3 * body] = centre.x();
+        pose[3 * body + 1] = centre.y();
+        pose[3 * body + 2] += angle;
     }
 
     /**

@@ -69,7 +69,7 @@ final class FigureFolding {
         }
         FigureFolding folding = new FigureFolding(mechanism, pivot);
         return folding.run()
-                ? Optional.of(new FoldedFigure(folding.figure, number, pivot, lever.turn()))
+                ? Optional.of(new FoldedFigure(folding.figure, number, pivot, lever.rest(), lever.turn()))
                 : Optional.empty();
     }
 

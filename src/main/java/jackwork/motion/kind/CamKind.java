@@ -38,6 +38,17 @@ public final class CamKind extends MechanismKind<CamEntry, CamPair> {
         out.put("peg", link.peg());
         out.put("radius", link.radius(), 6);
         out.put("centre", link.centre());
+        Point pivot = link.profile().pivot();
+        if (pivot == null) {
+            out.put("along", link.profile().direction());
+        } else {
+            out.put("swingsAbout", link.centre().plus(pivot));
+        }
+        out.putList("motion", link.profile().motion().pieces(), (piece, node) -> {
+            node.put("law", piece.law().key());
+            node.put("turnDeg", Math.toDegrees(piece.turn()), 9);
+            node.put("move", pivot == null ? piece.move() : Math.toDegrees(piece.move()), 9);
+        });
         out.put("pitchCurve", pitchCurve(link));
     }
 

@@ -6,6 +6,7 @@ import jackwork.motion.model.MechanismBuilder;
 import jackwork.motion.model.MechanismKind;
 import jackwork.parts.Description;
 import jackwork.parts.StringRun;
+import java.util.Iterator;
 
 /** A string over posts and through eyelets: {@link Cord}. */
 public final class StringKind extends MechanismKind<StringEntry, StringRun> {
@@ -26,6 +27,7 @@ public final class StringKind extends MechanismKind<StringEntry, StringRun> {
                                 guide.at(),
                                 guide.radius(),
                                 guide.side(),
+                                guide.wholeTurns(),
                                 guide.friction().coefficient().value()))
                         .toList(),
                 number[link.b()],
@@ -35,6 +37,7 @@ public final class StringKind extends MechanismKind<StringEntry, StringRun> {
 
     @Override
     public void describe(StringRun link, Description out) {
+        Iterator<Double> wraps = link.path().wraps().iterator();
         out.put("from", link.from());
         out.put("to", link.to());
         out.put("slack", link.slack(), 6);
@@ -43,6 +46,8 @@ public final class StringKind extends MechanismKind<StringEntry, StringRun> {
             over.put("at", guide.at());
             over.put("radius", guide.radius(), 6);
             over.put("turns", guide.radius() == 0 ? "eyelet" : guide.side() > 0 ? "left" : "right");
+            over.put("wholeTurns", guide.wholeTurns());
+            over.put("wrapDeg", Math.toDegrees(wraps.next()), 6);
             over.put("friction", guide.friction().coefficient().value(), 6);
         });
     }

@@ -26,7 +26,7 @@ public final class Closure {
     }
 
     private double leverMiss(double[] pose, double stroke) {
-        return pose[3 * mechanism.drive.body() + 2] - mechanism.drive.turn() * stroke;
+        return pose[3 * mechanism.drive.body() + 2] - mechanism.drive.angle(stroke);
     }
 
     /** Largest miss of an independent row or the lever, mm (a rad counts as the mm it moves a point 100 mm away). */

@@ -9,6 +9,9 @@ package jackwork.motion.model;
  * Between circles i and j, D apart in direction δ, the span has direction
  * {@code α = δ − asin((ρ_j − ρ_i)/D)} and length {@code √(D² − (ρ_j − ρ_i)²)}.
  *
+ * <p>Directions tell a wrap but for whole turns. As drawn it is from −90° to 270°, and so many whole turns more as the file
+ * says; from there on it is followed ({@link Rows#wound}): of all wraps that look alike the one nearest to the last.
+ *
  * <p>The row's force is the tension of the first span. Each guide has an axis on which the tensions of all
  * further spans change by friction, within e^{±µβ} of the span before (the capstan law, β the wrap).
  */
@@ -20,9 +23,10 @@ public final class Cord extends Joint {
      * @param centre in the body that carries it
      * @param radius 0 for an eyelet, mm
      * @param side +1 wound counter-clockwise, −1 clockwise; an eyelet's does not count
+     * @param wholeTurns round a post, beside what the drawing shows
      * @param friction string on guide
      */
-    record Guide(Anchor centre, double radius, int side, double friction) {}
+    record Guide(Anchor centre, double radius, int side, int wholeTurns, double friction) {}
 
     private final Anchor a;
     private final Anchor b;
@@ -36,6 +40,16 @@ public final class Cord extends Joint {
         this.b = b;
         this.guides = guides.clone();
         this.length = length;
+    }
+
+    /** Whether it goes round a post, on which it can be wound up. */
+    boolean winds() {
+        for (Guide guide : guides) {
+            if (guide.radius() > 0) {
+                return true;
+            }
+        }
+        return false;
     }
 
     @Override
@@ -65,7 +79,7 @@ public final class Cord extends Joint {
 
     @Override
     public void evaluate(Rows rows, int row, int axis) {
-        long on = guidesTouched(rows);
+        long on = guidesTouched(rows, axis);
         rows.feature[row] = on;
         rows.row(row, 0);
         for (int g = 0; g < guides.length; g++) {
@@ -84,7 +98,8 @@ public final class Cord extends Joint {
             double direction = Math.atan2(toY, toX) - Math.asin(clamp(step / distance));
             path += span;
             if (from >= 0) {
-                double wrap = wrap(from, before, direction);
+                double wrap = wrap(rows, axis, from, before, direction);
+                rows.wound[axis + from] = wrap;
                 path += wrap * guides[from].radius();
                 bound(rows, axis + from, guides[from].friction() * Math.abs(wrap));
             }
@@ -116,18 +131,23 @@ public final class Cord extends Joint {
         rows.push(row, point(to).body(), -ux, -uy, endX, endY);
     }
 
-    /** Angle by which the string turns on a guide, on the guide's side; a post's counts from −90° to 270°. */
-    private double wrap(int g, double before, double after) {
+    /** Angle by which the string turns on a guide, on the guide's side. */
+    private double wrap(Rows rows, int axis, int g, double before, double after) {
         double turn = Math.IEEEremainder(after - before, 2 * Math.PI);
         if (guides[g].radius() == 0) {
             return Math.abs(turn);
         }
         double onSide = guides[g].side() * turn;
-        return onSide < -Math.PI / 2 ? onSide + 2 * Math.PI : onSide;
+        double last = rows.wound[axis + g];
+        if (Double.isNaN(last)) {
+            double drawn = onSide < -Math.PI / 2 ? onSide + 2 * Math.PI : onSide;
+            return drawn + 2 * Math.PI * guides[g].wholeTurns();
+        }
+        return onSide + 2 * Math.PI * Math.rint((last - onSide) / (2 * Math.PI));
     }
 
     /** Bit g set where guide g is touched; posts are let go one at a time, the most negative wrap first. */
-    private long guidesTouched(Rows rows) {
+    private long guidesTouched(Rows rows, int axis) {
         long on = (1L << guides.length) - 1;
         for (int k = 0; k < guides.length; k++) {
             int worst = -1;
@@ -141,7 +161,7 @@ public final class Cord extends Joint {
                 double direction =
                         Math.atan2(toY, toX) - Math.asin(clamp((signed(to) - signed(from)) / Math.hypot(toX, toY)));
                 if (from >= 0) {
-                    double wrap = wrap(from, before, direction);
+                    double wrap = wrap(rows, axis, from, before, direction);
                     if (wrap < least) {
                         least = wrap;
                         worst = from;
@@ -154,6 +174,7 @@ public final class Cord extends Joint {
                 return on;
             }
             on &= ~(1L << worst);
+            rows.wound[axis + worst] = least;
         }
         return on;
     }

@@ -3,7 +3,7 @@ package jackwork.motion.model;
 /**
  * A figure whose every part stands where the lever's angle says, folded into the lever: over that angle its inertia
  * as felt there, its potential, its weight on the lever's pivot, and the friction of its joints under that weight.
- * What acceleration adds to the joints' friction is left out. Immutable.
+ * What acceleration and blows add to the joints' friction is left out. Immutable.
  */
 public final class FoldedFigure {
 
@@ -26,20 +26,21 @@ public final class FoldedFigure {
      * @param followed at even steps of the lever's angle, both ends included
      * @param number of each of the assembly's bodies in the figure's mechanism
      * @param pivot of the lever there
-     * @param turn of the lever at the end, rad
+     * @param rest angle of the lever at rest, rad from the position drawn
+     * @param turn from there to the end, rad
      */
-    public FoldedFigure(Followed followed, int[] number, Pin pivot, double turn) {
+    public FoldedFigure(Followed followed, int[] number, Pin pivot, double rest, double turn) {
         this.number = number;
         double step = turn / (followed.inertia().length - 1);
-        this.inertia = EvenTable.of(0, step, followed.inertia());
-        this.potential = new EvenTable(0, step, followed.potential(), followed.potentialSlope());
-        this.pressing = EvenTable.of(0, step, followed.pressing());
-        this.returning = EvenTable.of(0, step, followed.returning());
-        this.pivotX = EvenTable.of(0, step, followed.pivotX());
-        this.pivotY = EvenTable.of(0, step, followed.pivotY());
+        this.inertia = EvenTable.of(rest, step, followed.inertia());
+        this.potential = new EvenTable(rest, step, followed.potential(), followed.potentialSlope());
+        this.pressing = EvenTable.of(rest, step, followed.pressing());
+        this.returning = EvenTable.of(rest, step, followed.returning());
+        this.pivotX = EvenTable.of(rest, step, followed.pivotX());
+        this.pivotY = EvenTable.of(rest, step, followed.pivotY());
         this.pose = new EvenTable[followed.pose().length];
         for (int c = 0; c < pose.length; c++) {
-            pose[c] = new EvenTable(0, step, followed.pose()[c], followed.poseSlope()[c]);
+            pose[c] = new EvenTable(rest, step, followed.pose()[c], followed.poseSlope()[c]);
         }
         boolean runs = pivot.heldByGround();
         this.pivotFromCentreX = runs ? pivot.a.ownX() : pivot.b.ownX();

@@ -31,7 +31,14 @@ public final class Mechanism {
      * @param pressX where the finger pushes, from the lever's centre of mass as drawn
      * @param fingerX unit vector of the finger's force, fixed in space
      */
-    public record DriveData(int body, double turn, double pressX, double pressY, double fingerX, double fingerY) {}
+    public record DriveData(
+            int body, double rest, double turn, double pressX, double pressY, double fingerX, double fingerY) {
+
+        /** The lever's angle at a stroke, rad from the position drawn. */
+        public double angle(double stroke) {
+            return rest + turn * stroke;
+        }
+    }
 
     public final BodyData[] bodies;
     /** Pins first, in the order in which they were added. */

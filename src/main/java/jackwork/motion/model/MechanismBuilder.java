@@ -26,9 +26,16 @@ public final class MechanismBuilder {
      * @param at its centre, common frame
      * @param radius 0 for an eyelet, mm
      * @param side +1 where the string passes counter-clockwise about it, −1 clockwise; any for an eyelet
+     * @param wholeTurns round a post, beside what the drawing shows; 0 for an eyelet
      * @param friction string on guide
      */
-    public record CordGuide(int body, Point at, double radius, int side, double friction) {}
+    public record CordGuide(int body, Point at, double radius, int side, int wholeTurns, double friction) {
+
+        /** Wound as drawn. */
+        public CordGuide(int body, Point at, double radius, int side, double friction) {
+            this(body, at, radius, side, 0, friction);
+        }
+    }
 
     /**
      * @param mass g
@@ -147,7 +154,11 @@ public final class MechanismBuilder {
         Anchor ofB = anchor(b, to);
         Cord.Guide[] over = guides.stream()
                 .map(guide -> new Cord.Guide(
-                        anchor(guide.body(), guide.at()), guide.radius(), guide.side(), guide.friction()))
+                        anchor(guide.body(), guide.at()),
+                        guide.radius(),
+                        guide.side(),
+                        guide.wholeTurns(),
+                        guide.friction()))
                 .toArray(Cord.Guide[]::new);
         Cord measured = new Cord(name, ofA, ofB, over, 0);
         others.add(new Cord(name, ofA, ofB, over, slack - gapAsDrawn(measured)));
@@ -161,7 +172,7 @@ public final class MechanismBuilder {
                 List.of(joint),
                 List.of(),
                 List.of(),
-                new Mechanism.DriveData(0, 1, 0, 0, 0, 1),
+                new Mechanism.DriveData(0, 0, 1, 0, 0, 0, 1),
                 null,
                 gravityX,
                 gravityY);
@@ -173,6 +184,21 @@ public final class MechanismBuilder {
     /** @param from least angle of a against b, rad, 0 as drawn */
     public MechanismBuilder stop(String name, int a, int b, double from, double to) {
         others.add(new AngleStop(name, a, b, from, to));
+        return this;
+    }
+
+    /**
+     * Body a turns no farther against b than to where it meets b's edge.
+     *
+     * @param at where they meet, b in the position drawn
+     * @param out out of b's wood there, unit
+     * @param loses mm the gap there loses for each rad that a turns counter-clockwise; negative where it opens
+     * @param angle of a against b when they meet, rad, 0 as drawn
+     * @param restitution share of the approach speed that comes back
+     */
+    public MechanismBuilder edgeStop(
+            String name, int a, int b, Point at, Point out, double loses, double angle, double restitution) {
+        others.add(new EdgeStop(name, a, anchor(b, at), out.x(), out.y(), loses, angle, restitution));
         return this;
     }
 
@@ -278,15 +304,22 @@ public final class MechanismBuilder {
     }
 
     /**
-     * @param turn lever angle at stroke 1, rad, counter-clockwise positive
+     * @param rest lever angle at stroke 0, rad from the position drawn, counter-clockwise positive
+     * @param turn from there to stroke 1, rad
      * @param press where the finger pushes
      * @param finger direction of its force
      */
-    public MechanismBuilder lever(int body, double turn, Point press, Point finger) {
+    public MechanismBuilder lever(int body, double rest, double turn, Point press, Point finger) {
         Point ofBody = local(body, press);
         double length = finger.length();
-        drive = new Mechanism.DriveData(body, turn, ofBody.x(), ofBody.y(), finger.x() / length, finger.y() / length);
+        drive = new Mechanism.DriveData(
+                body, rest, turn, ofBody.x(), ofBody.y(), finger.x() / length, finger.y() / length);
         return this;
+    }
+
+    /** A lever that rests as drawn. */
+    public MechanismBuilder lever(int body, double turn, Point press, Point finger) {
+        return lever(body, 0, turn, press, finger);
     }
 
     /** What the lever carries, folded into it. The lever is known by now. */

@@ -6,7 +6,8 @@ import jackwork.parts.Body;
 import jackwork.parts.Link;
 import jackwork.parts.PinJoint;
 import jackwork.parts.SlideJoint;
-import jackwork.parts.Stop;
+import jackwork.parts.Stopping;
+import jackwork.parts.TurningEnd;
 import java.util.Arrays;
 import java.util.function.IntPredicate;
 
@@ -71,9 +72,11 @@ public final class MechanismCompiler {
                 addSlide(builder, slide, number);
             }
         }
-        for (Stop stop : assembly.stops()) {
-            if (there.test(stop.a()) && there.test(stop.b())) {
-                builder.stop(stop.name(), number[stop.a()], number[stop.b()], stop.from(), stop.to());
+        for (Stopping stopping : assembly.ends()) {
+            if (stopping.end().isWritten()
+                    && there.test(stopping.end().body())
+                    && there.test(stopping.end().against())) {
+                end(builder, assembly, stopping, number, MechanismKind.WOOD_ON_WOOD);
             }
         }
         for (Link link : assembly.links()) {
@@ -83,9 +86,41 @@ public final class MechanismCompiler {
         }
         return builder.lever(
                 number[assembly.lever().body()],
+                assembly.lever().rest(),
                 assembly.lever().turn(),
-                assembly.lever().press(),
+                assembly.lever().pressDrawn(),
                 DOWN);
+    }
+
+    /**
+     * Ends a body's way: at what stops it there, or, where nothing does, at the angle that is wished.
+     *
+     * @param number of each of the assembly's bodies in the mechanism
+     * @param restitution share of the approach speed that comes back from what stops it
+     */
+    public static void end(
+            MechanismBuilder builder, Assembly assembly, Stopping stopping, int[] number, double restitution) {
+        TurningEnd end = stopping.end();
+        int body = number[end.body()];
+        int against = number[end.against()];
+        double angle = stopping.angle();
+        String name = end.isWritten() ? end.of() : end.name();
+        Stopping.Obstacle met = stopping.met();
+        if (met != null && stopping.holds()) {
+            builder.edgeStop(
+                    name,
+                    body,
+                    against,
+                    met.meeting().at(),
+                    met.meeting().out(),
+                    end.sense() * stopping.lever(),
+                    angle,
+                    restitution);
+        } else if (end.sense() > 0) {
+            builder.stop(name, body, against, Double.NEGATIVE_INFINITY, angle);
+        } else {
+            builder.stop(name, body, against, angle, Double.POSITIVE_INFINITY);
+        }
     }
 
     private static void addSlide(MechanismBuilder builder, SlideJoint slide, int[] number) {

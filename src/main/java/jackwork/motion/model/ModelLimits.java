@@ -142,6 +142,18 @@ public final class ModelLimits {
      */
     static final int CAM_SCANNED = 360;
 
+    /**
+     * Steps in which strings are wound to a pose that was not come to step by step, mm (rad × 100). Longer than half a
+     * turn between two guides, and whole turns are lost; shorter only takes longer.
+     */
+    static final double WINDING = 25;
+
+    /** Such steps at the most: 400 turns. More only takes longer. */
+    static final int MOST_WINDING = 10_000;
+
+    /** Sine of half an angle from which on a displacement has a pole. Smaller, and the pole is far off and uncertain. */
+    static final double TURNS = 1e-3;
+
     /** Sweeps of Jacobi's rotations; the demos need one. Too few, and stiffness is not told from rounding. */
     static final int EIGEN_SWEEPS = 30;
 }

@@ -28,6 +28,33 @@ public final class Moves {
         return most;
     }
 
+    /**
+     * Where a body is on the way from one place to another, turning about the pole of the whole displacement; straight
+     * where it does not turn, or by whole turns.
+     *
+     * @param at its first coordinate
+     * @param share of the way, 0 to 1
+     */
+    static void along(double[] from, double[] to, int at, double share, double[] into) {
+        double angle = to[at + 2] - from[at + 2];
+        double dx = to[at] - from[at];
+        double dy = to[at + 1] - from[at + 1];
+        into[at] = from[at] + share * dx;
+        into[at + 1] = from[at + 1] + share * dy;
+        into[at + 2] = from[at + 2] + share * angle;
+        if (Math.abs(Math.sin(angle / 2)) > ModelLimits.TURNS) {
+            double off = 0.5 / Math.tan(angle / 2);
+            double poleX = from[at] + dx / 2 - off * dy;
+            double poleY = from[at + 1] + dy / 2 + off * dx;
+            double c = Math.cos(share * angle);
+            double s = Math.sin(share * angle);
+            double armX = from[at] - poleX;
+            double armY = from[at + 1] - poleY;
+            into[at] = poleX + c * armX - s * armY;
+            into[at + 1] = poleY + s * armX + c * armY;
+        }
+    }
+
     private static double scale(int c) {
         return c % 3 == 2 ? ModelLimits.ARM : 1;
     }

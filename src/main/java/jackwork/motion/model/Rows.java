@@ -42,6 +42,13 @@ public final class Rows {
     /** For joints that look for a nearest feature: where they found it last, [rows]. */
     public final long[] feature;
 
+    /** Wrap of a string on each guide, rad, on the post's side, as last found; NaN as long as nobody looked, [axes]. */
+    final double[] wound;
+
+    private final double[] keptWound;
+    /** Whether strings are still wound as drawn. */
+    private boolean asDrawn;
+
     final double[] parameter;
     /** Scratch of joints with curves: point and two derivatives. */
     final double[] scratch = new double[6];
@@ -80,6 +87,8 @@ public final class Rows {
         this.kind = new AxisKind[axes];
         this.feature = new long[count];
         this.parameter = new double[count];
+        this.wound = new double[axes];
+        this.keptWound = new double[axes];
         this.inverseMass = mechanism.inverseMass.clone();
         this.cos = new double[mechanism.bodyCount()];
         this.sin = new double[mechanism.bodyCount()];
@@ -117,7 +126,22 @@ public final class Rows {
     public void forget() {
         Arrays.fill(feature, -1);
         Arrays.fill(parameter, Double.NaN);
+        Arrays.fill(wound, Double.NaN);
+        asDrawn = true;
         Arrays.fill(evaluated, Double.POSITIVE_INFINITY);
+    }
+
+    /** Remembers how strings are wound, for a way that may have to be gone back. */
+    public void keepWound() {
+        System.arraycopy(wound, 0, keptWound, 0, axes);
+    }
+
+    /** Winds strings as they were when that was last remembered; the next pose must be near the one of then. */
+    public void giveBackWound() {
+        if (!Arrays.equals(keptWound, wound)) {
+            System.arraycopy(keptWound, 0, wound, 0, axes);
+            Arrays.fill(evaluated, Double.POSITIVE_INFINITY);
+        }
     }
 
     /** Evaluates every joint at a pose; all other calls refer to the pose last given here. */
@@ -128,17 +152,57 @@ public final class Rows {
             return;
         }
         System.arraycopy(q, 0, evaluated, 0, n);
-        for (int i = 0; i < cos.length; i++) {
-            double angle = q[3 * i + 2];
-            cos[i] = Math.cos(angle);
-            sin[i] = Math.sin(angle);
+        if (asDrawn) {
+            asDrawn = false;
+            wind(q);
+            pose = q;
         }
+        turn();
         Joint[] joints = mechanism.joints;
         for (int j = 0; j < joints.length; j++) {
             joints[j].evaluate(this, mechanism.firstRow[j], mechanism.firstAxis[j]);
         }
         if (mechanism.folded != null) {
             setInertia(mechanism.folded.inertia(angle(mechanism.drive.body())));
+        }
+    }
+
+    private void turn() {
+        for (int i = 0; i < cos.length; i++) {
+            double angle = pose[3 * i + 2];
+            cos[i] = Math.cos(angle);
+            sin[i] = Math.sin(angle);
+        }
+    }
+
+    /**
+     * Winds strings from how they are drawn to how they are at a pose that was not come to step by step: each body is
+     * turned there about the pole of its whole displacement, for one that is pinned to the box that is its pin.
+     */
+    private void wind(double[] q) {
+        boolean any = false;
+        for (Joint joint : mechanism.joints) {
+            any |= joint instanceof Cord cord && cord.winds();
+        }
+        if (!any) {
+            return;
+        }
+        double[] from = mechanism.drawnPose();
+        double[] between = new double[q.length];
+        double way = Moves.between(from, Arrays.copyOf(q, from.length));
+        int steps = (int) Math.min(ModelLimits.MOST_WINDING, Math.ceil(way / ModelLimits.WINDING));
+        for (int k = 0; k < steps; k++) {
+            double share = (double) k / steps;
+            for (int b = 0; b < cos.length; b++) {
+                Moves.along(from, q, 3 * b, share, between);
+            }
+            pose = between;
+            turn();
+            for (int j = 0; j < mechanism.joints.length; j++) {
+                if (mechanism.joints[j] instanceof Cord cord) {
+                    cord.evaluate(this, mechanism.firstRow[j], mechanism.firstAxis[j]);
+                }
+            }
         }
     }
 

@@ -6,10 +6,13 @@ import jackwork.motion.model.LuFactors;
 import jackwork.motion.model.Mechanism;
 import jackwork.motion.model.Rows;
 import java.util.Arrays;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Real forces at a pose: what pins and slots bear, and what the finger must push, with dry friction
- * against the direction of motion. One per thread; allocates nothing after construction.
+ * against the direction of motion. At an end of the stroke, where links may stand so that a joint only just begins to
+ * turn, that direction is the limit from within. One per thread; allocates nothing after construction, but once for
+ * each end.
  *
  * <p>Unknowns λ: two forces a pin, one a slide, and the finger's force. With A the columns that
  * carry them to the bodies, g the weights, σ the sense of sliding:
@@ -43,6 +46,9 @@ public final class ForceSolver {
     private final double[] sliding;
     /** Force of each axis as a share of its first row's, [axes]. */
     private final double[] share;
+
+    /** Rates of the axes a little within either end of the stroke, [2][axes]; null until somebody asks. */
+    private final double[] @Nullable [] within = new double[2][];
 
     private double lockShare;
     private double determinantShare;
@@ -78,7 +84,7 @@ public final class ForceSolver {
         double[] pose = poses.pose();
         rows.at(pose);
         gravity.force(rows, loads);
-        senses(poses.velocity(), direction);
+        senses(poses, direction);
         lockShare = Double.NaN;
         if (!newton(0)) {
             lockShare = 0;
@@ -221,11 +227,31 @@ public final class ForceSolver {
     }
 
     /** The sense in which each axis slides. */
-    private void senses(double[] velocity, Direction direction) {
+    private void senses(PoseSolver poses, Direction direction) {
         for (int a = 0; a < rows.axes; a++) {
-            double speed = rows.rate(rows.count + a, velocity);
+            double speed = rows.rate(rows.count + a, poses.velocity());
+            boolean atEnd = poses.stroke() == 0 || poses.stroke() == 1;
+            if (atEnd && Math.abs(speed) < RestLimits.STILL) {
+                speed = within(poses.stroke())[a];
+            }
             sliding[a] = Math.abs(speed) < RestLimits.STILL ? 0 : direction.sign() * Math.signum(speed);
         }
+    }
+
+    /** Rates of the axes a little within an end of the stroke; all 0 where there is no way in. */
+    private double[] within(double end) {
+        int which = (int) end;
+        double[] rates = within[which];
+        if (rates == null) {
+            rates = new double[rows.axes];
+            PoseSolver inside = new PoseSolver(mechanism);
+            boolean there = inside.moveTo(end == 0 ? RestLimits.WITHIN : 1 - RestLimits.WITHIN);
+            for (int a = 0; a < rows.axes && there; a++) {
+                rates[a] = inside.rows.rate(inside.rows.count + a, inside.velocity());
+            }
+            within[which] = rates;
+        }
+        return rates;
     }
 
     /** What the finger pushes along its direction, µN; negative when it would have to hold back. */

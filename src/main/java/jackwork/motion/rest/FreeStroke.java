@@ -4,11 +4,17 @@ import jackwork.motion.model.Direction;
 import jackwork.motion.model.Mechanism;
 import jackwork.motion.model.Moves;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.function.DoublePredicate;
 
 /**
  * The stroke of a mechanism with parts that the lever does not decide: pressed from rest to the end of its
  * reach and let back, each pose following from the one before, with what takes hold and lets go.
+ *
+ * <p>Friction is against what moves, and at the ends of the way nothing has moved yet: where a way begins its forces
+ * are the limits from within, of poses a little farther on, by a parabola through them. Where the way leads nowhere
+ * they are those that hold it; where friction locks it nothing is told.
  */
 final class FreeStroke {
 
@@ -16,6 +22,8 @@ final class FreeStroke {
     private final PoseSolver poses;
     private final List<MotionEvent> events;
     private final double[] before;
+    /** Whether what was looked at last within the stroke could not be gone to. */
+    private boolean stopped;
 
     FreeStroke(Mechanism mechanism, PoseSolver poses, List<MotionEvent> events) {
         this.mechanism = mechanism;
@@ -40,17 +48,86 @@ final class FreeStroke {
                 last = Math.min(last, i - 1);
             } else {
                 System.arraycopy(poses.pose(), 0, table.pose[i], 0, table.pose[i].length);
-                table.press[i] = take(table, i);
+                table.press[i] = i == 0 ? takeBeginning(table) : take(table, i);
                 table.free[i] = Double.NaN;
                 table.share[i] = Double.NaN;
             }
         }
         boolean back = true;
         for (int i = last; i >= 0; i--) {
+            boolean begins = poses.stroke() == table.stroke[i];
             back = back && advance(table.stroke[i], Direction.RETURNING) == table.stroke[i];
             table.backPose[i] = poses.pose().clone();
-            table.back[i] = back ? take(table, i) : Double.NaN;
+            table.back[i] = !back ? Double.NaN : begins ? takeTurn(table, i) : take(table, i);
+            back = back && !(begins && stopped);
         }
+    }
+
+    /** The forces with which a press begins, looked for apart from the press itself. */
+    private double takeBeginning(StrokeTable table) {
+        PoseSolver ahead = new PoseSolver(mechanism);
+        return within(table, 0, ahead, table.stroke[1], ahead::moveTo);
+    }
+
+    /** The forces with which the way back begins. It goes on from the last pose that was looked at. */
+    private double takeTurn(StrokeTable table, int i) {
+        double other = i == 0 ? 0 : table.stroke[i - 1];
+        return within(table, i, poses, other, u -> advance(u, Direction.RETURNING) == u);
+    }
+
+    /**
+     * Takes in the limits that forces come to at a sample from the side of another.
+     *
+     * @param mover brings {@code solver} to a stroke; false when it cannot
+     * @return the finger's, µN; NaN where friction locks it
+     */
+    private double within(StrokeTable table, int i, PoseSolver solver, double other, DoublePredicate mover) {
+        double from = table.stroke[i];
+        double step = Math.copySign(Math.min(RestLimits.WITHIN, Math.abs(other - from) / 4), other - from);
+        double[][] found = new double[3][];
+        boolean[] held = null;
+        int count = 0;
+        stopped = false;
+        while (other != from && count < found.length) {
+            stopped = !mover.test(from + (count + 1) * step);
+            if (stopped) {
+                break;
+            }
+            boolean[] now = held(solver);
+            if (held != null && !Arrays.equals(held, now)) {
+                break;
+            }
+            held = now;
+            found[count++] = forces(solver);
+        }
+        if (count == 0) {
+            double holds = take(table, i);
+            return solver.balance().isLocked() ? Double.NaN : holds;
+        }
+        for (int row = 0; row < mechanism.rowCount; row++) {
+            table.takeRow(i, row, limit(found, count, row));
+        }
+        table.endLoads(i);
+        return limit(found, count, mechanism.rowCount);
+    }
+
+    /** Of every row, and of the finger last, µN. */
+    private double[] forces(PoseSolver solver) {
+        double[] forces = new double[mechanism.rowCount + 1];
+        for (int row = 0; row < mechanism.rowCount; row++) {
+            forces[row] = solver.balance().forces.of(row);
+        }
+        forces[mechanism.rowCount] = solver.balance().forces.finger();
+        return forces;
+    }
+
+    /** Where evenly spaced forces lead to one step before the first. */
+    private static double limit(double[][] found, int count, int at) {
+        return switch (count) {
+            case 1 -> found[0][at];
+            case 2 -> 2 * found[0][at] - found[1][at];
+            default -> 3 * (found[0][at] - found[1][at]) + found[2][at];
+        };
     }
 
     private double take(StrokeTable table, int i) {
@@ -70,7 +147,7 @@ final class FreeStroke {
     private double advance(double wanted, Direction direction) {
         for (int changes = 0; changes < RestLimits.MOST_CHANGES; changes++) {
             System.arraycopy(poses.pose(), 0, before, 0, before.length);
-            boolean[] held = held();
+            boolean[] held = held(poses);
             if (!poses.moveTo(wanted, true)) {
                 double at = poses.stroke();
                 String jam = poses.balance().jam();
@@ -99,10 +176,10 @@ final class FreeStroke {
         return direction == Direction.PRESSING ? Math.min(at, Math.nextDown(1.0)) : at;
     }
 
-    private boolean[] held() {
+    private boolean[] held(PoseSolver solver) {
         boolean[] held = new boolean[mechanism.rowCount];
         for (int r = 0; r < held.length; r++) {
-            held[r] = poses.isHeld(r);
+            held[r] = solver.isHeld(r);
         }
         return held;
     }

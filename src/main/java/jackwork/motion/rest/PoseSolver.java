@@ -179,6 +179,7 @@ public final class PoseSolver {
     private void keep() {
         System.arraycopy(pose, 0, start, 0, pose.length);
         System.arraycopy(velocity, 0, startVelocity, 0, pose.length);
+        rows.keepWound();
         balance.forces.keep();
         System.arraycopy(held, 0, startHeld, 0, held.length);
     }
@@ -188,6 +189,7 @@ public final class PoseSolver {
         System.arraycopy(startVelocity, 0, velocity, 0, pose.length);
         balance.forces.giveBack();
         System.arraycopy(startHeld, 0, held, 0, held.length);
+        rows.giveBackWound();
         rows.at(pose);
         stroke = from;
         determinantSign = signBefore;

@@ -96,6 +96,13 @@ public final class RestLimits {
     /** Steps to a dead point at the most; the demos look for none. */
     static final int DEAD_POINT_STEPS = 4000;
 
+    /**
+     * Step by which forces at the ends of the stroke are looked for within it, as a share of the stroke; three such
+     * steps make a parabola. Larger, and what bends more than that is told wrong; smaller, and what slides slowly has no
+     * sense of sliding yet.
+     */
+    static final double WITHIN = 1e-4;
+
     /** Stroke within which a dead point is placed. Larger, and it is told so much off. */
     static final double DEAD_POINT_LOCATED = 1e-10;
 

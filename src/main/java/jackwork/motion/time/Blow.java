@@ -5,7 +5,7 @@ import jackwork.motion.model.Rows;
 
 /**
  * A blow: an instant in which velocities jump and positions do not. Newton's restitution on the rows that
- * close, with friction; where the two together would raise the kinetic energy, restitution is lowered
+ * close, with friction, that of pins by their own impulses; where the two together would raise the kinetic energy, restitution is lowered
  * for this blow until they do not.
  */
 final class Blow {

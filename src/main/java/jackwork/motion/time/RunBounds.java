@@ -20,14 +20,17 @@ final class RunBounds {
 
     private double fromNowhere;
 
-    /** @param energy at the start, and how much of it kinetic, µN·mm */
-    void begin(double energy, double kinetic) {
+    /**
+     * @param energy at the start, and how much of it kinetic, µN·mm
+     * @param nothing energy so small that it does not count: what only stands exchanges no more than rounding does
+     */
+    void begin(double energy, double kinetic, double nothing) {
         closure = 0;
         overlap = 0;
         residual = 0;
         settled = true;
         energyAtStart = energy;
-        exchanged = kinetic;
+        exchanged = Math.max(kinetic, nothing);
         fromNowhere = 0;
     }
 

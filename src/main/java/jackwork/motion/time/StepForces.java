@@ -8,9 +8,10 @@ import java.util.Arrays;
 /**
  * The impulses of one step (or one blow) at the pose that the rows hold: joints directly, the rest as a
  * complementarity problem on the motion that the joints leave ({@link StepContacts}). Bounds that hang on
- * joint reactions, and forces that follow others, are solved again until they change by less than 0.1 %, or by less
- * than a millionth of the largest impulse. Where they swing, they are led half way each time; where that does not
- * settle them either, {@link #isSettled} says so, and nothing of the step may be used.
+ * joint reactions, and forces that follow others, are solved again until they change by less than 0.1 % (in a blow,
+ * which no next step mends, by a billionth), or by less than a millionth of the largest impulse. Where they swing, they
+ * are led half way each time; where that does not settle them either, {@link #isSettled} says so, and nothing of the
+ * step may be used.
  */
 final class StepForces {
 
@@ -46,6 +47,8 @@ final class StepForces {
     private double leastGap;
     /** Whether bounds and following forces are led half way. */
     private boolean led;
+    /** Change of a bound that counts as settled, as a share. */
+    private double unchanged = TimeLimits.UNCHANGED;
     /** Change that counts for nothing in what has not settled soon, µN·s. */
     private double nothing;
 
@@ -138,7 +141,7 @@ final class StepForces {
         contacts.addFinger(finger, h);
         contacts.respond();
         offsets.fill(h, start, before);
-        double miss = resolve();
+        double miss = resolve(TimeLimits.UNCHANGED);
         finish(v);
         addFingerWork(v);
         return miss;
@@ -177,7 +180,7 @@ final class StepForces {
             double back = push ? restitution * mechanism.restitution(contacts.member[i]) : 0;
             problem.offset[i] = rate + back * Math.min(0, contacts.rate(i, start));
         }
-        double miss = resolve();
+        double miss = resolve(TimeLimits.BLOW_UNCHANGED);
         finish(v);
         addFingerWork(v);
         return miss;
@@ -238,7 +241,8 @@ final class StepForces {
         }
     }
 
-    private double resolve() {
+    /** @param closely change that counts as settled, as a share, as long as nothing swings */
+    private double resolve(double closely) {
         System.arraycopy(problem.offset, 0, offset, 0, problem.size);
         double scale = 1e-9;
         for (int i = 0; i < problem.size; i++) {
@@ -248,6 +252,7 @@ final class StepForces {
         settled = false;
         for (int k = 0; k < TimeLimits.RESOLVES + TimeLimits.LED && !settled; k++) {
             led = k >= TimeLimits.RESOLVES;
+            unchanged = led ? TimeLimits.UNCHANGED : closely;
             setBounds();
             follow();
             problem.solve();
@@ -311,7 +316,7 @@ final class StepForces {
         for (int a = 0; a < rows.axes; a++) {
             if (rows.kind[a] == Rows.AxisKind.FOLLOWS) {
                 double next = Math.abs(rowImpulse[rows.firstNormal[a]]);
-                moved |= Math.abs(next - followed[a]) > TimeLimits.UNCHANGED * next + nothing;
+                moved |= Math.abs(next - followed[a]) > unchanged * next + nothing;
                 followed[a] = led(led, followed[a], next);
             }
         }
@@ -332,7 +337,7 @@ final class StepForces {
         double x = rowImpulse[rows.firstNormal[a]];
         double y = rows.secondNormal[a] < 0 ? 0 : rowImpulse[rows.secondNormal[a]];
         double next = Math.hypot(x, y);
-        boolean moved = Math.abs(next - bound[a]) > TimeLimits.UNCHANGED * next + 1e-12 * largest + nothing;
+        boolean moved = Math.abs(next - bound[a]) > unchanged * next + 1e-12 * largest + nothing;
         bound[a] = led(led, bound[a], next);
         return moved;
     }

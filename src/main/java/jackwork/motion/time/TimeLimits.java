@@ -69,6 +69,12 @@ public final class TimeLimits {
      */
     static final double UNCHANGED = 1e-3;
 
+    /**
+     * The same in a blow: there are few, and none that comes after evens out what one has wrong. Larger, and friction in
+     * blows is wrong by as much; smaller than 1e-12, and rounding never settles.
+     */
+    static final double BLOW_UNCHANGED = 1e-9;
+
     /** The same of a string's spans, whose tensions multiply. Larger, and the error grows with each eye. */
     static final double CHAIN_UNCHANGED = 1e-6;
 
@@ -104,9 +110,9 @@ public final class TimeLimits {
     static final double MOST_MISS = 1e-3;
 
     /**
-     * The same for energy from nowhere, as a share of the most that has been exchanged; 1e-11 in the demos, but for a
-     * jiggle of the cobbler, which this bound drops. Larger, and parts may be thrown that would not be; smaller, and
-     * rests in many touches count as not computed.
+     * The same for energy from nowhere, as a share of the most that has been exchanged (and of the weight lifted by
+     * {@link #CLOSED} at the least: what only stands exchanges rounding); 1e-8 at the most in the demos. Larger, and parts
+     * may be thrown that would not be; smaller, and rests in many touches count as not computed.
      */
     static final double MOST_GAIN = 0.02;
 

@@ -80,7 +80,7 @@ public final class TimeStepper {
         rows.forget();
         forces.forget();
         rows.at(pose);
-        bounds.begin(energy(), kinetic());
+        bounds.begin(energy(), kinetic(), mechanism.weight() * TimeLimits.CLOSED);
         shaken = 0;
     }
 
@@ -138,6 +138,7 @@ public final class TimeStepper {
         System.arraycopy(velocity, 0, startVelocity, 0, n);
         start = time;
         forces.keep();
+        rows.keepWound();
         forces.places.noteStart();
         double most = wanted;
         for (int j = 0; j < mechanism.joints.length; j++) {
@@ -208,6 +209,7 @@ public final class TimeStepper {
         lastStep = h;
         System.arraycopy(startPose, 0, pose, 0, n);
         System.arraycopy(startVelocity, 0, velocity, 0, n);
+        rows.giveBackWound();
         for (int i = 0; i < n; i++) {
             middle[i] = pose[i] + 0.5 * h * velocity[i];
         }

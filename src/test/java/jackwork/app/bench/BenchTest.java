@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import jackwork.DemoCopy;
+import jackwork.OldWorkshop;
 import jackwork.bench.Archive;
 import jackwork.bench.BucketForm;
 import jackwork.bench.Causes;
@@ -69,6 +70,24 @@ class BenchTest {
                 .isEqualTo(Arrays.stream(Cause.values())
                         .map(cause -> cause.name().toLowerCase(Locale.ROOT))
                         .toList());
+    }
+
+    /** What was frozen in an earlier format stays so, and can be looked at all the same. */
+    @Test
+    void frozenInAnEarlierFormat() throws IOException {
+        var files = DesignFiles.bytes(DesignReader.read(heron));
+        Path old = OldWorkshop.at(folder.resolve("old"));
+        for (Map.Entry<String, byte[]> file : files.entrySet()) {
+            file.setValue(Files.readAllBytes(old.resolve(file.getKey())));
+        }
+        Revision first = bench.log().freeze("heron", "as it was", DAY, "", files);
+        assertThat(bench.<Double>frozen(
+                        first.name(), design -> design.box().lever().turn()))
+                .isEqualTo(14.0);
+        Path out = folder.resolve("again");
+        Archive.restore(bench.log(), first.name(), out);
+        files.forEach((name, bytes) -> assertThat(out.resolve(name)).hasBinaryContent(bytes));
+        assertThatThrownBy(() -> DesignReader.read(out.resolve("heron"))).hasMessageContaining("jackwork renew FOLDER");
     }
 
     @Test

@@ -38,11 +38,11 @@ class AbandonedTest {
         Path left = Files.writeString(folder.resolve(".design.yaml.making-" + dead + "-3.part"), "form");
         Path begun = Files.writeString(folder.resolve(".design.yaml.making-" + living + "-99999.part"), "form");
         Path other = Files.writeString(folder.resolve(".somebodys-own.part"), "mine");
-        WholeFile.write(folder.resolve("design.yaml"), "format: 1");
+        WholeFile.write(folder.resolve("design.yaml"), "format: 2");
         assertThat(left).doesNotExist();
         assertThat(begun).exists();
         assertThat(other).exists();
-        assertThat(folder.resolve("design.yaml")).hasContent("format: 1");
+        assertThat(folder.resolve("design.yaml")).hasContent("format: 2");
     }
 
     @Test

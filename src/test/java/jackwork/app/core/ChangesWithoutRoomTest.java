@@ -102,7 +102,7 @@ class ChangesWithoutRoomTest {
                     jackwork.cli.Main.class,
                     "check",
                     workshop.resolve("heron").toString());
-            assertThat(looks.rest()).contains("works");
+            assertThat(looks.rest()).contains("nothing found against it");
             assertThat(looks.process().waitFor()).isZero();
         } finally {
             permit(workshop, "rwxr-xr-x");

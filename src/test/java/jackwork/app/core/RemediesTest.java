@@ -4,6 +4,7 @@ import static java.util.Map.entry;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import jackwork.DemoCopy;
+import jackwork.builds.ThrownClear;
 import jackwork.check.Finding;
 import jackwork.check.Questions;
 import jackwork.check.Status;
@@ -34,11 +35,11 @@ class RemediesTest {
             entry(Topic.GESTURE_REACHED, List.of("lamplighter", "figure.strings.open.slack: 20")),
             entry(Topic.FULL_STROKE, List.of("lamplighter", "figure.strings.open.slack: 3")),
             entry(Topic.STRING_OVERPULLED, List.of("lamplighter", "figure.strings.open.slack: 3")),
-            entry(Topic.BUCKET_TWIST, List.of("heron", "box.coin-works.bucket.clearance: 0.5")),
+            entry(Topic.BUCKET_TWIST, List.of("heron", "box.coin-works.bucket.side-gap: 1.0")),
             entry(Topic.BUCKET_RESETS, List.of("heron", "box.weights.counterweight.count: 0")),
             entry(Topic.COIN_TRIPS, List.of("heron", "box.weights.counterweight.count: 5")),
             entry(Topic.LEANS_ACROSS, List.of("heron", "box.weights.counterweight.count: 5")),
-            entry(Topic.COIN_THROWN_CLEAR, List.of("heron", "box.coin-works.kicker: [72, 40]")),
+            entry(Topic.COIN_THROWN_CLEAR, List.of("heron", "box.lever.throw: 8")),
             entry(Topic.COIN_FITS_SLOT, List.of("heron", "box.coin-works.slot.width: 2.3")),
             entry(Topic.CATCH_FREES, List.of("heron", "box.coin-works.bucket.tip: 5")),
             entry(Topic.HEAP, List.of("heron", "box.coin-works.cash-room.depth: 12")));
@@ -56,7 +57,9 @@ class RemediesTest {
         Path file = design.resolve("design.yaml");
         Files.writeString(file, Files.readString(file) + "\nchange:\n  " + spoiled.get(1) + "\n");
         Design read = DesignReader.read(design);
-        List<Finding> found = Questions.askQuickly(Subject.asNumbered(read)).stream()
+        Subject subject = Subject.asNumbered(read);
+        List<Finding> found = Stream.of(Questions.askQuickly(subject), ThrownClear.ask(subject))
+                .flatMap(List::stream)
                 .filter(finding -> finding.topic() == topic && finding.status() != Status.PASS)
                 .toList();
         assertThat(found).isNotEmpty();

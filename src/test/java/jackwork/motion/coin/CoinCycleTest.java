@@ -82,8 +82,9 @@ class CoinCycleTest {
 
     /**
      * The figures that stay whole, with cords, gears and cams, against a run at a tenth of the step: each stage within
-     * 10 ms (most seen is 5.8, the lamplighter's throw; the old fault was 140). Tries are counted too: a gap that a curve seems to open keeps a run
-     * from its own step, and all it gives is ten times the work.
+     * 20 ms (the old fault was 140). Most seen is 13: the lamplighter's door bounces on what stops it, and steps of 2, 1, 0.5, 0.2
+     * and 0.1 ms bring his lever back after 725, 739, 734, 736 and 730 ms; no other is off by more than 1.2. Tries are counted
+     * too: a gap that a curve seems to open keeps a run from its own step, and all it gives is ten times the work.
      */
     @ParameterizedTest
     @ValueSource(strings = {"lamplighter", "windmill", "cobbler"})
@@ -94,7 +95,7 @@ class CoinCycleTest {
         assertThat(fine.passes()).isTrue();
         coarse.times()
                 .forEach((stage, at) ->
-                        assertThat(at).as(stage.name()).isCloseTo(fine.times().get(stage), within(1e-2)));
+                        assertThat(at).as(stage.name()).isCloseTo(fine.times().get(stage), within(2e-2)));
         assertThat(coarse.attempts()).isLessThan(2500);
     }
 
@@ -129,7 +130,7 @@ class CoinCycleTest {
         Map<Integer, double[]> down = new HashMap<>();
         for (CycleRig rig : List.of(CycleRig.of(HERON, 0, 0), CycleRig.unfolded(HERON, 0, 0))) {
             CoinCycle.run(rig, drop(7.5), PRESS, (time, pose) -> {
-                if (Math.abs(time - 0.45) < 2e-3) {
+                if (Math.abs(time - 0.6) < 2e-3) {
                     down.put(rig.figure.isPresent() ? 1 : 0, pose.clone());
                 }
             });
@@ -185,6 +186,19 @@ class CoinCycleTest {
         CycleResult result = run(drop(1.5), PRESS, CoinLimits.STEP);
         assertThat(result.computed()).isTrue();
         assertThat(result.firstMissed()).contains(CycleStage.FREES);
+    }
+
+    /** One that leaps over the gate while the finger is about to touch the lever is in the box, but no press threw it. */
+    @Test
+    void whatBouncesOutByItselfIsNotThrown() {
+        CycleRig rig = CycleRig.of(Assembler.assemble(DesignReader.read(Path.of("demo/cobbler"))), 0, 0);
+        CoinDrop leaps = new CoinDrop(12, 9.5, 0, 0, 0.35, 0.9, 0.12);
+        CycleResult result = CoinCycle.until(CycleStage.THROWN, rig, Visit.of(leaps, new Press(6, 40)));
+        assertThat(result.times()).doesNotContainKey(CycleStage.THROWN);
+        CoinDrop lies = new CoinDrop(7.5, 11.625, 0, 0, 0.35, 0.3, 0.12);
+        assertThat(CoinCycle.until(CycleStage.THROWN, rig, Visit.of(lies, new Press(6, 40)))
+                        .times())
+                .containsKey(CycleStage.THROWN);
     }
 
     /** A finger too weak for the figure does not bring the lever down. */

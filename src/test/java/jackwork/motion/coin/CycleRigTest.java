@@ -27,9 +27,9 @@ class CycleRigTest {
     @Test
     void aWiderKerfMakesPartsSmaller() {
         CycleRig rig = CycleRig.of(heron, KERF, 0);
-        assertThat(rig.outlines).isNotEmpty();
-        rig.outlines.forEach((part, corners) -> {
-            for (Point corner : corners) {
+        assertThat(rig.touching()).isNotEmpty();
+        rig.touching().forEach(part -> {
+            for (Point corner : rig.outline(part)) {
                 assertThat(part.drawn().contains(corner)).as(part.name()).isTrue();
                 assertThat(part.drawn().distanceToEdge(corner))
                         .as("%s at %s", part.name(), corner)
@@ -41,9 +41,8 @@ class CycleRigTest {
     /** The coin's layer, and those that lever and bucket share; a plate in front or behind meets neither. */
     @Test
     void onlyWhatMayTouchIsTaken() {
-        List<String> taken = CycleRig.of(heron, 0, 0).outlines.keySet().stream()
-                .map(Part::name)
-                .toList();
+        List<String> taken =
+                CycleRig.of(heron, 0, 0).touching().stream().map(Part::name).toList();
         assertThat(taken)
                 .containsExactlyInAnyOrder(
                         "kicker",

@@ -30,7 +30,7 @@ final class JointCases {
                 Files.copy(CASES.resolve(name).resolve(file), into.resolve(file));
             }
             Files.writeString(into.resolve("design.yaml"), """
-                    format: 1
+                    format: 2
                     name: %s
                     box: ../../boxes/marsh-box/box.yaml
                     figure: figure.yaml

@@ -12,7 +12,7 @@ class RunBoundsTest {
 
     private static boolean holds(Consumer<RunBounds> step, double energy) {
         RunBounds bounds = new RunBounds();
-        bounds.begin(1000, 1000);
+        bounds.begin(1000, 1000, 0);
         bounds.stepSettled = true;
         step.accept(bounds);
         bounds.takeStep();
@@ -46,6 +46,12 @@ class RunBoundsTest {
     void energy() {
         assertThat(holds(bounds -> {}, 19)).isTrue();
         assertThat(holds(bounds -> {}, 21)).isFalse();
+        RunBounds standing = new RunBounds();
+        standing.begin(0, 0, 10);
+        standing.stepSettled = true;
+        standing.takeStep();
+        assertThat(standing.hold(0.19, 0, 0)).as("what only stands and rounds").isTrue();
+        assertThat(standing.hold(0.21, 0, 0)).isFalse();
         // What is lost to friction and blows is no fault.
         assertThat(holds(bounds -> {}, -900)).isTrue();
     }

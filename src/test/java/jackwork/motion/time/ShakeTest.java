@@ -24,7 +24,7 @@ class ShakeTest {
         Mechanism mechanism = builder.build();
         TimeStepper stepper = new TimeStepper(mechanism, 5e-4);
         stepper.begin(mechanism.drawnPose(), new double[mechanism.coordinates()]);
-        Shake shake = new Shake(3000, 2);
+        Shake shake = new Shake(3000, 2, 0);
         stepper.shake(shake);
         double turns = 2 * Math.PI * shake.frequency();
         for (int i = 1; i <= 20; i++) {

@@ -1,0 +1,83 @@
+package jackwork.check;
+
+import java.util.List;
+
+/**
+ * What no question, cycle or build looks at, though a piece may fail by it: the one list of it, told beside every
+ * verdict. What comes into the model goes from here; what is found to be missing comes in.
+ *
+ * @param what is left out, in a maker's words
+ * @param instead what a maker can do about it
+ */
+public record NotInTheModel(String what, String instead) {
+
+    /** Nearest to the coin first, then joints, wood and what visitors do. */
+    private static final List<NotInTheModel> ALL = List.of(
+            new NotInTheModel(
+                    "How much a leaning coin drags on the walls of its gap is a finding, by formula. In the cycle and in"
+                            + " builds it rolls clear of them.",
+                    "Roll your thinnest coin through the gap, dry, before the front goes on."),
+            new NotInTheModel(
+                    "A coin is followed in the plane of its layer until it is below the bucket. How it tumbles from there, and whether"
+                            + " it stays on edge, is not looked at; of the heap a finding knows how steep and how dense it may be.",
+                    "Throw thirty coins into the first piece, and look where they lie."),
+            new NotInTheModel(
+                    "Parts that pass each other flat rub on nothing. A bucket that twists, and one on a table that leans across, are findings; for"
+                            + " every other part, leaning against the layer beside it costs no force.",
+                    "Leave air or a washer between layers that move past each other, and try it dry."),
+            new NotInTheModel(
+                    "In builds lever and bucket lie to one side in the play of their holes and stay there. That they rattle"
+                            + " and hang lower, and in the cycle all play of other pins, is left out.",
+                    "Wiggle the lever while you press it, and see whether the catch still holds and frees."),
+            new NotInTheModel(
+                    "Every hole and mark is where it is drawn, and bored square. Kerf and fits differ from build to"
+                            + " build, and so does the edge of what stops lever and bucket; what slips while it is glued up does not.",
+                    "Glue up on dowels or the jigs, and measure from pivot to pivot afterwards."),
+            new NotInTheModel(
+                    "Holes and rods are round and straight: no taper of the cut, no bent rod, none that is out of round.",
+                    "Roll each rod on a flat table, and turn it once all the way round in its hole."),
+            new NotInTheModel(
+                    "No glue and no paint gets into a hole. A film of paint takes room from slot, gap and the bucket's sides, and"
+                            + " none from a bearing.",
+                    "Keep finish out of holes, and turn every joint until the glue has set."),
+            new NotInTheModel(
+                    "Sheets are flat and stay so. Damp makes them thicker and heavier in builds; it neither warps them nor"
+                            + " makes a hole tighter.",
+                    "Store sheets flat, and leave the first piece for a week where it will stand."),
+            new NotInTheModel(
+                    "Friction is one number for each two surfaces in each piece, at rest and sliding, dry or damp, new or worn. Wear"
+                            + " widens the holes of pins; it takes nothing from tooth, strut, teeth or strings.",
+                    "Press the first piece a thousand times, and log what changes."),
+            new NotInTheModel(
+                    "A weight given in grams, be it shot or cut by hand, weighs in every build just what the design says. Only nuts"
+                            + " and washers differ.",
+                    "Weigh each, and write what it weighs into the design."),
+            new NotInTheModel(
+                    "What a weight, picture or piece of cloth bumps into as it moves is not looked at.",
+                    "Move the figure slowly by hand, all the way, once weights and cloth are on."),
+            new NotInTheModel(
+                    "Nothing bends. A narrow neck is a finding, and so is the most loaded rod; a long thin arm that gives is not.",
+                    "Press on the end of a long arm; where it gives, make it wider or of two layers."),
+            new NotInTheModel(
+                    "What a refused press, a blow or a fall does to the wood is not asked: tooth, strut, their rods and what stops"
+                            + " the lever never break. Rods are asked only what the figure's own forces do to them.",
+                    "Press the locked lever of the first piece as hard as a visitor would, then look at tooth and strut."),
+            new NotInTheModel(
+                    "Strings give nothing under a pull, and never slip off sideways. Builds draw how long they are; cloth is asked how"
+                            + " long it is and how it is cut: its weight, its stiffness and its drag are left out.",
+                    "Take cord that does not give, pull it hard before you knot it, and pin the cloth on before you sew."),
+            new NotInTheModel(
+                    "Whether a hard press tips a piece that has a case, or pushes it away, is a finding, by forces at rest on a level table; builds know"
+                            + " nothing of it. That it rocks on its feet, hops, or is pressed on a table that leans is not asked.",
+                    "Press the finished box at its lever's end; put felt or rubber under it, or a weight into it."),
+            new NotInTheModel(
+                    "The finger presses where the design says, and straight: not from the side, not askew, not with two hands.",
+                    "Let somebody press it who has never seen it, and a child."),
+            new NotInTheModel(
+                    "In which order it can be put together, and whether the works come out again, is not asked.",
+                    "Put all of it together dry, and take it apart, before you glue."));
+
+    public static List<NotInTheModel> all() {
+        return ALL;
+    }
+}
