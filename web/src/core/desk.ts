@@ -34,6 +34,8 @@ export class Desk extends Watched {
   problem = "";
   /** Something to be told that leaves the design as it is. */
   note = "";
+  /** What was last said against a glimpse: the next that succeeds takes that back, and nothing else that is told. */
+  private refusal = "";
   /** Whether Jackwork does not answer. */
   away = false;
   /** Whether it answers others only: it was started again since this page was opened. */
@@ -367,10 +369,10 @@ export class Desk extends Watched {
       try {
         const answer = await post<Glimpse>(designPath(id, "glimpse"), { base: version, label: "", steps });
         if (this.view?.version !== version) continue;
-        this.note = "";
+        if (this.note === this.refusal) this.note = "";
         this.glimpsed = merged(this.view, answer);
       } catch (e) {
-        this.note = words(e);
+        this.note = this.refusal = words(e);
       }
       this.changed();
       await Promise.all([...this.watching].map((host) => host.updateComplete));
