@@ -106,7 +106,8 @@ public final class CoinSeat {
     static double frictionMoment(Assembly assembly, double coinMass) {
         CoinWorks works = assembly.coinWorks();
         Body bucket = assembly.body(works.bucket());
-        return works.bearingFriction().coefficient().value() * works.rodRadius() * weight(bucket.mass() + coinMass);
+        return works.bearingFriction().coefficient().value() * works.rodRadius() * weight(bucket.mass() + coinMass)
+                + assembly.bucketBearing().pin().drag();
     }
 
     /** N for a mass in g. */

@@ -29,6 +29,7 @@ public record Hanging(Status worst, Status best, List<Guess> guesses, String wor
     /** Answered in time, their numbers as they are: no guess was put to its ends. */
     private static final Set<Topic> IN_TIME = EnumSet.of(
             Topic.COIN_THROWN_CLEAR,
+            Topic.BEARABLE_DRAG,
             Topic.BUILDS,
             Topic.LEANS_FIRST,
             Topic.SHOVE,

@@ -68,6 +68,7 @@ public enum Topic {
     GATE_LOCKS,
     GATE_OPENS,
     COIN_THROWN_CLEAR,
+    BEARABLE_DRAG,
     BUCKET_RESETS,
     BUCKET_TWIST,
     CATCH_FREES,

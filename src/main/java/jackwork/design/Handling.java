@@ -17,6 +17,7 @@ import org.jspecify.annotations.Nullable;
  * @param moisture of the wood, percent of its dry mass
  * @param finish paint or varnish on both faces together, g/m²
  * @param presses that a piece has behind it
+ * @param drag moment that turns a bearing while it bears nothing, N·mm: layers that rub, paint or glue in its hole
  */
 public record Handling(
         Uncertain pressSpeed,
@@ -26,7 +27,8 @@ public record Handling(
         Uncertain coinMass,
         Uncertain moisture,
         Uncertain finish,
-        Uncertain presses) {
+        Uncertain presses,
+        Uncertain drag) {
 
     private static final Handling GUESS = new Handling(
             guess(150, 60, 300, "mm/s"),
@@ -36,7 +38,8 @@ public record Handling(
             guess(0.995, 0.98, 1.005, "1"),
             guess(8, 5, 12, "%"),
             guess(60, 0, 120, "g/m²"),
-            guess(1000, 0, 10000, "1"));
+            guess(1000, 0, 10000, "1"),
+            guess(0.15, 0, 0.5, "N·mm"));
 
     static Handling of(@Nullable HandlingEntry said) {
         return said == null
@@ -49,7 +52,8 @@ public record Handling(
                         Objects.requireNonNullElse(said.coinMass(), GUESS.coinMass),
                         Objects.requireNonNullElse(said.moisture(), GUESS.moisture),
                         Objects.requireNonNullElse(said.finish(), GUESS.finish),
-                        Objects.requireNonNullElse(said.presses(), GUESS.presses));
+                        Objects.requireNonNullElse(said.presses(), GUESS.presses),
+                        Objects.requireNonNullElse(said.drag(), GUESS.drag));
     }
 
     private static Uncertain guess(double value, double low, double high, String unit) {

@@ -63,4 +63,9 @@ public record HandlingEntry(
         @About("That a piece has behind it.")
         @Quantity(least = 0, most = 10000000, usualTo = 200000, why = "it was pressed so often")
         @Nullable
-        Uncertain presses) {}
+        Uncertain presses,
+
+        @About("Moment that turns a bearing while it bears nothing: layers that rub, paint or glue in its hole.")
+        @Quantity(unit = "N·mm", least = 0, most = 1000, usualTo = 20, why = "what drags more is stuck")
+        @Nullable
+        Uncertain drag) {}

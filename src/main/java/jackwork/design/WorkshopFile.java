@@ -303,17 +303,22 @@ public record WorkshopFile(
                 usual.rebound(),
                 usual.coinMass(),
                 usual.moisture(),
-                new Uncertain(
-                        paint.value(),
-                        Math.max(0, paint.low()),
-                        paint.high(),
-                        paint.unit(),
-                        Basis.GUESS,
-                        paint.source()),
-                usual.presses());
+                notBelowZero(paint),
+                usual.presses(),
+                notBelowZero(wider(usual.drag(), times)));
         return new WorkshopFile(
                 format, name, currency, laser, sheets, rods, cords, wider, friction, finger, printer, other, have,
                 paper, maker, contact, times(), pay);
+    }
+
+    private static Uncertain notBelowZero(Uncertain number) {
+        return new Uncertain(
+                number.value(),
+                Math.max(0, number.low()),
+                number.high(),
+                number.unit(),
+                number.basis(),
+                number.source());
     }
 
     private static Uncertain wider(Uncertain number, double times) {

@@ -127,7 +127,7 @@ public final class Assembler {
                             design.workshop(),
                             Printing.SURFACE,
                             members.get(0).kind().surface());
-            pins.add(new PinJoint(joint, holder, runner, at, radius, friction));
+            pins.add(new PinJoint(joint, holder, runner, at, radius, friction, 0));
             if (shoulder != null) {
                 double bearing = Bearing.length(bodyParts.get(runner), members, layers);
                 bodyLumps

@@ -126,6 +126,18 @@ public record Assembly(
                 name, workshop, made, bodies, pins, slides, stops, other, lever, coinWorks, artwork, rods, ends);
     }
 
+    /** The same design with as much drag in each pin, N·mm, beside what its load makes it rub. */
+    public Assembly withDrags(ToDoubleFunction<PinJoint> drag) {
+        return withPins(pins.stream()
+                .map(pin -> pin.dragging(drag.applyAsDouble(pin)))
+                .toList());
+    }
+
+    private Assembly withPins(List<PinJoint> other) {
+        return new Assembly(
+                name, workshop, made, bodies, other, slides, stops, links, lever, coinWorks, artwork, rods, ends);
+    }
+
     /** The same design with one pair of surfaces rubbing differently. */
     Assembly withFriction(FrictionPair pair, FrictionPair other) {
         List<PinJoint> changedPins = pins.stream()

@@ -10,10 +10,15 @@ import jackwork.stock.FrictionPair;
  * @param runner body number of the one that turns on it
  * @param radius of the rod, mm
  * @param friction rod against the runner's hole
+ * @param drag moment that turns it while it bears nothing, N·mm: layers that rub beside it, paint or glue in its hole
  */
-public record PinJoint(String name, int holder, int runner, Point at, double radius, FrictionPair friction) {
+public record PinJoint(String name, int holder, int runner, Point at, double radius, FrictionPair friction, double drag) {
 
     PinJoint rubbing(FrictionPair other) {
-        return new PinJoint(name, holder, runner, at, radius, other);
+        return new PinJoint(name, holder, runner, at, radius, other, drag);
+    }
+
+    PinJoint dragging(double other) {
+        return new PinJoint(name, holder, runner, at, radius, friction, other);
     }
 }

@@ -3,6 +3,7 @@ package jackwork.app.core;
 import static jackwork.check.Sentence.say;
 
 import jackwork.app.wire.Json;
+import jackwork.builds.BearableDrag;
 import jackwork.builds.BuildReport;
 import jackwork.builds.BuildRun;
 import jackwork.builds.Mishaps;
@@ -38,7 +39,10 @@ public record DesignCheck(
     public static DesignCheck of(Design design) {
         Subject subject = Subject.of(design);
         List<Supplier<List<Finding>>> rooms = List.of(
-                () -> Questions.ask(subject), () -> MakeQuestions.ask(design, subject), () -> ThrownClear.ask(subject));
+                () -> Questions.ask(subject),
+                () -> MakeQuestions.ask(design, subject),
+                () -> ThrownClear.ask(subject),
+                () -> BearableDrag.ask(subject));
         List<Finding> findings = rooms.parallelStream()
                 .flatMap(room -> room.get().stream())
                 .sorted(Comparator.comparing(Finding::status).reversed())

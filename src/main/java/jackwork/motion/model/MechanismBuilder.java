@@ -49,9 +49,15 @@ public final class MechanismBuilder {
 
     /** @param radius of the rod, mm */
     public MechanismBuilder pin(String name, int a, int b, Point at, double radius, double friction) {
-        Anchor ofA = anchor(a, at);
-        Anchor ofB = anchor(b, at);
-        pins.add(new Pin(name, ofA, ofB, radius, friction));
+        return pin(name, a, b, at, radius, friction, 0);
+    }
+
+    /**
+     * @param radius of the rod, mm
+     * @param drag moment that turns it while it bears nothing, µN·mm; none without a radius and a friction
+     */
+    public MechanismBuilder pin(String name, int a, int b, Point at, double radius, double friction, double drag) {
+        pins.add(new Pin(name, anchor(a, at), anchor(b, at), radius, friction, drag));
         return this;
     }
 

@@ -64,7 +64,8 @@ public final class MechanismCompiler {
                         number[pin.holder()],
                         pin.at(),
                         ofLever && !leverRubs ? 0 : pin.radius(),
-                        pin.friction().coefficient().value());
+                        pin.friction().coefficient().value(),
+                        MechanismKind.MICRO * pin.drag());
             }
         }
         for (SlideJoint slide : assembly.slides()) {

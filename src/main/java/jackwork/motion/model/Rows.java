@@ -31,6 +31,8 @@ public final class Rows {
     public final double[] along;
 
     public final double[] against;
+    /** Friction beyond that, the same both ways and whatever bears, µN or µN·mm, [axes]. */
+    public final double[] own;
     /** Rows whose forces (as one vector) bear on the axis, −1 for none, [axes]. */
     public final int[] firstNormal;
 
@@ -81,6 +83,7 @@ public final class Rows {
         this.gap = new double[count];
         this.along = new double[axes];
         this.against = new double[axes];
+        this.own = new double[axes];
         this.firstNormal = new int[axes];
         this.secondNormal = new int[axes];
         this.chained = new int[axes];
@@ -273,6 +276,12 @@ public final class Rows {
     /** An axis of dry friction with the same bound both ways. */
     public void axis(int axis, double coefficient, int normal, int secondNormalRow) {
         axis(axis, AxisKind.FRICTION, coefficient, coefficient, normal, secondNormalRow, -1);
+    }
+
+    /** The same, with a bound that is more than that by a size of its own, µN or µN·mm. */
+    public void axis(int axis, double coefficient, double ownSize, int normal, int secondNormalRow) {
+        axis(axis, coefficient, normal, secondNormalRow);
+        own[axis] = ownSize;
     }
 
     public void axis(

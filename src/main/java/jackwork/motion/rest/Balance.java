@@ -199,7 +199,12 @@ final class Balance {
         int normal = rows.firstNormal[a];
         if (!mechanism.pushesOnly[normal]) {
             double size = forces.bearingOn(a);
-            contacts.row(at, Complementarity.Kind.LIMITED, -1, rows.along[a] * size, rows.against[a] * size);
+            contacts.row(
+                    at,
+                    Complementarity.Kind.LIMITED,
+                    -1,
+                    rows.along[a] * size + rows.own[a],
+                    rows.against[a] * size + rows.own[a]);
             return true;
         }
         for (int i = 0; i < pushes; i++) {

@@ -151,11 +151,12 @@ public final class ForceSolver {
             if (!factors.factor()) {
                 return false;
             }
-            // f is of degree one in λ, so Newton's step is simply: matrix · λ_new = −g.
+            // f is of degree one in λ, but for drags that hang on nothing: Newton's step is simply matrix · λ_new = −g.
             double size = 0;
             for (int i = 0; i < n; i++) {
                 change[i] = -loads[i];
             }
+            addDrags(scale);
             factors.solve(change);
             double moved = 0;
             for (int i = 0; i < n; i++) {
@@ -188,6 +189,15 @@ public final class ForceSolver {
         }
         for (int a = 0; a < rows.axes; a++) {
             addAxis(a, scale);
+        }
+    }
+
+    /** What rubs whatever it bears is a load against its sliding. */
+    private void addDrags(double scale) {
+        for (int a = 0; a < rows.axes; a++) {
+            if (rows.own[a] > 0 && sliding[a] != 0) {
+                rows.addForce(rows.count + a, scale * rows.own[a] * Math.signum(sliding[a]), change);
+            }
         }
     }
 

@@ -108,7 +108,7 @@ final class RestForces {
         }
         for (int a = 0; a < rows.axes && !locked; a++) {
             if (sliding[a] != 0) {
-                rub[a] = sliding[a] * bearingOn(a);
+                rub[a] = sliding[a] * bearingOn(a) + Math.signum(sliding[a]) * rows.own[a];
             }
         }
         return !locked;
@@ -155,6 +155,11 @@ final class RestForces {
         }
         for (int i = 0; i < joints.length; i++) {
             joints[i] = -force[i];
+        }
+        for (int a = 0; a < rows.axes && rubbing; a++) {
+            if (sliding[a] != 0 && rows.own[a] > 0) {
+                rows.addForce(rows.count + a, -Math.signum(sliding[a]) * rows.own[a], joints);
+            }
         }
         bearing.solve(joints);
         return true;

@@ -41,6 +41,8 @@ final class StepForces {
     private final StepOffsets offsets;
     private final double[] offset;
     private double step;
+    /** How long drags of their own act, s: the step, or not at all in a blow. */
+    private double lasts;
     private double fingerImpulse;
     private double fingerWork;
     private double keptWork;
@@ -219,9 +221,10 @@ final class StepForces {
     }
 
     private void gatherAxes(boolean blow) {
+        lasts = blow ? 0 : step;
         for (int a = 0; a < rows.axes; a++) {
             if (rows.kind[a] == Rows.AxisKind.DRAG) {
-                bound[a] = blow ? 0 : step;
+                bound[a] = lasts;
                 contacts.addAxis(a, -1);
                 continue;
             }
@@ -269,8 +272,9 @@ final class StepForces {
             }
             double size = problem.bearing[i] < 0 ? bound[a] : rows.chainShare(a, rowImpulse, axisImpulse);
             boolean half = led && problem.bearing[i] >= 0;
-            problem.high[i] = led(half, problem.high[i], rows.along[a] * size);
-            problem.low[i] = led(half, problem.low[i], rows.against[a] * size);
+            double own = rows.own[a] * lasts;
+            problem.high[i] = led(half, problem.high[i], rows.along[a] * size + own);
+            problem.low[i] = led(half, problem.low[i], rows.against[a] * size + own);
         }
     }
 
