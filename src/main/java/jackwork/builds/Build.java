@@ -25,6 +25,9 @@ final class Build {
     /** How much farther back than drawn each stop came to stand, mm. */
     final Map<String, Double> drawnBack = new HashMap<>();
 
+    /** What each pin drags whatever it bears, N·mm, by its name. */
+    final Map<String, Double> drags = new HashMap<>();
+
     double coinMass;
     /** How much wider the coin is than published. */
     double coinWidth;
@@ -70,7 +73,8 @@ final class Build {
      * is met so much later as the body lies away from it in its play.
      */
     void settle() {
-        assembly = assembly.drawnBack(this::gap);
+        assembly = assembly.withDrags(pin -> drags.getOrDefault(pin.name(), pin.drag()))
+                .drawnBack(this::gap);
     }
 
     private double gap(Stopping stopping) {

@@ -5,6 +5,7 @@ import jackwork.design.WorkshopFile;
 import jackwork.motion.model.MechanismKind;
 import jackwork.parts.Assembly;
 import jackwork.parts.Part;
+import jackwork.parts.PinJoint;
 import jackwork.parts.Stopping;
 import jackwork.parts.StringRun;
 import jackwork.parts.Variation;
@@ -137,6 +138,14 @@ final class Unknowns {
         holes.forEach(variation -> add(all, ofHoles(variation)));
         add(all, Unknown.even("side on which the lever lies in its play", -1, 1, (build, v) -> build.leverSide = v));
         add(all, Unknown.even("side on which the bucket lies in its play", -1, 1, (build, v) -> build.bucketSide = v));
+        for (PinJoint pin : assembly.pins()) {
+            add(
+                    all,
+                    Unknown.of(
+                            "drag of " + pin.name(),
+                            handling.drag(),
+                            (build, v) -> build.drags.put(pin.name(), Math.max(0, v))));
+        }
         return List.copyOf(all.values());
     }
 
