@@ -22,6 +22,8 @@ final class Build {
 
     /** Share of the approach speed that comes back from what stops lever and bucket. */
     double stopRebound = MechanismKind.WOOD_ON_WOOD;
+    /** Friction at rest, in frictions of what slides. */
+    double stiction = 1;
     /** How much farther back than drawn each stop came to stand, mm. */
     final Map<String, Double> drawnBack = new HashMap<>();
 

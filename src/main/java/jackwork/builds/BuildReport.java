@@ -19,6 +19,7 @@ import org.hipparchus.stat.correlation.SpearmansCorrelation;
  * @param rate share of all builds that pass
  * @param interval of that share
  * @param passesByCoin by the coin's code
+ * @param card what tuning makes of it; empty where the design has no adjuster
  * @param causes of the builds that fail, most frequent first
  * @param matters what moves the margin, most first
  * @param measureFirst the one measurement that would settle most, in a sentence or two; empty when no number stands out
@@ -34,6 +35,7 @@ public record BuildReport(
         double rate,
         Interval interval,
         Map<String, Integer> passesByCoin,
+        Optional<TuningCard> card,
         Map<Cause, Integer> causes,
         List<Matter> matters,
         Optional<String> measureFirst,
@@ -53,7 +55,12 @@ public record BuildReport(
     public record Condition(String name, int builds, int passes) {}
 
     static BuildReport of(
-            long seed, List<Coin> coins, List<Unknown> unknowns, double[][] quantiles, List<BuildResult> results) {
+            long seed,
+            List<Coin> coins,
+            List<Unknown> unknowns,
+            double[][] quantiles,
+            List<BuildResult> results,
+            List<Adjuster> adjusters) {
         Map<String, Integer> byCoin = new LinkedHashMap<>();
         Map<Cause, Integer> causes = new EnumMap<>(Cause.class);
         int passes = 0;
@@ -85,6 +92,7 @@ public record BuildReport(
                 (double) passes / results.size(),
                 ReplicateInterval.of(results, BuildRun.REPLICATES),
                 byCoin,
+                adjusters.isEmpty() ? Optional.empty() : Optional.of(TuningCard.of(adjusters, results)),
                 sorted,
                 matters(unknowns, quantiles, results),
                 MeasureFirst.of(unknowns, quantiles, results),
@@ -146,17 +154,33 @@ public record BuildReport(
         return List.copyOf(matters.subList(0, Math.min(MOST_MATTERS, matters.size())));
     }
 
+    /** Builds that pass at once, or once they are tuned where the design has something to tune by. */
+    public int worked() {
+        return card.map(TuningCard::passes).orElse(passes);
+    }
+
+    /** The share of those. */
+    public double workedRate() {
+        return card.map(TuningCard::rate).orElse(rate);
+    }
+
+    /** The interval of that share. */
+    public Interval workedInterval() {
+        return card.map(TuningCard::interval).orElse(interval);
+    }
+
     /** The whole in a sentence that never leaves out what it rests on. */
     public String words() {
         return String.format(
                 java.util.Locale.ROOT,
-                "%d of %d builds pass with every coin: %.1f %% (95 %% interval %.1f to %.1f %%), under these spreads,"
+                "%d of %d builds pass with every coin%s: %.1f %% (95 %% interval %.1f to %.1f %%), under these spreads,"
                         + " of which %d of %d are guesses%s",
-                passes,
+                worked(),
                 builds,
-                100 * rate,
-                100 * interval.low(),
-                100 * interval.high(),
+                card.isEmpty() ? "" : " once they are tuned, " + passes + " at once",
+                100 * workedRate(),
+                100 * workedInterval().low(),
+                100 * workedInterval().high(),
                 guesses,
                 unknowns,
                 notComputed == 0 ? "" : "; " + notComputed + " could not be computed and count as neither");

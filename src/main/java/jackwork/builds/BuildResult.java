@@ -7,9 +7,14 @@ import java.util.Optional;
  * What came of one build.
  *
  * @param number from 0
- * @param coins one trial for each coin, in the design's order
+ * @param coins one trial for each coin, in the design's order, as it came out
+ * @param tuned the first setting of an adjuster at which every coin passes, where not all do at once
  */
-public record BuildResult(int number, List<Trial> coins) {
+public record BuildResult(int number, List<Trial> coins, Optional<Adjuster.Turn> tuned) {
+
+    BuildResult(int number, List<Trial> coins) {
+        this(number, coins, Optional.empty());
+    }
 
     /**
      * One coin's trial.
@@ -29,6 +34,11 @@ public record BuildResult(int number, List<Trial> coins) {
 
     public boolean passes() {
         return coins.stream().allMatch(Trial::passes);
+    }
+
+    /** Whether it does at once, or once it is tuned. */
+    public boolean passesTuned() {
+        return passes() || tuned.isPresent();
     }
 
     /** Of the first coin that fails. */

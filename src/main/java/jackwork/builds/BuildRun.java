@@ -1,7 +1,9 @@
 package jackwork.builds;
 
 import jackwork.motion.coin.CoinCycle;
+import jackwork.geometry.Wanted;
 import jackwork.motion.coin.CycleResult;
+import jackwork.motion.coin.CycleRig;
 import jackwork.parts.Assembly;
 import jackwork.stock.Coin;
 import java.util.ArrayList;
@@ -34,9 +36,17 @@ public final class BuildRun {
     /** What is done so far, by number. */
     private final AtomicReferenceArray<BuildResult> tried;
 
+    private final List<Adjuster> adjusters;
+
     /** @param builds at least {@value #REPLICATES}; taken up to a multiple of that */
     public BuildRun(Assembly assembly, List<Coin> coins, int builds, long seed) {
+        this(assembly, coins, List.of(), builds, seed);
+    }
+
+    /** @param adjusters that a build which fails is tuned by, one at a time */
+    public BuildRun(Assembly assembly, List<Coin> coins, List<Adjuster> adjusters, int builds, long seed) {
         this.assembly = assembly;
+        this.adjusters = List.copyOf(adjusters);
         this.coins = List.copyOf(coins);
         this.unknowns = Unknowns.of(assembly);
         int each = Math.max(1, (builds + REPLICATES - 1) / REPLICATES);
@@ -73,6 +83,9 @@ public final class BuildRun {
                         throw new InterruptedException();
                     }
                     BuildResult result = BuildTrial.run(number, build(number), coins);
+                    if (result.cause().isPresent()) {
+                        result = new BuildResult(number, result.coins(), tuned(number));
+                    }
                     tried.set(number, result);
                     progress.accept(done.incrementAndGet());
                     return result;
@@ -82,7 +95,7 @@ public final class BuildRun {
             for (Future<BuildResult> future : waiting) {
                 results.add(future.get());
             }
-            return BuildReport.of(seed, coins, unknowns, quantiles, results);
+            return BuildReport.of(seed, coins, unknowns, quantiles, results, adjusters);
         } catch (java.util.concurrent.ExecutionException e) {
             if (e.getCause() instanceof InterruptedException stopped) {
                 throw stopped;
@@ -105,7 +118,7 @@ public final class BuildRun {
         List<BuildResult> even = results.subList(0, results.size() / REPLICATES * REPLICATES);
         return even.isEmpty()
                 ? Optional.empty()
-                : Optional.of(BuildReport.of(seed, coins, unknowns, quantiles, List.copyOf(even)));
+                : Optional.of(BuildReport.of(seed, coins, unknowns, quantiles, List.copyOf(even), adjusters));
     }
 
     /** Stops a run from another thread. */
@@ -113,9 +126,43 @@ public final class BuildRun {
         cancelled.set(true);
     }
 
+    /** The least turn of one adjuster that makes a build work with every coin; in the order of the design where two do. */
+    private Optional<Adjuster.Turn> tuned(int number) {
+        int most = adjusters.stream()
+                .flatMap(adjuster -> adjuster.settings().stream())
+                .mapToInt(setting -> Math.abs(setting.steps()))
+                .max()
+                .orElse(0);
+        for (int far = 1; far <= most; far++) {
+            for (Adjuster adjuster : adjusters) {
+                for (Adjuster.Setting setting : adjuster.settings()) {
+                    if (Math.abs(setting.steps()) == far && works(build(number, setting.assembly()))) {
+                        return Optional.of(new Adjuster.Turn(adjuster.name(), setting.steps()));
+                    }
+                }
+            }
+        }
+        return Optional.empty();
+    }
+
+    private boolean works(Build build) {
+        CycleRig rig = BuildTrial.rig(build);
+        for (Coin coin : coins) {
+            Wanted.goOn();
+            if (!BuildTrial.trial(build, rig, coin, CoinCycle.NOBODY).passes()) {
+                return false;
+            }
+        }
+        return true;
+    }
+
     /** The piece that a build's number stands for. */
     Build build(int number) {
-        Build build = new Build(assembly);
+        return build(number, assembly);
+    }
+
+    private Build build(int number, Assembly drawn) {
+        Build build = new Build(drawn);
         for (int d = 0; d < unknowns.size(); d++) {
             Unknown unknown = unknowns.get(d);
             unknown.put().accept(build, unknown.at(quantiles[number][d]));

@@ -68,11 +68,13 @@ final class BuildTrial {
     static CycleRig rig(Build build) {
         return CycleRig.of(
                 build.assembly,
-                build.kerf,
-                Math.toRadians(build.tilt),
-                build.leverAside(),
-                build.bucketAside(),
-                build.stopRebound);
+                new CycleRig.Circumstances(
+                        build.kerf,
+                        Math.toRadians(build.tilt),
+                        build.leverAside(),
+                        build.bucketAside(),
+                        build.stopRebound,
+                        build.stiction));
     }
 
     static CycleResult cycle(Build build, CycleRig rig, Coin coin, CoinCycle.Watcher watcher) {

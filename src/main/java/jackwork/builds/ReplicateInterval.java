@@ -2,6 +2,7 @@ package jackwork.builds;
 
 import jackwork.chance.Interval;
 import java.util.List;
+import java.util.function.Predicate;
 import org.hipparchus.distribution.continuous.TDistribution;
 
 /**
@@ -18,11 +19,16 @@ final class ReplicateInterval {
     private ReplicateInterval() {}
 
     static Interval of(List<BuildResult> results, int replicates) {
+        return of(results, replicates, BuildResult::passes);
+    }
+
+    /** @param does what is counted */
+    static Interval of(List<BuildResult> results, int replicates, Predicate<BuildResult> does) {
         int passes = 0;
         int[] passed = new int[replicates];
         int each = results.size() / replicates;
         for (BuildResult result : results) {
-            if (result.passes()) {
+            if (does.test(result)) {
                 passes++;
                 passed[result.number() % replicates]++;
             }

@@ -42,6 +42,13 @@ final class Unknowns {
     private static final Uncertain STOP_REBOUND = new Uncertain(
             MechanismKind.WOOD_ON_WOOD, 0.15, 0.5, "1", Basis.GUESS, "wood on wood, common practice, no source");
 
+    /**
+     * Friction at rest over friction in motion, of all pairs alike; a hold of hours counts as any. Sawn Scots pine has 1.4
+     * and 1.5 (Aira and others, Materiales de Construcción 64, 2014), waxed or worn wood less.
+     */
+    static final Uncertain STICTION = new Uncertain(
+            1.25, 1, 1.5, "1", Basis.GUESS, "sawn pine 1.4 to 1.5 (Aira and others, 2014), waxed wood less, from memory");
+
     /** Growth of a bearing's clearance, mm a press: a guess. */
     private static final double WEARS = 1e-5;
 
@@ -138,6 +145,10 @@ final class Unknowns {
         holes.forEach(variation -> add(all, ofHoles(variation)));
         add(all, Unknown.even("side on which the lever lies in its play", -1, 1, (build, v) -> build.leverSide = v));
         add(all, Unknown.even("side on which the bucket lies in its play", -1, 1, (build, v) -> build.bucketSide = v));
+        add(
+                all,
+                Unknown.of("friction at rest over friction in motion", STICTION, (build, v) -> build.stiction =
+                        Math.max(1, v)));
         for (PinJoint pin : assembly.pins()) {
             add(
                     all,

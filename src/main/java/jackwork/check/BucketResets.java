@@ -15,7 +15,9 @@ final class BucketResets implements Question {
         double closing = closing(assembly);
         double friction = CoinSeat.frictionMoment(assembly, 0);
         double margin = closing - friction;
-        Spread spread = subject.balanceSpread(a -> closing(a) - CoinSeat.frictionMoment(a, 0));
+        double dragged = closing - CoinSeat.frictionMoment(PivotDrag.in(assembly), 0);
+        Spread spread = subject.balanceSpread(a -> closing(a) - CoinSeat.frictionMoment(a, 0))
+                .reserve(PivotDrag.reserve(assembly, dragged, "N·mm"), dragged);
         return List.of(Finding.ask(
                         Topic.BUCKET_RESETS,
                         say(

@@ -63,7 +63,9 @@ public final class CoinTrips implements OfWeight {
         Assembly assembly = subject.assembly();
         Balance balance = balance(assembly, coin);
         double margin = balance.surplus();
-        Spread spread = subject.balanceSpread(a -> balance(a, coin).surplus());
+        double dragged = balance(PivotDrag.in(assembly), coin).surplus();
+        Spread spread = subject.balanceSpread(a -> balance(a, coin).surplus())
+                .reserve(PivotDrag.reserve(assembly, dragged, "N·mm"), dragged);
         double friction = CoinSeat.frictionMoment(assembly, coin.mass());
         boolean byFall = spread.status() == Status.FAIL && freesByFall(assembly, coin);
         Status status = byFall ? Status.DOUBTFUL : spread.status();

@@ -16,7 +16,9 @@ final class ComesBack implements Question {
         StrokeResult stroke = subject.stroke();
         int worst = Extremes.least(stroke.returnForce());
         double force = leastForce(stroke);
-        Spread spread = subject.strokeSpread(ComesBack::leastForce);
+        double dragged = leastForce(subject.draggedStroke());
+        Spread spread = subject.strokeSpread(ComesBack::leastForce)
+                .reserve(PivotDrag.reserve(subject.assembly(), dragged, "N"), dragged);
         List<MotionEvent> hangs = stroke.events(MotionEvent.Kind.HANGS_UP);
         double at = hangs.isEmpty() ? stroke.stroke()[worst] : hangs.get(0).stroke();
         return List.of(Finding.ask(Topic.COMES_BACK, say("Does its weight bring it back from every stroke?"))

@@ -98,7 +98,7 @@ public record Finding(
 
         /** A finding with what its numbers' spread does to it. */
         public Finding because(Sentence why, Sentence remedy, String formula, Spread spread) {
-            return because(why, remedy, formula, spread.grounds(), spread.margins());
+            return because(why, remedy, formula + spread.reserves(), spread.grounds(), spread.margins());
         }
 
         public Finding because(

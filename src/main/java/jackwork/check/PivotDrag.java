@@ -17,7 +17,8 @@ import java.util.Map;
  * <pre>
  *   F_drag dp = Σ M |dθ|    dp the way of the finger, dθ how far each bearing turns meanwhile, M its drag
  * </pre>
- * What that adds to the friction of bearings that bear more by it is left out: at the lever a few percent of it. Of parts
+ * What that adds to the friction of bearings that bear more by it is left out: where drag takes all of the force, up to a
+ * sixth of it in the demos. So it explains, and the cycle in time decides. Of parts
  * that the lever does not decide nothing is told so: they fall by themselves.
  */
 public final class PivotDrag {
@@ -42,6 +43,18 @@ public final class PivotDrag {
     /** What each bearing is expected to drag, N·mm. */
     public static Uncertain expected(Assembly assembly) {
         return assembly.workshop().handlingOrGuess().drag();
+    }
+
+    /** The same design with that in every bearing. */
+    static Assembly in(Assembly assembly) {
+        double each = expected(assembly).value();
+        return assembly.withDrags(pin -> each);
+    }
+
+    /** What a reserve for it says, of a margin that is left then. */
+    static String reserve(Assembly assembly, double left, String unit) {
+        return "bearings that drag " + Words.number(expected(assembly).value()) + " N·mm each leave "
+                + Words.number(left) + " " + unit;
     }
 
     /** Of the lever let go anywhere, with as much drag in every bearing as is expected. */

@@ -20,6 +20,8 @@ public final class Spread {
 
     private final double margin;
     private final List<Ground> grounds = new ArrayList<>();
+    private final List<String> reserves = new ArrayList<>();
+    private boolean reserveGone;
 
     public Spread(double margin) {
         this.margin = margin;
@@ -36,11 +38,28 @@ public final class Spread {
         return this;
     }
 
+    /**
+     * What the question leaves out, as it is expected: a margin that it takes is not enough to pass.
+     *
+     * @param what in the words of the formula, with what is left then
+     * @param marginThen the margin with that counted
+     */
+    Spread reserve(String what, double marginThen) {
+        reserves.add(what);
+        reserveGone |= !(marginThen > 0);
+        return this;
+    }
+
     public Status status() {
         if (!(margin > 0)) {
             return Status.FAIL;
         }
-        return margin - rootOfSquares(Ground::drop) > 0 ? Status.PASS : Status.DOUBTFUL;
+        return margin - rootOfSquares(Ground::drop) > 0 && !reserveGone ? Status.PASS : Status.DOUBTFUL;
+    }
+
+    /** What is kept for what the question leaves out, to be added to its formula; empty when nothing is. */
+    String reserves() {
+        return reserves.isEmpty() ? "" : "; kept for what is left out: " + String.join(", ", reserves);
     }
 
     /** What the status is decided on: all grounds, those too small to be named as well; null when there are none. */

@@ -68,7 +68,7 @@ public final class Subject {
         }
     }
 
-    Design design() {
+    public Design design() {
         return design;
     }
 
@@ -83,6 +83,12 @@ public final class Subject {
 
     public StrokeResult stroke() {
         return stroke;
+    }
+
+    /** The same with every bearing dragging as expected. */
+    StrokeResult draggedStroke() {
+        return varied.computeIfAbsent(
+                "drag", k -> StrokeSolver.solve(MechanismCompiler.compile(PivotDrag.in(assembly)), COARSE));
     }
 
     public Mechanism mechanism() {
@@ -157,6 +163,7 @@ public final class Subject {
         if (stroke.reach() < 1) {
             return;
         }
+        draggedStroke();
         variations.parallelStream().forEach(variation -> {
             solved(variation, variation.number().low());
             solved(variation, variation.number().high());

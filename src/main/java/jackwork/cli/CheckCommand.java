@@ -3,6 +3,7 @@ package jackwork.cli;
 import jackwork.app.core.DesignCheck;
 import jackwork.builds.BuildReport;
 import jackwork.builds.BuildRun;
+import jackwork.builds.TuningCard;
 import jackwork.check.Finding;
 import jackwork.check.Ground;
 import jackwork.check.NotInTheModel;
@@ -121,6 +122,7 @@ final class CheckCommand extends DesignCommand {
                 .forEach((coin, passes) ->
                         System.out.println("    " + coin + " passes in " + passes + " of " + report.builds()));
         report.causes().forEach((cause, count) -> System.out.println("    in " + count + ": " + cause.words()));
+        report.card().ifPresent(CheckCommand::print);
         report.conditions()
                 .forEach(condition -> System.out.println(
                         "    of " + condition.name() + " pass " + condition.passes() + " of " + condition.builds()));
@@ -134,6 +136,14 @@ final class CheckCommand extends DesignCommand {
                         + (matter.guess() ? ", a guess)" : ")")));
         System.out.println("    (Spearman's rank correlation of each number with the build's margin)");
         report.measureFirst().ifPresent(words -> System.out.println("    " + words));
+    }
+
+    private static void print(TuningCard card) {
+        System.out.println("    tuning card, one thing set at a time:");
+        card.lines()
+                .forEach(line -> System.out.println("      " + line.seen().words() + ": "
+                        + (line.set().isEmpty() ? "nothing here helps" : line.set()) + " (" + line.helps() + " of "
+                        + line.of() + ")"));
     }
 
     private static void printLeftOut() {

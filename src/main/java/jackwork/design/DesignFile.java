@@ -20,4 +20,7 @@ public record DesignFile(
         @About("What the figure must do.") Map<String, GestureEntry> gestures,
 
         @About("Numbers and places that differ from the box and figure files: `figure.weights.tail.count: 2`.")
-        Map<String, Object> change) {}
+        Map<String, Object> change,
+
+        @About("What is set at the bench until the piece runs; builds count how many run at once, and how many then.")
+        Map<String, AdjusterEntry> adjusters) {}

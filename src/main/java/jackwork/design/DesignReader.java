@@ -197,6 +197,8 @@ public final class DesignReader {
         Point shift = shift(box, boxDrawing, figure, figureDrawing, figureYaml);
         YamlFile.requireNone(problems);
         Design read = new Design(folder, design, workshop, box, boxDrawing, figure, figureDrawing, shift, "");
+        AdjusterReferences.check(read, designYaml);
+        YamlFile.requireNone(problems);
         return known == null ? read.ofVersion(DesignFiles.of(read).versionOf(taken)) : read;
     }
 

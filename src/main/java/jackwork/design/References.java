@@ -238,6 +238,7 @@ final class References {
             boolean ofBox = box.works().parts().containsKey(gesture.part());
             place("gestures." + name, gesture.point(), name, ofBox ? boxDrawing : figureDrawing, yaml);
         });
+        design.adjusters().keySet().forEach(name -> checkName("adjusters." + name, name, yaml));
     }
 
     static void known(String path, String name, java.util.Collection<String> known, String what, YamlFile yaml) {

@@ -56,11 +56,13 @@ class ThrownClearTest {
         build.settle();
         CycleRig rig = CycleRig.of(
                 build.assembly,
-                0,
-                0,
-                assembly.leverBearing().play(),
-                -assembly.bucketBearing().play(),
-                build.stopRebound);
+                new CycleRig.Circumstances(
+                        0,
+                        0,
+                        assembly.leverBearing().play(),
+                        -assembly.bucketBearing().play(),
+                        build.stopRebound,
+                        1));
         Coin coin = subject.coins().get(0);
         CycleResult result =
                 CoinCycle.run(rig, BuildTrial.drop(build, coin), new Press(build.pressForce, speed), CoinCycle.NOBODY);

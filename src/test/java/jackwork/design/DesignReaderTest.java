@@ -67,8 +67,8 @@ class DesignReaderTest {
                 "figure|stay:       {stock: birch-2|stay:       {stock: brich-2|did you mean \"birch-2\"?",
                 "figure|hip:         {parts: [leg-near|hip:         {parts: [leg-neer|did you mean \"leg-near\"?",
                 "figure|knee:        {parts: [leg-near, stay], rod: bamboo-3}|knee:        {parts: [leg-near], rod: bamboo-3}|two parts or more",
-                "figure|on: body, mass: 28|on: body|either what (a nut or washer) or mass",
-                "figure|on: body, mass: 28|on: bodi, mass: 28|did you mean \"body\"?",
+                "figure|on: body, mass: 50|on: body|either what (a nut or washer) or mass",
+                "figure|on: body, mass: 50|on: bodi, mass: 28|did you mean \"body\"?",
                 "figure|link:       {stock|box:        {stock|a part cannot be called \"box\"",
                 "figure|nape:        {parts|napee:       {parts|did you mean \"nape\"?",
                 "box|throw: 14|throw: 140|expected 1 to 80 degrees",
@@ -126,7 +126,7 @@ class DesignReaderTest {
     @Test
     void everyComplaintOfAFileIsNamedAtOnce() throws IOException {
         Spoil.edit(file("figure"), "stay:       {stock: birch-2", "stay:       {stock: oak");
-        Spoil.edit(file("figure"), "on: body, mass: 28", "on: tial, mass: 28");
+        Spoil.edit(file("figure"), "on: body, mass: 50", "on: tial, mass: 28");
         assertThat(complaint().lines()).hasSize(2);
     }
 

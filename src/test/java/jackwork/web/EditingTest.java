@@ -233,7 +233,7 @@ class EditingTest {
                 "add",
                 "figure.weights.nose",
                 "{\"on\": \"head\", \"at\": [150, 222], \"what\": \"nut-m3\"}");
-        assertThat(text("heron/figure.yaml")).contains("  tail: {on: body, mass: 28}\n  nose: {on: head, at: [");
+        assertThat(text("heron/figure.yaml")).contains("  tail: {on: body, mass: 50}\n  nose: {on: head, at: [");
         view = edited(version(view), "set", "figure.weights.nose.count", "2");
         view = edited(version(view), "remove", "figure.weights.nose", "\"\"");
         assertThat(text("heron/figure.yaml")).isEqualTo(before);

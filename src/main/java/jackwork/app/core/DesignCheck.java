@@ -3,6 +3,7 @@ package jackwork.app.core;
 import static jackwork.check.Sentence.say;
 
 import jackwork.app.wire.Json;
+import jackwork.builds.Adjuster;
 import jackwork.builds.BearableDrag;
 import jackwork.builds.BuildReport;
 import jackwork.builds.BuildRun;
@@ -15,11 +16,13 @@ import jackwork.check.Status;
 import jackwork.check.Subject;
 import jackwork.check.Topic;
 import jackwork.check.Where;
+import jackwork.check.Words;
 import jackwork.design.Design;
 import jackwork.make.MakeQuestions;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 
@@ -52,35 +55,35 @@ public record DesignCheck(
 
     /** Virtual builds of the design, ready to run. */
     public static BuildRun builds(Subject subject, int builds, long seed) {
-        return new BuildRun(subject.assembly(), subject.coins(), builds, seed);
+        return new BuildRun(subject.assembly(), subject.coins(), Adjuster.of(subject.design()), builds, seed);
     }
 
     /** The same with virtual builds, a finding of what came of them, and what visitors do besides. */
     public DesignCheck with(BuildReport report) {
         List<Finding> all = new ArrayList<>(findings);
-        all.add(finding(report));
+        all.add(finding(report, beside("; it bears ")));
         all.addAll(Mishaps.ask(subject.assembly(), subject.coins()));
         all.sort(Comparator.comparing(Finding::status).reversed());
         return new DesignCheck(design, subject, List.copyOf(all), report);
     }
 
-    private static Finding finding(BuildReport report) {
+    private static Finding finding(BuildReport report, String beside) {
         // Pieces that could not be computed are neither: where they alone could turn it, nobody knows.
-        boolean fails = report.passes() + report.notComputed() < WANTED * report.builds();
-        Status status = fails && report.interval().high() < WANTED
+        boolean fails = report.worked() + report.notComputed() < WANTED * report.builds();
+        Status status = fails && report.workedInterval().high() < WANTED
                 ? Status.FAIL
-                : report.rate() < WANTED ? Status.DOUBTFUL : Status.PASS;
+                : report.workedRate() < WANTED ? Status.DOUBTFUL : Status.PASS;
         String cause = report.causes().keySet().stream()
                 .findFirst()
                 .map(first -> "Most often " + first.words() + ": look at one with `jackwork replay`.")
                 .orElse("");
         return Finding.ask(Topic.BUILDS, say("Do 99 of 100 pieces work with every coin?"))
-                .answer(status, report.rate(), WANTED, report.rate() - WANTED, "1")
+                .answer(status, report.workedRate(), WANTED, report.workedRate() - WANTED, "1")
                 .at(new Where(null, null, null))
                 .because(
-                        Sentence.plain(report.words()),
+                        Sentence.plain(report.words() + beside),
                         status == Status.PASS ? Sentence.NOTHING : Sentence.plain(cause),
-                        "passes / builds = " + report.passes() + " / " + report.builds()
+                        "passes / builds = " + report.worked() + " / " + report.builds()
                                 + "; lever and bucket lie to one side in the play of their holes: that they rattle on"
                                 + " their way is left out");
     }
@@ -109,8 +112,19 @@ public record DesignCheck(
      */
     public String words() {
         return builds != null && verdict().equals(WORKS)
-                ? "works in " + builds.passes() + " of " + builds.builds() + " builds"
+                ? "works in " + builds.worked() + " of " + builds.builds() + " builds"
+                        + (builds.card().isEmpty() ? "" : " once tuned, in " + builds.passes() + " at once") + beside(", and bears ")
                 : words(verdict());
+    }
+
+    /** How much drag it bears, as told beside what comes of builds; empty where that is not asked. */
+    private String beside(String before) {
+        return findings.stream()
+                .filter(finding -> finding.topic() == Topic.BEARABLE_DRAG)
+                .flatMap(finding -> Optional.ofNullable(finding.value()).stream())
+                .map(times -> before + Words.number(times) + " times the drag expected")
+                .findFirst()
+                .orElse("");
     }
 
     /** A verdict that rests on findings alone, in words. */

@@ -41,21 +41,36 @@ public final class CycleRig {
 
     private final List<Rod> rods;
 
-    /** Share of the approach speed that comes back from what stops lever and bucket. */
-    final double stopRebound;
+    final Circumstances circumstances;
 
-    private CycleRig(
-            Assembly assembly,
-            double kerf,
-            double tilt,
-            double leverAside,
-            double bucketAside,
-            double stopRebound,
-            boolean folds) {
+    /**
+     * How one piece came out and where it stands. Joints have no play in the motion: what touches is moved aside, once and
+     * for all.
+     *
+     * @param kerf by which every part is smaller than drawn, mm, half of it all round
+     * @param tilt of the table in the mechanism's plane, rad, counter-clockwise
+     * @param leverAside how far the lever lies to the right in the play of its hole, mm
+     * @param bucketAside likewise
+     * @param stopRebound share of the approach speed that comes back from what stops lever and bucket
+     * @param stiction friction at rest, in frictions of what slides; 1 where they are alike
+     */
+    public record Circumstances(
+            double kerf, double tilt, double leverAside, double bucketAside, double stopRebound, double stiction) {
+
+        /** As drawn, on a table that leans. */
+        static Circumstances asDrawn(double kerf, double tilt) {
+            return new Circumstances(kerf, tilt, 0, 0, MechanismKind.WOOD_ON_WOOD, 1);
+        }
+    }
+
+    private CycleRig(Assembly assembly, Circumstances circumstances, boolean folds) {
         this.assembly = assembly;
-        this.stopRebound = stopRebound;
+        this.circumstances = circumstances;
+        double kerf = circumstances.kerf;
+        double leverAside = circumstances.leverAside;
+        double bucketAside = circumstances.bucketAside;
         // A table turned counter-clockwise is lower on its left: seen from it, gravity turns clockwise.
-        this.gravity = new Point(0, -Mechanism.GRAVITY).turned(-tilt);
+        this.gravity = new Point(0, -Mechanism.GRAVITY).turned(-circumstances.tilt);
         this.figure = folds ? FigureFolding.of(assembly, gravity) : Optional.empty();
         this.rest = figure.isPresent() ? Optional.empty() : restOf(assembly, gravity);
         this.rods = List.copyOf(rodsOf(leverAside, bucketAside));
@@ -159,20 +174,12 @@ public final class CycleRig {
      * @param tilt of the table in the mechanism's plane, rad, counter-clockwise
      */
     public static CycleRig of(Assembly assembly, double kerf, double tilt) {
-        return of(assembly, kerf, tilt, 0, 0, MechanismKind.WOOD_ON_WOOD);
+        return of(assembly, Circumstances.asDrawn(kerf, tilt));
     }
 
-    /**
-     * The same, with lever and bucket to one side in the play of their holes. Joints have no play in the motion: what
-     * touches is moved, once and for all.
-     *
-     * @param leverAside to the right, mm
-     * @param bucketAside likewise
-     * @param stopRebound share of the approach speed that comes back from what stops lever and bucket
-     */
-    public static CycleRig of(
-            Assembly assembly, double kerf, double tilt, double leverAside, double bucketAside, double stopRebound) {
-        return new CycleRig(assembly, kerf, tilt, leverAside, bucketAside, stopRebound, true);
+    /** A piece as it came out. */
+    public static CycleRig of(Assembly assembly, Circumstances circumstances) {
+        return new CycleRig(assembly, circumstances, true);
     }
 
     /** Whether the figure is folded into the lever, and no body of its own. */
@@ -231,6 +238,6 @@ public final class CycleRig {
 
     /** With every body of the figure by itself, whether or not it could be folded. */
     public static CycleRig unfolded(Assembly assembly, double kerf, double tilt) {
-        return new CycleRig(assembly, kerf, tilt, 0, 0, MechanismKind.WOOD_ON_WOOD, false);
+        return new CycleRig(assembly, Circumstances.asDrawn(kerf, tilt), false);
     }
 }

@@ -54,7 +54,7 @@ final class CycleScene {
         boolean folds = rig.figure.isPresent();
         IntPredicate kept = body -> !folds || body == assembly.lever().body() || body == works.bucket();
         MechanismBuilder builder = MechanismCompiler.builder(assembly, number, kept, true);
-        builder.gravity(rig.gravity);
+        builder.gravity(rig.gravity).stiction(rig.circumstances.stiction());
         rig.figure.ifPresent(builder::folded);
         int[] coins = new int[drops.size()];
         for (int i = 0; i < coins.length; i++) {
@@ -66,7 +66,7 @@ final class CycleScene {
         int bucket = number[works.bucket()];
         for (Stopping stopping : assembly.ends()) {
             if (!stopping.end().isWritten()) {
-                MechanismCompiler.end(builder, assembly, stopping, number, rig.stopRebound);
+                MechanismCompiler.end(builder, assembly, stopping, number, rig.circumstances.stopRebound());
             }
         }
         double rubbing = works.catchFriction().coefficient().value();

@@ -51,6 +51,9 @@ public final class Mechanism {
     /** What the lever carries without its bodies being here; null when there is nothing of the kind. */
     final @Nullable FoldedFigure folded;
 
+    /** Friction at rest, in frictions of what slides, in time. */
+    public final double stiction;
+
     public final double gravityX;
     public final double gravityY;
     /** First row and axis of each joint, [joints]. */
@@ -80,7 +83,8 @@ public final class Mechanism {
             DriveData drive,
             @Nullable FoldedFigure folded,
             double gravityX,
-            double gravityY) {
+            double gravityY,
+            double stiction) {
         this.bodies = bodies.toArray(BodyData[]::new);
         this.pins = pins.toArray(Pin[]::new);
         this.joints = new Joint[pins.size() + others.size()];
@@ -91,6 +95,7 @@ public final class Mechanism {
         this.loads = loads.toArray(LoadData[]::new);
         this.drive = drive;
         this.folded = folded;
+        this.stiction = stiction;
         this.gravityX = gravityX;
         this.gravityY = gravityY;
         this.firstRow = new int[joints.length];

@@ -19,6 +19,7 @@ public final class MechanismBuilder {
     private @Nullable FoldedFigure folded;
     private double gravityX = 0;
     private double gravityY = -Mechanism.GRAVITY;
+    private double stiction = 1;
 
     /**
      * What a string runs over.
@@ -181,7 +182,8 @@ public final class MechanismBuilder {
                 new Mechanism.DriveData(0, 0, 1, 0, 0, 0, 1),
                 null,
                 gravityX,
-                gravityY);
+                gravityY,
+                1);
         Rows rows = new Rows(alone);
         rows.at(alone.drawnPose());
         return rows.gap[0];
@@ -338,6 +340,12 @@ public final class MechanismBuilder {
         return this;
     }
 
+    /** Friction at rest, in frictions of what slides, in time; 1 when not called. */
+    public MechanismBuilder stiction(double ratio) {
+        stiction = ratio;
+        return this;
+    }
+
     /** mm/s²; straight down at 9806.65 when not called. */
     public MechanismBuilder gravity(Point acceleration) {
         gravityX = acceleration.x();
@@ -353,7 +361,7 @@ public final class MechanismBuilder {
         if (drive == null) {
             throw new MechanismException("the mechanism has no lever");
         }
-        Mechanism mechanism = new Mechanism(bodies, pins, others, springs, loads, drive, folded, gravityX, gravityY);
+        Mechanism mechanism = new Mechanism(bodies, pins, others, springs, loads, drive, folded, gravityX, gravityY, stiction);
         Sound.require(mechanism);
         return mechanism;
     }

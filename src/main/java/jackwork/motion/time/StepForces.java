@@ -35,6 +35,8 @@ final class StepForces {
 
     /** Size of the joint reaction that bears on each axis, [axes]. */
     private final double[] bound;
+    /** How many times the friction of what slides holds an axis at the start of the step, [axes]. */
+    private final double[] held;
     /** Size of the force that each following axis follows, [axes]. */
     private final double[] followed;
 
@@ -74,6 +76,7 @@ final class StepForces {
         this.places = new StepPlaces(mechanism, rows, bearing);
         this.offsets = new StepOffsets(rows, contacts, places);
         this.bound = new double[rows.axes];
+        this.held = new double[rows.axes];
         this.followed = new double[rows.axes];
         this.offset = new double[rows.count + rows.axes + 1];
         this.rubbed = rubbed(mechanism, rows);
@@ -223,6 +226,8 @@ final class StepForces {
     private void gatherAxes(boolean blow) {
         lasts = blow ? 0 : step;
         for (int a = 0; a < rows.axes; a++) {
+            boolean rests = !blow && Math.abs(rows.rate(rows.count + a, start)) < TimeLimits.STILL;
+            held[a] = rests ? mechanism.stiction : 1;
             if (rows.kind[a] == Rows.AxisKind.DRAG) {
                 bound[a] = lasts;
                 contacts.addAxis(a, -1);
@@ -273,8 +278,8 @@ final class StepForces {
             double size = problem.bearing[i] < 0 ? bound[a] : rows.chainShare(a, rowImpulse, axisImpulse);
             boolean half = led && problem.bearing[i] >= 0;
             double own = rows.own[a] * lasts;
-            problem.high[i] = led(half, problem.high[i], rows.along[a] * size + own);
-            problem.low[i] = led(half, problem.low[i], rows.against[a] * size + own);
+            problem.high[i] = led(half, problem.high[i], held[a] * (rows.along[a] * size + own));
+            problem.low[i] = led(half, problem.low[i], held[a] * (rows.against[a] * size + own));
         }
     }
 
@@ -332,7 +337,7 @@ final class StepForces {
 
     private boolean boundMoved(int i, int a, double largest) {
         if (problem.bearing[i] >= 0) {
-            return Math.abs(rows.along[a] * rows.chainShare(a, rowImpulse, axisImpulse) - problem.high[i])
+            return Math.abs(held[a] * rows.along[a] * rows.chainShare(a, rowImpulse, axisImpulse) - problem.high[i])
                     > TimeLimits.CHAIN_UNCHANGED * Math.abs(problem.high[i]) + nothing;
         }
         if (rows.kind[a] == Rows.AxisKind.DRAG) {

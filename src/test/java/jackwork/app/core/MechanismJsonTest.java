@@ -129,7 +129,7 @@ class MechanismJsonTest {
                         String.format(Locale.ROOT, "rebound: {value: %.6f, low: 0.01, high: 0.3", rebound),
                         "length: 27",
                         String.format(Locale.ROOT, "length: %.6f", length)));
-        change(hut.resolve("heron/figure.yaml"), Map.of("mass: 28", String.format(Locale.ROOT, "mass: %.6f", mass)));
+        change(hut.resolve("heron/figure.yaml"), Map.of("mass: 50", String.format(Locale.ROOT, "mass: %.6f", mass)));
         JsonNode json = of(hut.resolve("heron"));
         assertThat(json.get("coinWorks").get("slot").get("length").doubleValue())
                 .isCloseTo(length, within(1e-6));

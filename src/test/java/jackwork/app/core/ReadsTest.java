@@ -45,10 +45,10 @@ class ReadsTest {
         assertThat(reads.of(heron)).isSameAs(first);
         Path figure = heron.resolve("figure.yaml");
         String text = Files.readString(figure);
-        Files.writeString(figure, text.replace("mass: 28", "mass: 27"));
-        assertThat(tail(reads.of(heron))).isEqualTo(27);
+        Files.writeString(figure, text.replace("mass: 50", "mass: 49"));
+        assertThat(tail(reads.of(heron))).isEqualTo(49);
         Files.writeString(figure, text);
-        assertThat(tail(reads.of(heron))).isEqualTo(28);
+        assertThat(tail(reads.of(heron))).isEqualTo(50);
     }
 
     /** A file saved by another program in the midst of a read: what was read then is not taken for what stands there. */
@@ -65,9 +65,9 @@ class ReadsTest {
                 while (System.nanoTime() - begun < wait) {
                     Thread.onSpinWait();
                 }
-                save(figure, text.replace("mass: 28", "mass: " + mass));
+                save(figure, text.replace("mass: 50", "mass: " + mass));
             });
-            save(figure, text.replace("mass: 28", "mass: " + (500 + race)));
+            save(figure, text.replace("mass: 50", "mass: " + (500 + race)));
             saving.start();
             reads.of(heron);
             saving.join();
