@@ -72,7 +72,9 @@ class SamplePieces extends LitElement {
     return html`
       ${stale ? html`<p class="stale">These are of the design as it was before your last change.</p>` : ""}
       <p class="share" role="status">
-        <strong>${builds.passes} of ${builds.builds}</strong> work with every coin
+        <strong>${builds.passes} of ${builds.builds}</strong> work with every coin${builds.tuning
+          ? html` at once, <strong>${builds.tuning.works}</strong> once they are tuned`
+          : ""}
       </p>
       <p class="small">${builds.words}.</p>
       ${builds.causes.length === 0
@@ -101,6 +103,7 @@ class SamplePieces extends LitElement {
                 </button> `,
               )}
             </p>`}
+      ${this.card(builds)}
       ${builds.matters.numbers.length === 0
         ? ""
         : html`<h4>What matters most</h4>
@@ -120,6 +123,32 @@ class SamplePieces extends LitElement {
           .join(" · ")}
       </p>
     `;
+  }
+
+  /** What is set at the bench when one of them shows this or that. */
+  private card(builds: Builds): TemplateResult | string {
+    const lines = builds.tuning?.card ?? [];
+    return lines.length === 0
+      ? ""
+      : html`<h4>Tuning card</h4>
+          <table class="card">
+            <thead>
+              <tr>
+                <th scope="col">When</th>
+                <th scope="col">set</th>
+                <th scope="col">helps in</th>
+              </tr>
+            </thead>
+            <tbody>
+              ${lines.map(
+                (line) => html`<tr>
+                  <td>${line.seen}</td>
+                  <td>${line.set ?? "nothing that can be set helps: watch one"}</td>
+                  <td>${line.helps} of ${line.of}</td>
+                </tr>`,
+              )}
+            </tbody>
+          </table>`;
   }
 
   private async watch(number: number): Promise<void> {

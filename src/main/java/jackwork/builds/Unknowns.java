@@ -147,7 +147,7 @@ final class Unknowns {
         add(all, Unknown.even("side on which the bucket lies in its play", -1, 1, (build, v) -> build.bucketSide = v));
         add(
                 all,
-                Unknown.of("friction at rest over friction in motion", STICTION, (build, v) -> build.stiction =
+                Unknown.of("grip at rest over friction in motion", STICTION, (build, v) -> build.stiction =
                         Math.max(1, v)));
         for (PinJoint pin : assembly.pins()) {
             add(

@@ -12,6 +12,11 @@ public final class Measurement {
     /** How a maker measures a number, by the first word of its name. */
     private static final Map<String, String> HOW = Map.ofEntries(
             entry("friction", "lay one on the other and tilt until it slides; the slope's tangent is the coefficient"),
+            entry(
+                    "grip",
+                    "tilt one on the other until it slides, then find the slope on which, once pushed, it goes on sliding; it is"
+                            + " the one slope's tangent over the other's"),
+            entry("drag", "hang grams on a long arm of the finished joint, level, until it starts to turn"),
             entry("thickness", "put a calliper on the sheet, in five places"),
             entry("density", "weigh a cut rectangle of known size"),
             entry("mass", "weigh ten together"),

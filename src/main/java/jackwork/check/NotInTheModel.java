@@ -22,8 +22,8 @@ public record NotInTheModel(String what, String instead) {
                             + " it stays on edge, is not looked at; of the heap a finding knows how steep and how dense it may be.",
                     "Throw thirty coins into the first piece, and look where they lie."),
             new NotInTheModel(
-                    "Parts that pass each other flat rub on nothing. A bucket that twists, and one on a table that leans across, are findings; for"
-                            + " every other part, leaning against the layer beside it costs no force.",
+                    "What layers rub on each other is a drag of each bearing, the same whatever it bears and wherever it stands. Pegs in slots,"
+                            + " strings and teeth have none, and nothing leans harder on a table that leans.",
                     "Leave air or a washer between layers that move past each other, and try it dry."),
             new NotInTheModel(
                     "In builds lever and bucket lie to one side in the play of their holes and stay there. That they rattle"
@@ -37,16 +37,16 @@ public record NotInTheModel(String what, String instead) {
                     "Holes and rods are round and straight: no taper of the cut, no bent rod, none that is out of round.",
                     "Roll each rod on a flat table, and turn it once all the way round in its hole."),
             new NotInTheModel(
-                    "No glue and no paint gets into a hole. A film of paint takes room from slot, gap and the bucket's sides, and"
-                            + " none from a bearing.",
+                    "Glue and paint in a hole are no more than its bearing's drag: that it sets, and holds fast, is left out. A film of paint takes"
+                            + " room from slot, gap and the bucket's sides, and none from a bearing.",
                     "Keep finish out of holes, and turn every joint until the glue has set."),
             new NotInTheModel(
                     "Sheets are flat and stay so. Damp makes them thicker and heavier in builds; it neither warps them nor"
                             + " makes a hole tighter.",
                     "Store sheets flat, and leave the first piece for a week where it will stand."),
             new NotInTheModel(
-                    "Friction is one number for each two surfaces in each piece, at rest and sliding, dry or damp, new or worn. Wear"
-                            + " widens the holes of pins; it takes nothing from tooth, strut, teeth or strings.",
+                    "Friction is one number for each two surfaces in each piece, dry or damp, new or worn; in builds it is higher at rest,"
+                            + " however long that was. Wear widens the holes of pins; it takes nothing from tooth, strut, teeth or strings.",
                     "Press the first piece a thousand times, and log what changes."),
             new NotInTheModel(
                     "A weight given in grams, be it shot or cut by hand, weighs in every build just what the design says. Only nuts"

@@ -42,6 +42,8 @@ class NotInTheModelTest {
     void whatBuildsDrawIsKnownToTheList(String design) {
         Set<String> known = Set.of(
                 "friction",
+                "grip",
+                "drag",
                 "thickness",
                 "density",
                 "mass",

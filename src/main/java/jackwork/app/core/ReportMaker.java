@@ -3,6 +3,7 @@ package jackwork.app.core;
 import jackwork.app.wire.PoseEntry;
 import jackwork.app.wire.Report;
 import jackwork.builds.BuildReport;
+import jackwork.builds.TuningCard;
 import jackwork.builds.BuildRun;
 import jackwork.check.CoinSlotPlay;
 import jackwork.check.CoinTrips;
@@ -98,7 +99,23 @@ public final class ReportMaker {
                         .map(third -> new Report.Condition(third.name(), third.builds(), third.passes()))
                         .toList(),
                 builds.unknowns(),
-                builds.guesses());
+                builds.guesses(),
+                builds.card().map(ReportMaker::tuning).orElse(null));
+    }
+
+    private static Report.Tuning tuning(TuningCard card) {
+        return new Report.Tuning(
+                card.passes(),
+                card.rate(),
+                new Report.Interval(card.interval().low(), card.interval().high()),
+                card.lines().stream()
+                        .map(line -> new Report.CardLine(
+                                line.seen(),
+                                line.seen().words(),
+                                line.set().isEmpty() ? null : line.set(),
+                                line.helps(),
+                                line.of()))
+                        .toList());
     }
 
     static Report.Hangs hangs(List<Finding> findings) {
