@@ -8,6 +8,7 @@ import jackwork.design.DesignEdit;
 import jackwork.design.DesignException;
 import jackwork.design.DesignReader;
 import jackwork.geometry.Wanted;
+import jackwork.motion.model.MechanismCompiler;
 import jackwork.motion.model.MechanismException;
 import jackwork.parts.Assembler;
 import jackwork.parts.Assembly;
@@ -51,25 +52,30 @@ public record Adjuster(String name, AdjusterEntry entry, String unit, double dra
                     .findFirst()
                     .orElseThrow();
             adjusters.add(new Adjuster(
-                    name, entry, number.unit(), number.value(), settings(design, name, entry, number.value())));
+                    name, entry, number.unit(), number.value(), settings(design, name, entry, number)));
         });
         return adjusters;
     }
 
-    private static List<Setting> settings(Design design, String name, AdjusterEntry entry, double drawn) {
+    /** Steps that lead out of what the number may be are not gone. */
+    private static List<Setting> settings(
+            Design design, String name, AdjusterEntry entry, Adjustable.Setting number) {
         Path file = design.folder().resolve(DesignReader.FILE).toAbsolutePath().normalize();
         String text = DesignReader.text(design.folder());
         List<Setting> settings = new ArrayList<>();
         for (int steps = -entry.down(); steps <= entry.up(); steps++) {
             Wanted.goOn();
-            if (steps == 0) {
+            double to = entry.at(number.value(), steps);
+            if (steps == 0 || to < number.field().least() || to > number.field().most()) {
                 continue;
             }
-            String value = DesignEdit.words(entry.at(drawn, steps));
+            String value = DesignEdit.words(to);
             String other = DesignEdit.with(text, entry.number(), value);
             try {
                 Design set = DesignReader.readLike(design, Map.of(file, other));
-                settings.add(new Setting(steps, Assembler.assemble(set)));
+                Assembly assembly = Assembler.assemble(set);
+                MechanismCompiler.compile(assembly);
+                settings.add(new Setting(steps, assembly));
             } catch (DesignException | MechanismException | PartException e) {
                 throw DesignException.of(
                         "adjusters." + name,

@@ -1,6 +1,7 @@
 package jackwork.builds;
 
 import jackwork.design.Handling;
+import jackwork.geometry.Point;
 import jackwork.motion.model.MechanismKind;
 import jackwork.parts.Assembly;
 import jackwork.parts.Stopping;
@@ -26,6 +27,23 @@ final class Build {
     double stiction = 1;
     /** How much farther back than drawn each stop came to stand, mm. */
     final Map<String, Double> drawnBack = new HashMap<>();
+
+    /** Where the lever's hole came out beside where it is drawn, mm. */
+    Point leverPlace = Point.ORIGIN;
+    /** Likewise the bucket's. */
+    Point bucketPlace = Point.ORIGIN;
+    /** How far parts of lever and bucket slipped when they were glued up, mm, by their name. */
+    final Map<String, Point> slips = new HashMap<>();
+    /** Where the hole of each other joint came out, mm, by its name. */
+    final Map<String, Point> holes = new HashMap<>();
+    /** How far each weight came to sit beside where it is drawn, mm, by its name. */
+    final Map<String, Point> weightPlaces = new HashMap<>();
+    /** How much heavier than written each weight came out that is given in grams, as a share. */
+    final Map<String, Double> heavier = new HashMap<>();
+    /** By how much the bow of sheets narrows the coin's gap and the bucket's, mm. */
+    double warp;
+    /** By how much the bucket's rod is thicker where it is thickest, mm. */
+    double outOfRound;
 
     /** What each pin drags whatever it bears, N·mm, by its name. */
     final Map<String, Double> drags = new HashMap<>();
@@ -60,14 +78,14 @@ final class Build {
         this.tilt = handling.tilt().value();
     }
 
-    /** How far to the right the lever lies in the play of its hole, mm. */
-    double leverAside() {
-        return leverSide * assembly.leverBearing().play();
+    /** How far the lever lies beside where it is drawn, in the play of its hole and with that hole, mm. */
+    Point leverAside() {
+        return leverPlace.plus(new Point(leverSide * assembly.leverBearing().play(), 0));
     }
 
     /** Likewise the bucket. */
-    double bucketAside() {
-        return bucketSide * assembly.bucketBearing().play();
+    Point bucketAside() {
+        return bucketPlace.plus(new Point(bucketSide * assembly.bucketBearing().play(), 0));
     }
 
     /**
@@ -75,7 +93,12 @@ final class Build {
      * is met so much later as the body lies away from it in its play.
      */
     void settle() {
+        if (!weightPlaces.isEmpty() || !heavier.isEmpty()) {
+            assembly = assembly.withLumps(lump -> lump.timesMass(1 + heavier.getOrDefault(lump.name(), 0.0))
+                    .moved(weightPlaces.getOrDefault(lump.name(), Point.ORIGIN)));
+        }
         assembly = assembly.withDrags(pin -> drags.getOrDefault(pin.name(), pin.drag()))
+                .drilled(pin -> holes.getOrDefault(pin.name(), pin.off()))
                 .drawnBack(this::gap);
     }
 
@@ -86,9 +109,10 @@ final class Build {
             return place;
         }
         int body = stopping.end().body();
-        double aside = body == assembly.lever().body()
+        Point aside = body == assembly.lever().body()
                 ? leverAside()
-                : body == assembly.coinWorks().bucket() ? bucketAside() : 0;
-        return place + (2 - met.rods()) * kerf / 2 + aside * met.meeting().out().x();
+                : body == assembly.coinWorks().bucket() ? bucketAside() : Point.ORIGIN;
+        Point beside = aside.plus(slips.getOrDefault(met.own(), Point.ORIGIN));
+        return place + (2 - met.rods()) * kerf / 2 + beside.dot(met.meeting().out());
     }
 }

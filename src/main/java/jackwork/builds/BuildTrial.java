@@ -18,6 +18,9 @@ import java.util.Optional;
 /** Tries a build with every coin: what fails out of the plane first, then the whole cycle. */
 final class BuildTrial {
 
+    /** What rests deeper in another than rounding may leave it, mm. */
+    private static final double RESTS_IN = 1e-6;
+
     private BuildTrial() {}
 
     static BuildResult run(int number, Build build, List<Coin> coins) {
@@ -43,17 +46,22 @@ final class BuildTrial {
         if (play <= 0) {
             return fails(coin, Cause.SLOT, play / coin.thickness());
         }
-        double room = build.assembly.coinGap() - 2 * build.film - coin.thickness();
+        double room = build.assembly.coinGap() - 2 * build.film - build.warp - coin.thickness();
         if (room <= 0) {
             return fails(coin, Cause.GAP, room / coin.thickness());
         }
         Bearing bearing = build.assembly.bucketBearing();
-        if (bearing.clearance() <= 0) {
-            return fails(coin, Cause.BEARING, bearing.clearance());
+        double roundest = bearing.clearance() - (bearing.isOnShoulder() ? 0 : build.outOfRound);
+        if (roundest <= 0) {
+            return fails(coin, Cause.BEARING, roundest);
         }
-        double twist = 1 - works.shift(bearing) / (works.sideGap() - 2 * build.film);
+        double twist = 1 - works.shift(bearing) / (works.sideGap() - 2 * build.film - build.warp);
         if (twist <= 0) {
             return fails(coin, Cause.TWIST, twist);
+        }
+        double under = rig.catchRoom();
+        if (under < -RESTS_IN) {
+            return fails(coin, Cause.CATCH, under);
         }
         CycleResult cycle = cycle(build, rig, coin, watcher);
         Optional<Cause> cause = cycle.computed() ? cycle.firstMissed().map(Cause::of) : Optional.empty();
@@ -73,6 +81,7 @@ final class BuildTrial {
                         Math.toRadians(build.tilt),
                         build.leverAside(),
                         build.bucketAside(),
+                        build.slips,
                         build.stopRebound,
                         build.stiction));
     }

@@ -49,6 +49,14 @@ final class Unknowns {
     static final Uncertain STICTION = new Uncertain(
             1.25, 1, 1.5, "1", Basis.GUESS, "sawn pine 1.4 to 1.5 (Aira and others, 2014), waxed wood less, from memory");
 
+    /** By how much bowed sheets narrow the gaps between them, mm. */
+    private static final Uncertain WARP =
+            new Uncertain(0.05, 0, 0.3, "mm", Basis.GUESS, "3 mm sheets as delivered, from memory");
+
+    /** How much thicker a rod is than its diameter where it is thickest, mm. */
+    private static final Uncertain OUT_OF_ROUND =
+            new Uncertain(0.03, 0, 0.1, "mm", Basis.GUESS, "oval skewers sorted through a gauge, from memory");
+
     /** Growth of a bearing's clearance, mm a press: a guess. */
     private static final double WEARS = 1e-5;
 
@@ -149,6 +157,9 @@ final class Unknowns {
                 all,
                 Unknown.of("grip at rest over friction in motion", STICTION, (build, v) -> build.stiction =
                         Math.max(1, v)));
+        add(all, Unknown.of("warp of the sheets", WARP, (build, v) -> build.warp = Math.max(0, v)));
+        add(all, Unknown.of("roundness of the bucket's rod", OUT_OF_ROUND, (build, v) -> build.outOfRound = Math.max(0, v)));
+        Places.of(assembly).forEach(unknown -> add(all, unknown));
         for (PinJoint pin : assembly.pins()) {
             add(
                     all,

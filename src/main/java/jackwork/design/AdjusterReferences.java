@@ -39,15 +39,5 @@ final class AdjusterReferences {
             yaml.problem(
                     path + ".step", "read " + adjuster.step() + ", but " + number + " counts things; expected a whole number");
         }
-        double least = adjuster.at(setting.value(), -adjuster.down());
-        double most = adjuster.at(setting.value(), adjuster.up());
-        Field field = setting.field();
-        if (least < field.least() || most > field.most()) {
-            yaml.problem(
-                    path,
-                    "read steps that take " + number + " from " + DesignEdit.words(least) + " to "
-                            + DesignEdit.words(most) + " " + field.unit() + ", expected " + DesignEdit.words(field.least())
-                            + " to " + DesignEdit.words(field.most()) + " " + field.unit() + " (" + field.why() + ")");
-        }
     }
 }

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import org.jspecify.annotations.Nullable;
 
 /** The three texts of a design while one change after another is made in them; each by its short name: design, box, figure. */
 final class DesignTexts {
@@ -46,6 +47,12 @@ final class DesignTexts {
         return YamlEdit.valueAt(name(file), text(file), path) instanceof List<?> list ? list.size() : 0;
     }
 
+    /** What stands there, as a plain value; null where nothing does. */
+    @Nullable
+    Object value(String file, List<String> path) {
+        return YamlEdit.valueAt(name(file), text(file), path);
+    }
+
     void set(String file, List<String> path, String value) {
         texts.put(file, YamlEdit.set(name(file), text(file), path, value));
     }
@@ -73,6 +80,19 @@ final class DesignTexts {
                     below.add(change);
                 }
             }
+        }
+        return below;
+    }
+
+    /** The names of a design's adjusters that change that path or what is below it. */
+    List<String> adjustersBelow(String path) {
+        List<String> below = new ArrayList<>();
+        if (values(DESIGN).get("adjusters") instanceof Map<?, ?> adjusters) {
+            adjusters.forEach((name, entry) -> {
+                if (entry instanceof Map<?, ?> said && String.valueOf(said.get("number")).startsWith(path + ".")) {
+                    below.add(String.valueOf(name));
+                }
+            });
         }
         return below;
     }

@@ -45,6 +45,9 @@ final class Removal {
         for (String change : texts.changesBelow(file + "." + section + "." + name)) {
             texts.remove(DesignTexts.DESIGN, List.of("change", change));
         }
+        for (String adjuster : texts.adjustersBelow(file + "." + section + "." + name)) {
+            texts.remove(DesignTexts.DESIGN, List.of("adjusters", adjuster));
+        }
         NameKind.ofSection(section).ifPresent(kind -> whatNames(file, kind, name));
         if (file.equals(DesignTexts.BOX) && section.equals("mounts")) {
             entryIfThere(DesignTexts.FIGURE, section, name);

@@ -127,7 +127,7 @@ public final class Assembler {
                             design.workshop(),
                             Printing.SURFACE,
                             members.get(0).kind().surface());
-            pins.add(new PinJoint(joint, holder, runner, at, radius, friction, 0));
+            pins.add(new PinJoint(joint, holder, runner, at, radius, friction));
             if (shoulder != null) {
                 double bearing = Bearing.length(bodyParts.get(runner), members, layers);
                 bodyLumps
@@ -213,7 +213,7 @@ public final class Assembler {
         }
         Integer count = weight.count();
         double all = each * (count == null ? 1 : count);
-        bodyLumps.get(Named.in(bodyOf, weight.on())).add(new Lump(name, what == null ? "mass" : what, at, all, radius));
+        bodyLumps.get(Named.in(bodyOf, weight.on())).add(new Lump(name, what == null ? Lump.MASS : what, at, all, radius));
     }
 
     private Assembly finish() {

@@ -6,7 +6,9 @@ import jackwork.stock.FrictionPair;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
+import java.util.function.UnaryOperator;
 
 /**
  * A design put together in the position drawn. Bodies are numbered by their place in the list;
@@ -130,6 +132,21 @@ public record Assembly(
     public Assembly withDrags(ToDoubleFunction<PinJoint> drag) {
         return withPins(pins.stream()
                 .map(pin -> pin.dragging(drag.applyAsDouble(pin)))
+                .toList());
+    }
+
+    /** The same design with holes of joints that came out elsewhere, mm from where they are drawn. */
+    public Assembly drilled(Function<PinJoint, Point> off) {
+        return withPins(pins.stream().map(pin -> pin.drilled(off.apply(pin))).toList());
+    }
+
+    /** The same design with what is fixed to its bodies heavier, lighter or elsewhere. */
+    public Assembly withLumps(UnaryOperator<Lump> change) {
+        return withBodies(bodies.stream()
+                .map(body -> Body.of(
+                        body.name(),
+                        body.parts(),
+                        body.lumps().stream().map(change).toList()))
                 .toList());
     }
 

@@ -13,7 +13,14 @@ import jackwork.geometry.Point;
  */
 public record Lump(String name, String kind, Point at, double mass, double radius) {
 
-    Lump timesMass(double factor) {
+    /** The name of what only its mass is given of. */
+    public static final String MASS = "mass";
+
+    public Lump timesMass(double factor) {
         return new Lump(name, kind, at, mass * factor, radius);
+    }
+
+    public Lump moved(Point by) {
+        return new Lump(name, kind, at.plus(by), mass, radius);
     }
 }

@@ -184,8 +184,7 @@ public record Variation(String name, Uncertain number, BiFunction<Assembly, Doub
                 new Variation(
                         "mass of " + fastener.name(),
                         fastener.mass(),
-                        (a, v) -> lumps(
-                                a,
+                        (a, v) -> a.withLumps(
                                 lump -> lump.kind().equals(fastener.name())
                                         ? lump.timesMass(v / fastener.mass().value())
                                         : lump)));
@@ -210,15 +209,6 @@ public record Variation(String name, Uncertain number, BiFunction<Assembly, Doub
         return assembly.withBodies(assembly.bodies().stream()
                 .map(body ->
                         Body.of(body.name(), body.parts().stream().map(change).toList(), body.lumps()))
-                .toList());
-    }
-
-    private static Assembly lumps(Assembly assembly, UnaryOperator<Lump> change) {
-        return assembly.withBodies(assembly.bodies().stream()
-                .map(body -> Body.of(
-                        body.name(),
-                        body.parts(),
-                        body.lumps().stream().map(change).toList()))
                 .toList());
     }
 

@@ -8,6 +8,7 @@ import jackwork.check.Finding;
 import jackwork.check.Status;
 import jackwork.check.Subject;
 import jackwork.design.DesignReader;
+import jackwork.geometry.Point;
 import jackwork.motion.coin.CoinCycle;
 import jackwork.motion.coin.CycleResult;
 import jackwork.motion.coin.CycleRig;
@@ -19,6 +20,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -59,8 +61,9 @@ class ThrownClearTest {
                 new CycleRig.Circumstances(
                         0,
                         0,
-                        assembly.leverBearing().play(),
-                        -assembly.bucketBearing().play(),
+                        new Point(assembly.leverBearing().play(), 0),
+                        new Point(-assembly.bucketBearing().play(), 0),
+                        Map.of(),
                         build.stopRebound,
                         1));
         Coin coin = subject.coins().get(0);

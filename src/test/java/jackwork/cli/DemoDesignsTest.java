@@ -52,15 +52,15 @@ class DemoDesignsTest {
             delimiter = '|',
             value = {
                 "bucket-twists|bucket-twist",
-                "counterweight-heavy|coin-trips/EUR-0.20,leans-across,coin-thrown-clear/EUR-0.20",
-                "heron-hangs-up|comes-back,runs-ahead",
+                "counterweight-heavy|coin-trips/EUR-0.20,leans-across,coin-thrown-clear/EUR-0.20,bearable-drag",
+                "heron-hangs-up|comes-back,runs-ahead,bearable-drag",
                 "heron-tips-over|stands-firm/tips",
                 "kicker-short|coin-thrown-clear/EUR-0.20,coin-thrown-clear/EUR-0.50,coin-thrown-clear/EUR-1,"
-                        + "coin-thrown-clear/EUR-2",
+                        + "coin-thrown-clear/EUR-2,bearable-drag",
                 "lamplighter-overpulled|full-stroke,gesture-reached/pole-tip,string-overpulled/open,"
-                        + "coin-thrown-clear/EUR-0.20,coin-thrown-clear/EUR-1",
+                        + "coin-thrown-clear/EUR-0.20,coin-thrown-clear/EUR-1,bearable-drag",
                 "windmill-teeth-dig|teeth-clear/turning",
-                "cobbler-stays-up|comes-back"
+                "cobbler-stays-up|comes-back,bearable-drag"
             })
     void eachSpoiledCopyFailsByItsFinding(String copy, String findings) {
         Ran ran = Ran.run("check", "demo/spoiled/" + copy, "--json");

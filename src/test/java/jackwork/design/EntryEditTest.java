@@ -86,6 +86,14 @@ class EntryEditTest {
     }
 
     @Test
+    void anAdjusterFollowsWhatItChangesAndGoesWithIt() {
+        rename("figure.weights.tail", "steel");
+        assertThat(read().file().adjusters().get("tail").number()).isEqualTo("figure.weights.steel.mass");
+        remove("figure.weights.steel");
+        assertThat(read().file().adjusters()).isEmpty();
+    }
+
+    @Test
     void aMountIsRenamedOnBothSides() {
         rename("box.mounts.mount-left", "foot");
         assertThat(read().box().works().mounts()).containsKey("foot");

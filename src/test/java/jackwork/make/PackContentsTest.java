@@ -72,7 +72,7 @@ class PackContentsTest {
     void theBillCountsWhatTheDesignNames() throws IOException {
         String bill = Files.readString(folder.resolve("bill-of-materials.csv"));
         // Two nuts on the counterweight and one bar in the tail, three times.
-        assertThat(bill).contains("nut-m6,6,pieces").contains("weight of 28.0 g,3,pieces");
+        assertThat(bill).contains("nut-m6,6,pieces").contains("weight of 50.0 g,3,pieces");
         double rods = Dowels.of(design, subject.assembly()).stream()
                         .mapToDouble(Dowels.Dowel::length)
                         .sum()
@@ -105,7 +105,7 @@ class PackContentsTest {
         for (Dowels.Dowel dowel : Dowels.of(design, subject.assembly())) {
             assertThat(words).contains(dowel.name());
         }
-        assertThat(words).contains("28.0 g").contains("Local codes").contains("about");
+        assertThat(words).contains("50.0 g").contains("Local codes").contains("about");
         String card = words("buyers-card.pdf");
         assertThat(card).contains(Cautions.FOR_THE_PIECE).contains("20 c, 50 c, €1, €2");
         assertThat(words("service.pdf")).contains("long screws");

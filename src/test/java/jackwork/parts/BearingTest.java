@@ -33,8 +33,7 @@ class BearingTest {
             1,
             Point.ORIGIN,
             1.5,
-            new FrictionPair("a", "b", new Uncertain(0.3, 0.3, 0.3, "1", Basis.GUESS, ""), ""),
-            0);
+            new FrictionPair("a", "b", new Uncertain(0.3, 0.3, 0.3, "1", Basis.GUESS, ""), ""));
 
     private static final String ALL_LAYERS =
             "bucket-pivot: +\\{parts: \\[back, bucket-hub, bucket-far, bucket-core, bucket-near, front\\]";

@@ -49,17 +49,25 @@ public final class CycleRig {
      *
      * @param kerf by which every part is smaller than drawn, mm, half of it all round
      * @param tilt of the table in the mechanism's plane, rad, counter-clockwise
-     * @param leverAside how far the lever lies to the right in the play of its hole, mm
+     * @param leverAside how far the lever lies beside where it is drawn, in the play of its hole and with that hole, mm
      * @param bucketAside likewise
+     * @param slips how far parts of lever and bucket slipped when they were glued up, by their name, mm
      * @param stopRebound share of the approach speed that comes back from what stops lever and bucket
      * @param stiction friction at rest, in frictions of what slides; 1 where they are alike
      */
     public record Circumstances(
-            double kerf, double tilt, double leverAside, double bucketAside, double stopRebound, double stiction) {
+            double kerf,
+            double tilt,
+            Point leverAside,
+            Point bucketAside,
+            Map<String, Point> slips,
+            double stopRebound,
+            double stiction) {
 
         /** As drawn, on a table that leans. */
         static Circumstances asDrawn(double kerf, double tilt) {
-            return new Circumstances(kerf, tilt, 0, 0, MechanismKind.WOOD_ON_WOOD, 1);
+            return new Circumstances(
+                    kerf, tilt, Point.ORIGIN, Point.ORIGIN, Map.of(), MechanismKind.WOOD_ON_WOOD, 1);
         }
     }
 
@@ -67,27 +75,25 @@ public final class CycleRig {
         this.assembly = assembly;
         this.circumstances = circumstances;
         double kerf = circumstances.kerf;
-        double leverAside = circumstances.leverAside;
-        double bucketAside = circumstances.bucketAside;
         // A table turned counter-clockwise is lower on its left: seen from it, gravity turns clockwise.
         this.gravity = new Point(0, -Mechanism.GRAVITY).turned(-circumstances.tilt);
         this.figure = folds ? FigureFolding.of(assembly, gravity) : Optional.empty();
         this.rest = figure.isPresent() ? Optional.empty() : restOf(assembly, gravity);
-        this.rods = List.copyOf(rodsOf(leverAside, bucketAside));
+        this.rods = List.copyOf(rods());
         for (Part part : assembly.parts()) {
             if (part.ofBox() && mayTouch(part)) {
                 int body = assembly.bodyOf(part.name());
-                double aside = aside(body, leverAside, bucketAside);
+                Point by = aside(body).plus(circumstances.slips.getOrDefault(part.name(), Point.ORIGIN));
                 List<Point> cut = part.drawn().offset(-kerf / 2).outerWithin(CoinLimits.OUTLINE);
-                outlines.put(part, aside == 0 ? cut : moved(cut, new Point(aside, 0)));
+                outlines.put(part, by.equals(Point.ORIGIN) ? cut : moved(cut, by));
             }
         }
     }
 
-    private double aside(int body, double leverAside, double bucketAside) {
+    private Point aside(int body) {
         return body == assembly.lever().body()
-                ? leverAside
-                : body == assembly.coinWorks().bucket() ? bucketAside : 0;
+                ? circumstances.leverAside
+                : body == assembly.coinWorks().bucket() ? circumstances.bucketAside : Point.ORIGIN;
     }
 
     /**
@@ -99,7 +105,7 @@ public final class CycleRig {
     public record Rod(String name, int body, Point at, double radius) {}
 
     /** All that no part of that layer is bored for: what is bored covers them. Of the figure's only the mounts reach there. */
-    private List<Rod> rodsOf(double leverAside, double bucketAside) {
+    private List<Rod> rods() {
         List<Rod> free = new ArrayList<>();
         int layer = assembly.coinWorks().layer();
         Map<String, Part> parts = new HashMap<>();
@@ -121,7 +127,7 @@ public final class CycleRig {
                         .mapToInt(part -> assembly.bodyOf(part.name()))
                         .min()
                         .orElseThrow();
-                Point at = rod.at().plus(new Point(aside(body, leverAside, bucketAside), 0));
+                Point at = rod.at().plus(aside(body));
                 free.add(new Rod(rod.words(), body, at, rod.radius()));
             }
         }
@@ -132,7 +138,10 @@ public final class CycleRig {
         return outline.stream().map(by::plus).toList();
     }
 
-    /** A string shorter than its path as drawn pulls what it holds to another rest, and so does a lever stopped elsewhere. */
+    /**
+     * A string shorter than its path as drawn pulls what it holds to another rest; so does a lever stopped elsewhere, and a hole
+     * that came out beside where it is drawn.
+     */
     private static Optional<double[]> restOf(Assembly assembly, Point gravity) {
         int[] number = new int[assembly.bodies().size()];
         Mechanism mechanism = MechanismCompiler.figure(assembly, number, true)
@@ -142,7 +151,9 @@ public final class CycleRig {
         rows.at(mechanism.drawnPose());
         boolean strained = false;
         for (int r = 0; r < rows.count; r++) {
-            strained |= mechanism.pushesOnly[r] && rows.gap[r] < -TimeLimits.CLOSED;
+            strained |= mechanism.pushesOnly[r]
+                    ? rows.gap[r] < -TimeLimits.CLOSED
+                    : Math.abs(rows.gap[r]) > TimeLimits.CLOSED;
         }
         if (!strained && assembly.lever().rest() == 0) {
             return Optional.empty();
@@ -215,6 +226,14 @@ public final class CycleRig {
             }
         }
         return pairs;
+    }
+
+    /**
+     * The least way between lever and bucket as they rest, mm: between tooth and strut. Negative where one is in the other, so
+     * that the strut does not get under the tooth; infinite where nothing is near.
+     */
+    public double catchRoom() {
+        return CycleScene.of(this, List.of()).catchRoom();
     }
 
     /** Everything that may touch something. */

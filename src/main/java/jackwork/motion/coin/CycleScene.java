@@ -6,6 +6,7 @@ import jackwork.motion.model.Mechanism;
 import jackwork.motion.model.MechanismBuilder;
 import jackwork.motion.model.MechanismCompiler;
 import jackwork.motion.model.MechanismKind;
+import jackwork.motion.model.Rows;
 import jackwork.parts.Assembly;
 import jackwork.parts.CoinWorks;
 import jackwork.parts.Part;
@@ -117,7 +118,7 @@ final class CycleScene {
         }
         for (CycleRig.Pair pair : rig.catchTouches()) {
             builder.touch(
-                    pair.ofLever().name() + " on " + pair.ofBucket().name(),
+                    name(pair),
                     lever,
                     rig.outline(pair.ofLever()),
                     bucket,
@@ -126,6 +127,25 @@ final class CycleScene {
                     MechanismKind.WOOD_ON_WOOD);
         }
         return new CycleScene(rig, builder.build(), number, coins);
+    }
+
+    /** The least way between lever and bucket as they rest, mm; negative where one is in the other, infinite where nothing is near. */
+    double catchRoom() {
+        Rows rows = new Rows(mechanism);
+        rows.at(restPose());
+        double least = Double.POSITIVE_INFINITY;
+        for (int r = 0; r < rows.count; r++) {
+            for (CycleRig.Pair pair : rig.catchTouches()) {
+                if (mechanism.what(r).equals(name(pair))) {
+                    least = Math.min(least, rows.gap[r]);
+                }
+            }
+        }
+        return least;
+    }
+
+    private static String name(CycleRig.Pair pair) {
+        return pair.ofLever().name() + " on " + pair.ofBucket().name();
     }
 
     /** Where a coin is let go. */

@@ -58,7 +58,13 @@ public final class MechanismBuilder {
      * @param drag moment that turns it while it bears nothing, µN·mm; none without a radius and a friction
      */
     public MechanismBuilder pin(String name, int a, int b, Point at, double radius, double friction, double drag) {
-        pins.add(new Pin(name, anchor(a, at), anchor(b, at), radius, friction, drag));
+        return pin(name, a, at, b, at, radius, friction, drag);
+    }
+
+    /** The same, of two holes that came out apart: one is at {@code ofA} of body a as drawn, the other at {@code ofB} of b. */
+    public MechanismBuilder pin(
+            String name, int a, Point ofA, int b, Point ofB, double radius, double friction, double drag) {
+        pins.add(new Pin(name, anchor(a, ofA), anchor(b, ofB), radius, friction, drag));
         return this;
     }
 

@@ -61,6 +61,7 @@ public final class MechanismCompiler {
                 builder.pin(
                         pin.name(),
                         number[pin.runner()],
+                        pin.at().plus(pin.off()),
                         number[pin.holder()],
                         pin.at(),
                         ofLever && !leverRubs ? 0 : pin.radius(),

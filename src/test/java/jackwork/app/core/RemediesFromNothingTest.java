@@ -29,8 +29,8 @@ class RemediesFromNothingTest {
         Path heron = DemoCopy.with(folder, "heron").resolve("heron");
         Path figure = heron.resolve("figure.yaml");
         String text = Files.readString(figure);
-        assertThat(text).contains("mass: 28}");
-        Files.writeString(figure, text.replace("mass: 28}", "mass: 0}"));
+        assertThat(text).contains("mass: 50}");
+        Files.writeString(figure, text.replace("mass: 50}", "mass: 0}"));
         assertThat(status(heron, "comes-back")).isEqualTo(Status.FAIL);
         JsonNode remedy =
                 JsonMapper.shared().readTree(new Remedies(new Workbench(folder)).remedyJson("heron", "comes-back"));
