@@ -475,7 +475,7 @@ export interface Coin {
   cycle: Cycle | null;
 }
 
-export type Cause = "slot" | "gap" | "bearing" | "twist" | "lands" | "frees" | "acts" | "thrown" | "returns" | "locks" | "refuses";
+export type Cause = "slot" | "gap" | "bearing" | "twist" | "catch" | "lands" | "frees" | "acts" | "thrown" | "returns" | "locks" | "refuses";
 
 export interface CauseCount {
   cause: Cause;
@@ -501,6 +501,21 @@ export interface Condition {
   passes: number;
 }
 
+export interface CardLine {
+  cause: Cause;
+  seen: string;
+  set: string | null;
+  helps: number;
+  of: number;
+}
+
+export interface Tuning {
+  works: number;
+  rate: number;
+  interval95: Interval;
+  card: CardLine[];
+}
+
 export interface Builds {
   words: string;
   seed: number;
@@ -516,6 +531,7 @@ export interface Builds {
   conditions: Condition[];
   numbersDrawn: number;
   guesses: number;
+  tuning: Tuning | null;
 }
 
 export interface Guess {

@@ -8,18 +8,21 @@ import jackwork.parts.Body;
 import jackwork.parts.Lump;
 import jackwork.parts.Part;
 import jackwork.parts.PinJoint;
+import jackwork.parts.StringRun;
 import jackwork.stock.Basis;
 import jackwork.stock.Fasteners;
 import jackwork.stock.Uncertain;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.BiConsumer;
 
 /**
  * Where things come to be beside where they are drawn, each in both directions by itself: holes of pivots and joints once
  * cut, the parts of lever and bucket once glued up, and with them tooth, strut, lip and kicker; weights fixed by hand.
- * Pegs, string ends, gears' middles and what is printed in one piece are where they are drawn.
+ * Pegs, string ends, what runs on teeth, cams and pawls, and what is printed in one piece are where they are drawn.
  */
 final class Places {
 
@@ -58,8 +61,10 @@ final class Places {
             }
         }
         if (nothingRepeats(assembly)) {
+            Set<Integer> running = running(assembly);
             for (PinJoint pin : assembly.pins()) {
-                if (!pin.name().equals(lever) && !pin.name().equals(bucket)) {
+                boolean ofWheel = running.contains(pin.runner()) || running.contains(pin.holder());
+                if (!pin.name().equals(lever) && !pin.name().equals(bucket) && !ofWheel) {
                     both(all, pin.name(), HOLE, (build, by) -> add(build.holes, pin.name(), by));
                 }
             }
@@ -92,6 +97,16 @@ final class Places {
 
     private static boolean isWeight(Lump lump) {
         return lump.kind().equals(Lump.MASS) || Fasteners.catalogue().find(lump.kind()).isPresent();
+    }
+
+    /** Bodies that run on others by teeth, cams and pawls: what those are off by is their own question. */
+    private static Set<Integer> running(Assembly assembly) {
+        Set<Integer> running = new HashSet<>();
+        assembly.links().stream()
+                .filter(link -> !(link instanceof StringRun))
+                .forEach(link -> running.addAll(link.bodies()));
+        running.removeAll(Set.of(0, assembly.lever().body()));
+        return running;
     }
 
     /** Joints that repeat each other close as drawn or not at all, unless their play is counted: of those none is moved. */

@@ -17,6 +17,9 @@ public final class Measurement {
                     "tilt one on the other until it slides, then find the slope on which, once pushed, it goes on sliding; it is"
                             + " the one slope's tangent over the other's"),
             entry("drag", "hang grams on a long arm of the finished joint, level, until it starts to turn"),
+            entry("warp", "lay a rule across the sheet and gauge what is under it over the length of the part"),
+            entry("roundness", "turn the rod between the jaws of a calliper"),
+            entry("weight", "put it on a letter scale"),
             entry("thickness", "put a calliper on the sheet, in five places"),
             entry("density", "weigh a cut rectangle of known size"),
             entry("mass", "weigh ten together"),

@@ -30,28 +30,28 @@ public record NotInTheModel(String what, String instead) {
                             + " and hang lower, and in the cycle all play of other pins, is left out.",
                     "Wiggle the lever while you press it, and see whether the catch still holds and frees."),
             new NotInTheModel(
-                    "Every hole and mark is where it is drawn, and bored square. Kerf and fits differ from build to"
-                            + " build, and so does the edge of what stops lever and bucket; what slips while it is glued up does not.",
+                    "Builds draw where holes, weights, stops and the layers of lever and bucket come to be. Pegs, string ends, what runs on"
+                            + " teeth, cams and pawls, and joints that repeat each other are where they are drawn; all is bored square.",
                     "Glue up on dowels or the jigs, and measure from pivot to pivot afterwards."),
             new NotInTheModel(
-                    "Holes and rods are round and straight: no taper of the cut, no bent rod, none that is out of round.",
+                    "Holes are round and rods straight: no taper of the cut, no bent rod. Of rods that are out of round only the bucket's is"
+                            + " looked at, whether it binds.",
                     "Roll each rod on a flat table, and turn it once all the way round in its hole."),
             new NotInTheModel(
                     "Glue and paint in a hole are no more than its bearing's drag: that it sets, and holds fast, is left out. A film of paint takes"
                             + " room from slot, gap and the bucket's sides, and none from a bearing.",
                     "Keep finish out of holes, and turn every joint until the glue has set."),
             new NotInTheModel(
-                    "Sheets are flat and stay so. Damp makes them thicker and heavier in builds; it neither warps them nor"
-                            + " makes a hole tighter.",
+                    "Sheets that are not flat take room from the coin's gap and the bucket's sides, and from nothing else. All of a"
+                            + " stock are of one thickness. Damp makes them thicker and heavier in builds; it makes no hole tighter.",
                     "Store sheets flat, and leave the first piece for a week where it will stand."),
             new NotInTheModel(
                     "Friction is one number for each two surfaces in each piece, dry or damp, new or worn; in builds it is higher at rest,"
                             + " however long that was. Wear widens the holes of pins; it takes nothing from tooth, strut, teeth or strings.",
                     "Press the first piece a thousand times, and log what changes."),
             new NotInTheModel(
-                    "A weight given in grams, be it shot or cut by hand, weighs in every build just what the design says. Only nuts"
-                            + " and washers differ.",
-                    "Weigh each, and write what it weighs into the design."),
+                    "A weight given in grams is drawn within a twentieth, half a millimetre off at the most. That it works loose is left out.",
+                    "Weigh each, write what it weighs into the design, and glue it in."),
             new NotInTheModel(
                     "What a weight, picture or piece of cloth bumps into as it moves is not looked at.",
                     "Move the figure slowly by hand, all the way, once weights and cloth are on."),

@@ -6,7 +6,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import org.jspecify.annotations.Nullable;
 
 /** The three texts of a design while one change after another is made in them; each by its short name: design, box, figure. */
 final class DesignTexts {
@@ -47,12 +46,6 @@ final class DesignTexts {
         return YamlEdit.valueAt(name(file), text(file), path) instanceof List<?> list ? list.size() : 0;
     }
 
-    /** What stands there, as a plain value; null where nothing does. */
-    @Nullable
-    Object value(String file, List<String> path) {
-        return YamlEdit.valueAt(name(file), text(file), path);
-    }
-
     void set(String file, List<String> path, String value) {
         texts.put(file, YamlEdit.set(name(file), text(file), path, value));
     }
@@ -84,13 +77,17 @@ final class DesignTexts {
         return below;
     }
 
-    /** The names of a design's adjusters that change that path or what is below it. */
-    List<String> adjustersBelow(String path) {
-        List<String> below = new ArrayList<>();
+    /** A design's adjusters that change what is below that path: their numbers by their names. */
+    Map<String, String> adjustersBelow(String path) {
+        Map<String, String> below = new LinkedHashMap<>();
         if (values(DESIGN).get("adjusters") instanceof Map<?, ?> adjusters) {
             adjusters.forEach((name, entry) -> {
-                if (entry instanceof Map<?, ?> said && String.valueOf(said.get("number")).startsWith(path + ".")) {
-                    below.add(String.valueOf(name));
+                if (entry instanceof Map<?, ?> said && said.get("number") instanceof String typed) {
+                    // A word is told with its type before it.
+                    String number = typed.substring(typed.indexOf(' ') + 1);
+                    if (number.startsWith(path + ".")) {
+                        below.put(String.valueOf(name), number);
+                    }
                 }
             });
         }

@@ -64,11 +64,11 @@ final class Renaming {
                     List.of("change", change),
                     file + "." + section + "." + other + change.substring(before.length()));
         }
-        for (String adjuster : texts.adjustersBelow(before)) {
-            List<String> number = List.of("adjusters", adjuster, "number");
-            String path = String.valueOf(texts.value(DesignTexts.DESIGN, number));
-            texts.set(DesignTexts.DESIGN, number, file + "." + section + "." + other + path.substring(before.length()));
-        }
+        texts.adjustersBelow(before)
+                .forEach((adjuster, number) -> texts.set(
+                        DesignTexts.DESIGN,
+                        List.of("adjusters", adjuster, "number"),
+                        file + "." + section + "." + other + number.substring(before.length())));
     }
 
     /** Parts, pins and gears of box and figure are called differently: a figure may name what is in the box. */

@@ -135,15 +135,4 @@ class AdjusterTest {
                 .extracting(Adjuster.Setting::steps)
                 .containsExactly(1, -1);
     }
-
-    /** Steps that the file may have, and the design cannot go. */
-    @Test
-    void aStepThatCannotBePutTogetherIsNamed() throws IOException {
-        Subject subject = heron(
-                "adjusters:\n  throw: {number: box.lever.throw, step: 60, down: 0, up: 1, what: a longer throw}\n");
-        assertThatThrownBy(() -> Adjuster.of(subject.design()))
-                .isInstanceOf(DesignException.class)
-                .hasMessageContaining("adjusters.throw")
-                .hasMessageContaining("box.lever.throw at 74");
-    }
 }
