@@ -51,15 +51,14 @@ public record Adjuster(String name, AdjusterEntry entry, String unit, double dra
                     .filter(one -> one.path().equals(entry.number()))
                     .findFirst()
                     .orElseThrow();
-            adjusters.add(new Adjuster(
-                    name, entry, number.unit(), number.value(), settings(design, name, entry, number)));
+            adjusters.add(
+                    new Adjuster(name, entry, number.unit(), number.value(), settings(design, name, entry, number)));
         });
         return adjusters;
     }
 
     /** Steps that lead out of what the number may be are not gone. */
-    private static List<Setting> settings(
-            Design design, String name, AdjusterEntry entry, Adjustable.Setting number) {
+    private static List<Setting> settings(Design design, String name, AdjusterEntry entry, Adjustable.Setting number) {
         Path file = design.folder().resolve(DesignReader.FILE).toAbsolutePath().normalize();
         String text = DesignReader.text(design.folder());
         List<Setting> settings = new ArrayList<>();

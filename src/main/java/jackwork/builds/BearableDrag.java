@@ -22,6 +22,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.DoubleFunction;
 import java.util.stream.Collectors;
 
 /**
@@ -42,12 +43,11 @@ public final class BearableDrag {
 
     private static final int MOST_NAMED = 3;
 
-    private final Assembly assembly;
-    private final double each;
+    /** The piece with so many expected drags in every bearing. */
+    private final DoubleFunction<Build> piece;
 
-    private BearableDrag(Assembly assembly, double each) {
-        this.assembly = assembly;
-        this.each = each;
+    private BearableDrag(DoubleFunction<Build> piece) {
+        this.piece = piece;
     }
 
     /**
@@ -78,12 +78,16 @@ public final class BearableDrag {
 
     /** With the coin that bears least; without the spread of anything. */
     static Found find(Assembly assembly, List<Coin> coins) {
-        BearableDrag drag =
-                new BearableDrag(assembly, PivotDrag.expected(assembly).value());
+        double each = PivotDrag.expected(assembly).value();
+        return find(times -> new Build(assembly.withDrags(pin -> times * each)), coins);
+    }
+
+    /** The same of a piece as it came out. */
+    static Found find(DoubleFunction<Build> piece, List<Coin> coins) {
+        BearableDrag drag = new BearableDrag(piece);
         // The lightest has least to give: of the others it is mostly enough to see that they bear as much.
-        List<Coin> lightestFirst = coins.stream()
-                .sorted(Comparator.comparingDouble(Coin::mass))
-                .toList();
+        List<Coin> lightestFirst =
+                coins.stream().sorted(Comparator.comparingDouble(Coin::mass)).toList();
         Found least = drag.find(lightestFirst.get(0), MOST);
         for (Coin coin : lightestFirst.subList(1, coins.size())) {
             if (least.times > 0 && dies(drag.run(coin, least.times))) {
@@ -130,7 +134,7 @@ public final class BearableDrag {
 
     private CycleResult run(Coin coin, double times) {
         Wanted.goOn();
-        Build build = new Build(assembly.withDrags(pin -> times * each));
+        Build build = piece.apply(times);
         return BuildTrial.cycle(build, BuildTrial.rig(build), coin, CoinCycle.NOBODY);
     }
 
@@ -143,7 +147,9 @@ public final class BearableDrag {
         return Finding.ask(Topic.BEARABLE_DRAG, say("How much may its bearings drag?"))
                 .answer(status, found.times, WANTED, found.times - WANTED, "1")
                 .at(new Where(
-                        null, found.cause.isPresent() ? back.stroke() : 0.0, subject.assembly().lever().press()))
+                        null,
+                        found.cause.isPresent() ? back.stroke() : 0.0,
+                        subject.assembly().lever().press()))
                 .because(why(found, expected, grams), remedy(status, found), formula(found, expected, back));
     }
 
@@ -154,16 +160,13 @@ public final class BearableDrag {
         if (found.times == 0) {
             return say("it does not run even where nothing drags: {}, with {}", words(found), found.coin.code());
         }
-        String felt = Double.isNaN(grams) ? "" : ", felt as " + Measure.of(grams, "g").words() + " at the lever";
+        String felt =
+                Double.isNaN(grams) ? "" : ", felt as " + Measure.of(grams, "g").words() + " at the lever";
         String most = Measure.of(found.times, "1").words() + " times what is expected, "
                 + Measure.newtonMillimetres(found.times * expected.value()).words() + " each" + felt;
         return found.atLeast()
                 ? say("all bearings may drag {} and more", most)
-                : say(
-                        "all bearings may drag {}; with more {}, first with {}",
-                        most,
-                        words(found),
-                        found.coin.code());
+                : say("all bearings may drag {}; with more {}, first with {}", most, words(found), found.coin.code());
     }
 
     private static String words(Found found) {

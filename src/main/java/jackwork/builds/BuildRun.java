@@ -1,7 +1,7 @@
 package jackwork.builds;
 
-import jackwork.motion.coin.CoinCycle;
 import jackwork.geometry.Wanted;
+import jackwork.motion.coin.CoinCycle;
 import jackwork.motion.coin.CycleResult;
 import jackwork.motion.coin.CycleRig;
 import jackwork.parts.Assembly;

@@ -39,8 +39,8 @@ final class Places {
             new Uncertain(0, -0.5, 0.5, "mm", Basis.GUESS, "fixed by hand, common practice, no source");
 
     /** Of what is cut or filled by hand to a mass in grams, a share of that. */
-    static final Uncertain HEAVIER =
-            new Uncertain(0, -0.05, 0.05, "1", Basis.GUESS, "cut by hand and weighed in grams, common practice, no source");
+    static final Uncertain HEAVIER = new Uncertain(
+            0, -0.05, 0.05, "1", Basis.GUESS, "cut by hand and weighed in grams, common practice, no source");
 
     private Places() {}
 
@@ -52,9 +52,8 @@ final class Places {
         both(all, bucket, HOLE, (build, by) -> build.bucketPlace = build.bucketPlace.plus(by));
         for (int number : List.of(assembly.lever().body(), assembly.coinWorks().bucket())) {
             Body body = assembly.body(number);
-            List<Part> cut = body.parts().stream()
-                    .filter(part -> part.printed() == null)
-                    .toList();
+            List<Part> cut =
+                    body.parts().stream().filter(part -> part.printed() == null).toList();
             // A single part has its hole and its edges in one.
             for (Part part : body.parts().size() > 1 ? cut : List.<Part>of()) {
                 both(all, part.name(), GLUED, (build, by) -> add(build.slips, part.name(), by));
@@ -81,14 +80,16 @@ final class Places {
                 .filter(lump -> lump.kind().equals(Lump.MASS))
                 .map(Lump::name)
                 .distinct()
-                .forEach(name -> all.add(
-                        Unknown.of("weight of " + name, HEAVIER, (build, v) -> build.heavier.put(name, v))));
+                .forEach(name ->
+                        all.add(Unknown.of("weight of " + name, HEAVIER, (build, v) -> build.heavier.put(name, v))));
         return all;
     }
 
     private static void both(List<Unknown> all, String what, Uncertain size, BiConsumer<Build, Point> put) {
-        all.add(Unknown.of("place of " + what + ", left or right", size, (build, v) -> put.accept(build, new Point(v, 0))));
-        all.add(Unknown.of("place of " + what + ", up or down", size, (build, v) -> put.accept(build, new Point(0, v))));
+        all.add(Unknown.of(
+                "place of " + what + ", left or right", size, (build, v) -> put.accept(build, new Point(v, 0))));
+        all.add(Unknown.of(
+                "place of " + what + ", up or down", size, (build, v) -> put.accept(build, new Point(0, v))));
     }
 
     private static void add(Map<String, Point> places, String name, Point by) {
@@ -96,7 +97,8 @@ final class Places {
     }
 
     private static boolean isWeight(Lump lump) {
-        return lump.kind().equals(Lump.MASS) || Fasteners.catalogue().find(lump.kind()).isPresent();
+        return lump.kind().equals(Lump.MASS)
+                || Fasteners.catalogue().find(lump.kind()).isPresent();
     }
 
     /** Bodies that run on others by teeth, cams and pawls: what those are off by is their own question. */

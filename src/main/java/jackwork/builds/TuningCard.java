@@ -37,8 +37,8 @@ public record TuningCard(int passes, double rate, Interval interval, List<Line> 
         }
         List<Line> lines = new ArrayList<>();
         failing.entrySet().stream()
-                .sorted(Comparator.comparingInt(
-                        (Map.Entry<Cause, List<BuildResult>> entry) -> -entry.getValue().size()))
+                .sorted(Comparator.comparingInt((Map.Entry<Cause, List<BuildResult>> entry) ->
+                        -entry.getValue().size()))
                 .forEach(entry -> lines.addAll(lines(entry.getKey(), entry.getValue(), adjusters)));
         return new TuningCard(
                 passes,
@@ -57,7 +57,8 @@ public record TuningCard(int passes, double rate, Interval interval, List<Line> 
                         .flatMap(result -> result.tuned().stream())
                         .filter(turn -> turn.adjuster().equals(adjuster.name()) && turn.steps() * sign > 0)
                         .forEach(turn -> bySteps.merge(turn.steps(), 1, Integer::sum));
-                int helps = bySteps.values().stream().mapToInt(Integer::intValue).sum();
+                int helps =
+                        bySteps.values().stream().mapToInt(Integer::intValue).sum();
                 if (helps > 0) {
                     int most = bySteps.entrySet().stream()
                             .max(Map.Entry.comparingByValue())

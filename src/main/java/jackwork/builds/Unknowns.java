@@ -47,7 +47,12 @@ final class Unknowns {
      * and 1.5 (Aira and others, Materiales de Construcción 64, 2014), waxed or worn wood less.
      */
     static final Uncertain STICTION = new Uncertain(
-            1.25, 1, 1.5, "1", Basis.GUESS, "sawn pine 1.4 to 1.5 (Aira and others, 2014), waxed wood less, from memory");
+            1.25,
+            1,
+            1.5,
+            "1",
+            Basis.GUESS,
+            "sawn pine 1.4 to 1.5 (Aira and others, 2014), waxed wood less, from memory");
 
     /** By how much bowed sheets narrow the gaps between them, mm. */
     private static final Uncertain WARP =
@@ -155,10 +160,17 @@ final class Unknowns {
         add(all, Unknown.even("side on which the bucket lies in its play", -1, 1, (build, v) -> build.bucketSide = v));
         add(
                 all,
-                Unknown.of("grip at rest over friction in motion", STICTION, (build, v) -> build.stiction =
-                        Math.max(1, v)));
+                Unknown.of(
+                        "grip at rest over friction in motion",
+                        STICTION,
+                        (build, v) -> build.stiction = Math.max(1, v)));
         add(all, Unknown.of("warp of the sheets", WARP, (build, v) -> build.warp = Math.max(0, v)));
-        add(all, Unknown.of("roundness of the bucket's rod", OUT_OF_ROUND, (build, v) -> build.outOfRound = Math.max(0, v)));
+        add(
+                all,
+                Unknown.of(
+                        "roundness of the bucket's rod",
+                        OUT_OF_ROUND,
+                        (build, v) -> build.outOfRound = Math.max(0, v)));
         Places.of(assembly).forEach(unknown -> add(all, unknown));
         for (PinJoint pin : assembly.pins()) {
             add(

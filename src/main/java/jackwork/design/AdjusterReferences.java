@@ -1,8 +1,8 @@
 package jackwork.design;
 
+import jackwork.design.Adjustable.Setting;
 import java.util.List;
 import java.util.Map;
-import jackwork.design.Adjustable.Setting;
 
 /** Whether what adjusters change is there, and may be what they make of it. */
 final class AdjusterReferences {
@@ -37,7 +37,8 @@ final class AdjusterReferences {
         }
         if (setting.whole() && adjuster.step() != Math.rint(adjuster.step())) {
             yaml.problem(
-                    path + ".step", "read " + adjuster.step() + ", but " + number + " counts things; expected a whole number");
+                    path + ".step",
+                    "read " + adjuster.step() + ", but " + number + " counts things; expected a whole number");
         }
     }
 }

@@ -64,7 +64,14 @@ public record Design(
             throw DesignException.of("coins", "read " + String.join(", ", coins) + ", expected each coin once");
         }
         DesignFile other = new DesignFile(
-                file.format(), file.name(), file.box(), file.figure(), coins, file.gestures(), file.change(), file.adjusters());
+                file.format(),
+                file.name(),
+                file.box(),
+                file.figure(),
+                coins,
+                file.gestures(),
+                file.change(),
+                file.adjusters());
         return new Design(folder, other, workshop, box, boxDrawing, figure, figureDrawing, figureShift, version);
     }
 

@@ -45,7 +45,8 @@ final class Removal {
         for (String change : texts.changesBelow(file + "." + section + "." + name)) {
             texts.remove(DesignTexts.DESIGN, List.of("change", change));
         }
-        for (String adjuster : texts.adjustersBelow(file + "." + section + "." + name).keySet()) {
+        for (String adjuster :
+                texts.adjustersBelow(file + "." + section + "." + name).keySet()) {
             texts.remove(DesignTexts.DESIGN, List.of("adjusters", adjuster));
         }
         NameKind.ofSection(section).ifPresent(kind -> whatNames(file, kind, name));

@@ -213,7 +213,9 @@ public final class Assembler {
         }
         Integer count = weight.count();
         double all = each * (count == null ? 1 : count);
-        bodyLumps.get(Named.in(bodyOf, weight.on())).add(new Lump(name, what == null ? Lump.MASS : what, at, all, radius));
+        bodyLumps
+                .get(Named.in(bodyOf, weight.on()))
+                .add(new Lump(name, what == null ? Lump.MASS : what, at, all, radius));
     }
 
     private Assembly finish() {

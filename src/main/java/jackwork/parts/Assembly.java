@@ -130,9 +130,8 @@ public record Assembly(
 
     /** The same design with as much drag in each pin, N·mm, beside what its load makes it rub. */
     public Assembly withDrags(ToDoubleFunction<PinJoint> drag) {
-        return withPins(pins.stream()
-                .map(pin -> pin.dragging(drag.applyAsDouble(pin)))
-                .toList());
+        return withPins(
+                pins.stream().map(pin -> pin.dragging(drag.applyAsDouble(pin))).toList());
     }
 
     /** The same design with holes of joints that came out elsewhere, mm from where they are drawn. */

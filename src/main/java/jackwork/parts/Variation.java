@@ -184,10 +184,9 @@ public record Variation(String name, Uncertain number, BiFunction<Assembly, Doub
                 new Variation(
                         "mass of " + fastener.name(),
                         fastener.mass(),
-                        (a, v) -> a.withLumps(
-                                lump -> lump.kind().equals(fastener.name())
-                                        ? lump.timesMass(v / fastener.mass().value())
-                                        : lump)));
+                        (a, v) -> a.withLumps(lump -> lump.kind().equals(fastener.name())
+                                ? lump.timesMass(v / fastener.mass().value())
+                                : lump)));
     }
 
     private static Uncertain at(Uncertain number, double value) {

@@ -58,15 +58,15 @@ class AdjusterTest {
     /** Each build that a turn makes pass does so when the design is drawn with that turn, and not with less of it. */
     @Test
     void aTurnDoesWhatTheDesignDrawnSoDoes() throws IOException, InterruptedException {
-        BuildReport tuned = builds(
-                LIGHT
-                        + "adjusters:\n  tail: {number: figure.weights.tail.mass, step: 3, down: 1, up: 4, what: washers}\n");
+        BuildReport tuned = builds(LIGHT
+                + "adjusters:\n  tail: {number: figure.weights.tail.mass, step: 3, down: 1, up: 4, what: washers}\n");
         assertThat(tuned.passes()).isBetween(1, BUILDS - 5);
         assertThat(tuned.worked()).isGreaterThan(tuned.passes());
         for (int steps = 1; steps <= 4; steps++) {
             BuildReport drawn = builds("change:\n  figure.weights.tail.mass: " + (34 + 3 * steps) + "\n");
             for (int i = 0; i < BUILDS; i++) {
-                int set = tuned.results().get(i).tuned().map(Adjuster.Turn::steps).orElse(0);
+                int set =
+                        tuned.results().get(i).tuned().map(Adjuster.Turn::steps).orElse(0);
                 if (set == steps) {
                     assertThat(drawn.results().get(i).passes()).as("build " + i).isTrue();
                 } else if (set > steps) {
@@ -78,9 +78,8 @@ class AdjusterTest {
 
     @Test
     void theCardTellsEveryBuildThatFailsOnce() throws IOException, InterruptedException {
-        BuildReport tuned = builds(
-                LIGHT
-                        + "adjusters:\n  tail: {number: figure.weights.tail.mass, step: 3, down: 1, up: 1, what: washers}\n");
+        BuildReport tuned = builds(LIGHT
+                + "adjusters:\n  tail: {number: figure.weights.tail.mass, step: 3, down: 1, up: 1, what: washers}\n");
         TuningCard card = tuned.card().orElseThrow();
         int failing = BUILDS - tuned.passes() - tuned.notComputed();
         assertThat(card.lines().stream().mapToInt(TuningCard.Line::helps).sum()).isEqualTo(failing);
@@ -94,9 +93,8 @@ class AdjusterTest {
     /** The draws do not hang on what can be set: at once, all is as without. */
     @Test
     void whatRunsAtOnceIsTheSame() throws IOException, InterruptedException {
-        BuildReport with = builds(
-                LIGHT
-                        + "adjusters:\n  tail: {number: figure.weights.tail.mass, step: 3, down: 1, up: 1, what: washers}\n");
+        BuildReport with = builds(LIGHT
+                + "adjusters:\n  tail: {number: figure.weights.tail.mass, step: 3, down: 1, up: 1, what: washers}\n");
         BuildReport without = builds(LIGHT);
         assertThat(without.card()).isEmpty();
         assertThat(with.passes()).isEqualTo(without.passes());
@@ -129,8 +127,8 @@ class AdjusterTest {
     /** A weight that is made lighter elsewhere has fewer steps down, and is no fault. */
     @Test
     void stepsBelowNothingAreNotGone() throws IOException {
-        Subject subject =
-                heron("adjusters:\n  tail: {number: figure.weights.tail.mass, step: 30, down: 2, up: 1, what: washers}\n");
+        Subject subject = heron(
+                "adjusters:\n  tail: {number: figure.weights.tail.mass, step: 30, down: 2, up: 1, what: washers}\n");
         assertThat(Adjuster.of(subject.design()).get(0).settings())
                 .extracting(Adjuster.Setting::steps)
                 .containsExactly(1, -1);

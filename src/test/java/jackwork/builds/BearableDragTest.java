@@ -47,8 +47,12 @@ class BearableDragTest {
             BearableDrag.Found found = BearableDrag.find(assembly, List.of(coin));
             least = Math.min(least, found.times());
             assertThat(found.cause()).as(coin.code()).isPresent();
-            assertThat(runs(assembly, coin, 0.9 * found.times())).as(coin.code()).isTrue();
-            assertThat(runs(assembly, coin, 1.1 * found.times())).as(coin.code()).isFalse();
+            assertThat(runs(assembly, coin, 0.9 * found.times()))
+                    .as(coin.code())
+                    .isTrue();
+            assertThat(runs(assembly, coin, 1.1 * found.times()))
+                    .as(coin.code())
+                    .isFalse();
         }
         assertThat(subject.coins()).hasSize(design.equals("cobbler") ? 2 : 4);
         assertThat(BearableDrag.find(assembly, subject.coins()).times()).isCloseTo(least, within(0.05 * least));

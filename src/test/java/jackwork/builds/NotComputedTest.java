@@ -62,7 +62,12 @@ class NotComputedTest {
                 0,
                 new BuildResult(0, List.of(new BuildResult.Trial(first.coin(), Optional.empty(), false, Double.NaN))));
         BuildReport report = BuildReport.of(
-                1, subject.coins().subList(0, 1), Unknowns.of(subject.assembly()), quantiles(10), List.copyOf(results), List.of());
+                1,
+                subject.coins().subList(0, 1),
+                Unknowns.of(subject.assembly()),
+                quantiles(10),
+                List.copyOf(results),
+                List.of());
         assertThat(report.passes() + report.notComputed()).isEqualTo(10);
         assertThat(report.notComputed()).isEqualTo(1);
         assertThat(report.causes()).isEmpty();

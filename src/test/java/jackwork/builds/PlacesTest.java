@@ -6,8 +6,8 @@ import static org.assertj.core.api.Assertions.within;
 import jackwork.check.Subject;
 import jackwork.design.DesignReader;
 import jackwork.geometry.Point;
-import jackwork.motion.coin.CycleResult;
 import jackwork.motion.coin.CoinCycle;
+import jackwork.motion.coin.CycleResult;
 import jackwork.motion.coin.CycleRig;
 import jackwork.motion.model.MechanismCompiler;
 import jackwork.motion.rest.PoseSolver;
@@ -49,7 +49,8 @@ class PlacesTest {
         slipped.settle();
         CycleRig rig = BuildTrial.rig(slipped);
         for (int i = 0; i < outline(drawn, "kicker").size(); i++) {
-            Point by = outline(rig, "kicker").get(i).minus(outline(drawn, "kicker").get(i));
+            Point by =
+                    outline(rig, "kicker").get(i).minus(outline(drawn, "kicker").get(i));
             assertThat(by.x()).isCloseTo(0.3, within(1e-9));
             assertThat(by.y()).isCloseTo(-0.2, within(1e-9));
         }
@@ -80,7 +81,9 @@ class PlacesTest {
         assertThat(trial.cause()).contains(Cause.CATCH);
         assertThat(trial.margin()).isNegative();
         low.slips.put("kicker", new Point(0, -0.2));
-        assertThat(BuildTrial.trial(low, BuildTrial.rig(low), coin, CoinCycle.NOBODY).passes()).isTrue();
+        assertThat(BuildTrial.trial(low, BuildTrial.rig(low), coin, CoinCycle.NOBODY)
+                        .passes())
+                .isTrue();
     }
 
     /** The lever's rod holds the body up: with the hole of its crank lower by 1 mm, the body turns by about that over its arm. */
@@ -121,7 +124,8 @@ class PlacesTest {
         plain.settle();
         Build nothing = build();
         Unknowns.of(HERON.assembly()).stream()
-                .filter(unknown -> unknown.name().startsWith("place of ") && unknown.name().contains(", "))
+                .filter(unknown ->
+                        unknown.name().startsWith("place of ") && unknown.name().contains(", "))
                 .forEach(unknown -> unknown.put().accept(nothing, 0.0));
         nothing.settle();
         CycleResult one = BuildTrial.cycle(plain, BuildTrial.rig(plain), coin, CoinCycle.NOBODY);
@@ -136,11 +140,13 @@ class PlacesTest {
                 .orElseThrow();
         Build bowed = build();
         bowed.warp = HERON.assembly().coinGap() - thickest.thickness() + 0.01;
-        assertThat(BuildTrial.trial(bowed, BuildTrial.rig(bowed), thickest, CoinCycle.NOBODY).cause())
+        assertThat(BuildTrial.trial(bowed, BuildTrial.rig(bowed), thickest, CoinCycle.NOBODY)
+                        .cause())
                 .contains(Cause.GAP);
         Build oval = build();
         oval.outOfRound = HERON.assembly().bucketBearing().clearance() + 0.01;
-        assertThat(BuildTrial.trial(oval, BuildTrial.rig(oval), thickest, CoinCycle.NOBODY).cause())
+        assertThat(BuildTrial.trial(oval, BuildTrial.rig(oval), thickest, CoinCycle.NOBODY)
+                        .cause())
                 .contains(Cause.BEARING);
     }
 }

@@ -30,7 +30,9 @@ class MainTest {
         DesignCheck check = DesignCheck.of(DesignReader.read(Path.of("demo/cobbler")));
         BuildReport report = DesignCheck.builds(check.subject(), 10, 7).run(2, done -> {});
         DesignCheck tried = new DesignCheck(check.design(), check.subject(), check.findings(), report);
-        assertThat(tried.words()).startsWith("works in " + report.passes() + " of 10 builds, and bears ").endsWith(" times the drag expected");
+        assertThat(tried.words())
+                .startsWith("works in " + report.passes() + " of 10 builds, and bears ")
+                .endsWith(" times the drag expected");
         assertThat(tried.verdict()).as("for machines it stays").isEqualTo("works");
         assertThat(Ran.run("check", "demo/spoiled/heron-hangs-up", "--left-out").out())
                 .startsWith("Heron that hangs up: fails");

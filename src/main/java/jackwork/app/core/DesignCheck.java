@@ -113,7 +113,8 @@ public record DesignCheck(
     public String words() {
         return builds != null && verdict().equals(WORKS)
                 ? "works in " + builds.worked() + " of " + builds.builds() + " builds"
-                        + (builds.card().isEmpty() ? "" : " once tuned, in " + builds.passes() + " at once") + beside(", and bears ")
+                        + (builds.card().isEmpty() ? "" : " once tuned, in " + builds.passes() + " at once")
+                        + beside(", and bears ")
                 : words(verdict());
     }
 

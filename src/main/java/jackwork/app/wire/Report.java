@@ -186,12 +186,15 @@ public record Report(
             @Nullable Tuning tuning) {}
 
     /** What tuning makes of them; null where the design has no adjuster. */
-    public record Tuning(
-            int works, double rate, Interval interval95, List<CardLine> card) {}
+    public record Tuning(int works, double rate, Interval interval95, List<CardLine> card) {}
 
     /** One line of the tuning card; {@code set} is null where nothing helps in so many. */
     public record CardLine(
-            jackwork.builds.Cause cause, String seen, @Nullable String set, int helps, int of) {}
+            jackwork.builds.Cause cause,
+            String seen,
+            @Nullable String set,
+            int helps,
+            int of) {}
 
     public record Interval(double low, double high) {}
 

@@ -66,8 +66,7 @@ public final class CycleRig {
 
         /** As drawn, on a table that leans. */
         static Circumstances asDrawn(double kerf, double tilt) {
-            return new Circumstances(
-                    kerf, tilt, Point.ORIGIN, Point.ORIGIN, Map.of(), MechanismKind.WOOD_ON_WOOD, 1);
+            return new Circumstances(kerf, tilt, Point.ORIGIN, Point.ORIGIN, Map.of(), MechanismKind.WOOD_ON_WOOD, 1);
         }
     }
 

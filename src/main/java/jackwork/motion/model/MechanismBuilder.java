@@ -367,7 +367,8 @@ public final class MechanismBuilder {
         if (drive == null) {
             throw new MechanismException("the mechanism has no lever");
         }
-        Mechanism mechanism = new Mechanism(bodies, pins, others, springs, loads, drive, folded, gravityX, gravityY, stiction);
+        Mechanism mechanism =
+                new Mechanism(bodies, pins, others, springs, loads, drive, folded, gravityX, gravityY, stiction);
         Sound.require(mechanism);
         return mechanism;
     }

@@ -45,6 +45,7 @@ final class StepForces {
     private double step;
     /** How long drags of their own act, s: the step, or not at all in a blow. */
     private double lasts;
+
     private double fingerImpulse;
     private double fingerWork;
     private double keptWork;
