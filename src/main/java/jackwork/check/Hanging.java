@@ -98,13 +98,10 @@ public record Hanging(Status worst, Status best, List<Guess> guesses, String wor
                 ranges.stream().map(Range::best).max(Comparator.naturalOrder()).orElse(Status.PASS);
         List<Range> turning = ranges.stream().filter(Range::canTurn).toList();
         if (worst == best || turning.isEmpty()) {
-            List<Finding> deciding = ranges.stream()
-                    .map(Range::finding)
-                    .filter(finding -> finding.status() == worst)
-                    .toList();
-            List<Guess> nearest = nearest(ranges.stream()
+            List<Range> deciding = ranges.stream()
                     .filter(range -> range.finding().status() == worst)
-                    .toList());
+                    .toList();
+            List<Guess> nearest = nearest(deciding);
             String words = worst == Status.PASS
                     ? settled(worst, nearest)
                     : untried(deciding).orElseGet(() -> settled(worst, nearest));
@@ -178,8 +175,13 @@ public record Hanging(Status worst, Status best, List<Guess> guesses, String wor
     }
 
     /** Of what decides it but was not tried with its guesses otherwise nobody knows whether one can turn it. */
-    private static Optional<String> untried(List<Finding> deciding) {
+    private static Optional<String> untried(List<Range> deciding) {
+        // One that no guess turns settles it, whatever the others do.
+        boolean settled =
+                deciding.stream().anyMatch(range -> !IN_TIME.contains(range.finding().topic()) && !range.canTurn());
         return deciding.stream()
+                .filter(range -> !settled)
+                .map(Range::finding)
                 .filter(finding -> IN_TIME.contains(finding.topic()))
                 .findFirst()
                 .map(finding -> "Whether a guess can turn it is not known: \"" + finding.question()

@@ -59,7 +59,8 @@ public final class Spread {
 
     /** What is kept for what the question leaves out, to be added to its formula; empty when nothing is. */
     String reserves() {
-        return reserves.isEmpty() ? "" : "; kept for what is left out: " + String.join(", ", reserves);
+        // What fails has nothing to keep.
+        return reserves.isEmpty() || !(margin > 0) ? "" : "; kept for what is left out: " + String.join(", ", reserves);
     }
 
     /** What the status is decided on: all grounds, those too small to be named as well; null when there are none. */

@@ -6,7 +6,7 @@ public record AdjusterEntry(
         String number,
 
         @About("What one step adds to that number, in its own unit.")
-        @Quantity(least = 0.001, most = 1000, why = "a step that is smaller is none")
+        @Quantity(least = 0.001, most = 1000, why = "a smaller step changes nothing")
         double step,
 
         @About("How many steps it goes down from what is drawn.")
