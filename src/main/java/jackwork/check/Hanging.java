@@ -177,8 +177,8 @@ public record Hanging(Status worst, Status best, List<Guess> guesses, String wor
     /** Of what decides it but was not tried with its guesses otherwise nobody knows whether one can turn it. */
     private static Optional<String> untried(List<Range> deciding) {
         // One that no guess turns settles it, whatever the others do.
-        boolean settled =
-                deciding.stream().anyMatch(range -> !IN_TIME.contains(range.finding().topic()) && !range.canTurn());
+        boolean settled = deciding.stream()
+                .anyMatch(range -> !IN_TIME.contains(range.finding().topic()) && !range.canTurn());
         return deciding.stream()
                 .filter(range -> !settled)
                 .map(Range::finding)

@@ -55,7 +55,7 @@ class DemoDesignsTest {
                 "counterweight-heavy|coin-trips/EUR-0.20,leans-across,coin-thrown-clear/EUR-0.20,bearable-drag",
                 "heron-hangs-up|comes-back,runs-ahead,bearable-drag",
                 "heron-tips-over|stands-firm/tips",
-                "kicker-short|coin-thrown-clear/EUR-0.20,coin-thrown-clear/EUR-0.50,coin-thrown-clear/EUR-1,"
+                "kicker-short|works-ordered,coin-thrown-clear/EUR-0.20,coin-thrown-clear/EUR-0.50,coin-thrown-clear/EUR-1,"
                         + "coin-thrown-clear/EUR-2,bearable-drag",
                 "lamplighter-overpulled|full-stroke,gesture-reached/pole-tip,string-overpulled/open,"
                         + "coin-thrown-clear/EUR-0.20,coin-thrown-clear/EUR-1,bearable-drag",
