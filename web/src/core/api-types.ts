@@ -475,7 +475,7 @@ export interface Coin {
   cycle: Cycle | null;
 }
 
-export type Cause = "slot" | "gap" | "bearing" | "twist" | "catch" | "lands" | "frees" | "acts" | "thrown" | "returns" | "locks" | "refuses";
+export type Cause = "slot" | "gap" | "bearing" | "twist" | "lands" | "frees" | "acts" | "thrown" | "returns" | "locks" | "refuses";
 
 export interface CauseCount {
   cause: Cause;

@@ -61,7 +61,10 @@ final class BuildTrial {
         }
         double under = rig.catchRoom();
         if (under < -RESTS_IN) {
-            return fails(coin, Cause.CATCH, under);
+            // The strut comes to stand beside the tooth, not under it.
+            double margin = -stagesFrom(CycleStage.LOCKS) + Math.max(0, 1 + under);
+            return new Watched(
+                    new BuildResult.Trial(coin.code(), Optional.of(Cause.LOCKS), true, margin), Optional.empty());
         }
         CycleResult cycle = cycle(build, rig, coin, watcher);
         Optional<Cause> cause = cycle.computed() ? cycle.firstMissed().map(Cause::of) : Optional.empty();

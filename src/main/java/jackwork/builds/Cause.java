@@ -8,7 +8,6 @@ public enum Cause {
     GAP("the coin sticks between its walls"),
     BEARING("the bucket's bearing binds on its rod"),
     TWIST("the bucket twists against its neighbours"),
-    CATCH("the strut does not get under the tooth"),
     LANDS("the coin does not reach the bucket"),
     FREES("the coin does not take the strut out of the lever's way"),
     ACTS("the lever does not go all the way down"),

@@ -78,7 +78,7 @@ class PlacesTest {
         low.slips.put("kicker", new Point(0, -1.3));
         Coin coin = HERON.coins().get(0);
         BuildResult.Trial trial = BuildTrial.trial(low, BuildTrial.rig(low), coin, CoinCycle.NOBODY);
-        assertThat(trial.cause()).contains(Cause.CATCH);
+        assertThat(trial.cause()).contains(Cause.LOCKS);
         assertThat(trial.margin()).isNegative();
         low.slips.put("kicker", new Point(0, -0.2));
         assertThat(BuildTrial.trial(low, BuildTrial.rig(low), coin, CoinCycle.NOBODY)

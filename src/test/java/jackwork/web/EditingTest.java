@@ -164,7 +164,7 @@ class EditingTest {
         for (int i = 0; i < 4; i++) {
             view = step("undo", view);
         }
-        assertThat(text("heron/design.yaml")).doesNotContain("tail.mass");
+        assertThat(text("heron/design.yaml")).doesNotContain("tail.mass:");
     }
 
     @Test
