@@ -82,9 +82,9 @@ class CoinCycleTest {
 
     /**
      * The figures that stay whole, with cords, gears and cams, against a run at a tenth of the step: each stage within
-     * 20 ms (the old fault was 140). Most seen is 13: the lamplighter's door bounces on what stops it, and steps of 2, 1, 0.5, 0.2
-     * and 0.1 ms bring his lever back after 725, 739, 734, 736 and 730 ms; no other is off by more than 1.2. Tries are counted
-     * too: a gap that a curve seems to open keeps a run from its own step, and all it gives is ten times the work.
+     * 25 ms (the old fault was 140). Most seen is 22: the lamplighter's door bounces on what stops it. Let fall at 60 mm/s, a coin
+     * of 5.74 g with steps of 2, 1.4, 1, 0.5, 0.2 and 0.1 ms has his lever back after 588, 605, 610, 607, 605 and 605 ms; no other
+     * figure is off by more than 1.2. Tries are counted too: a gap that a curve seems to open keeps a run from its own step, and all it gives is ten times the work.
      */
     @ParameterizedTest
     @ValueSource(strings = {"lamplighter", "windmill", "cobbler"})
@@ -95,7 +95,7 @@ class CoinCycleTest {
         assertThat(fine.passes()).isTrue();
         coarse.times()
                 .forEach((stage, at) ->
-                        assertThat(at).as(stage.name()).isCloseTo(fine.times().get(stage), within(2e-2)));
+                        assertThat(at).as(stage.name()).isCloseTo(fine.times().get(stage), within(2.5e-2)));
         assertThat(coarse.attempts()).isLessThan(2500);
     }
 
