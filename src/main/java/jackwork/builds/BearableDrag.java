@@ -139,9 +139,9 @@ public final class BearableDrag {
     }
 
     private static Finding finding(Subject subject, Found found, Uncertain expected) {
-        Status status = !found.computed
-                ? Status.OPEN
-                : found.times >= WANTED ? Status.PASS : found.times >= 1 ? Status.DOUBTFUL : Status.FAIL;
+        Status status = found.times >= WANTED
+                ? Status.PASS
+                : !found.computed ? Status.OPEN : found.times >= 1 ? Status.DOUBTFUL : Status.FAIL;
         PivotDrag.Back back = PivotDrag.back(subject.assembly(), subject.stroke());
         double grams = found.times * back.drag() / CoinSeat.weight(1);
         return Finding.ask(Topic.BEARABLE_DRAG, say("How much may its bearings drag?"))
@@ -154,7 +154,7 @@ public final class BearableDrag {
     }
 
     private static Sentence why(Found found, Uncertain expected, double grams) {
-        if (!found.computed) {
+        if (!found.computed && found.times < WANTED) {
             return say("not every run could be computed");
         }
         if (found.times == 0) {
@@ -164,6 +164,9 @@ public final class BearableDrag {
                 Double.isNaN(grams) ? "" : ", felt as " + Measure.of(grams, "g").words() + " at the lever";
         String most = Measure.of(found.times, "1").words() + " times what is expected, "
                 + Measure.newtonMillimetres(found.times * expected.value()).words() + " each" + felt;
+        if (!found.computed) {
+            return say("all bearings may drag {}; what more of it does could not be computed", most);
+        }
         return found.atLeast()
                 ? say("all bearings may drag {} and more", most)
                 : say("all bearings may drag {}; with more {}, first with {}", most, words(found), found.coin.code());
