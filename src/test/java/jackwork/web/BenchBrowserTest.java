@@ -15,6 +15,7 @@ import java.util.Locale;
 import java.util.stream.DoubleStream;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.parallel.ResourceLock;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import tools.jackson.databind.JsonNode;
@@ -184,6 +185,8 @@ class BenchBrowserTest extends BenchOnThePage {
         assertNoComplaint();
     }
 
+    // Both classes let phones in at the usual port, which has room for one.
+    @ResourceLock("the phones' usual port")
     @Test
     void noSeriousFaultForThoseWhoSeeOrHearOtherwiseAndNoScrollingSideways() throws IOException {
         bench.freeze(hut.resolve("heron"), "the first", DAY);

@@ -22,6 +22,7 @@ import java.util.List;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.parallel.ResourceLock;
 
 /** Pieces, entries, files and a phone at the page Bench; and nothing lost on the way into the log. */
 @Tag("browser")
@@ -114,6 +115,8 @@ class BenchLogBrowserTest extends BenchOnThePage {
     }
 
     /** Another page, a phone: what they log shows here by itself; turned out, the phone logs no more. */
+    // Both classes let phones in at the usual port, which has room for one.
+    @ResourceLock("the phones' usual port")
     @Test
     void aPhoneIsLetInAndWhatItLogsShows() throws Exception {
         bench.freeze(hut.resolve("heron"), "", DAY);
