@@ -17,7 +17,8 @@ import java.util.List;
  *   N a + µ N h + M ≥ 0   with N the press at the tooth, h the strut's height, M the closing moment
  * </pre>
  * so it holds while a ≥ −(µ h + M/N). With a positive no press can open it, whatever the friction. Lever and bucket lie
- * in the play of their holes to the worse side.
+ * in the play of their holes to the worse side. That it stays shut is all that is asked: what such a press breaks is another
+ * question, {@link PivotsBearPress} and those after it.
  */
 final class CatchHolds implements OfWeight {
 
@@ -50,8 +51,9 @@ final class CatchHolds implements OfWeight {
                 .because(
                         arm > 0
                                 ? say(
-                                        "the tooth presses {} to the closing side of the bucket's pivot: the harder, the"
-                                                + " firmer",
+                                        "the tooth presses {} to the closing side of the bucket's pivot, so that no press"
+                                                + " pushes the strut aside; whether anything breaks of it is asked of the"
+                                                + " refused press",
                                         mm(arm))
                                 : say("the tooth presses to the opening side of the bucket's pivot by {}", mm(-arm)),
                         spread.status() == Status.PASS

@@ -59,9 +59,16 @@ public record NotInTheModel(String what, String instead) {
                     "Nothing bends. A narrow neck is a finding, and so is the most loaded rod; a long thin arm that gives is not.",
                     "Press on the end of a long arm; where it gives, make it wider or of two layers."),
             new NotInTheModel(
-                    "What a refused press, a blow or a fall does to the wood is not asked: tooth, strut, their rods and what stops"
-                            + " the lever never break. Rods are asked only what the figure's own forces do to them.",
-                    "Press the locked lever of the first piece as hard as a visitor would, then look at tooth and strut."),
+                    "What the strongest press without a coin does to pivots, post, tooth, strut, arms and glue is a finding: at rest, in"
+                            + " the plane of the layers, as if no file told the grain of a part: each is asked the weaker way of its sheet. Left out"
+                            + " are the sideways tilt of lever and bucket on their rods, dowels that also hold layers together, what the figure"
+                            + " takes of the press, and that wood tires.",
+                    "Cut lever, tooth and strut so that the face grain runs along them; press the locked lever of the first piece as hard as"
+                            + " a visitor would, then look at tooth, strut and rods."),
+            new NotInTheModel(
+                    "What a blow or a fall does to the wood is not asked, nor what a hard press does at the lower end of the lever's way. Other rods"
+                            + " than those of a refused press are asked only what the figure's own forces do to them.",
+                    "Press the first piece down hard with a coin in it as well, and look at what stops the lever."),
             new NotInTheModel(
                     "Strings give nothing under a pull, and never slip off sideways. Builds draw how long they are; cloth is asked how"
                             + " long it is and how it is cut: its weight, its stiffness and its drag are left out.",

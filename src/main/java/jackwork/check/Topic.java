@@ -74,6 +74,7 @@ public enum Topic {
     CATCH_FREES,
     CATCH_OVERLAP,
     CATCH_HOLDS,
+    REFUSED_PRESS,
     LEANS_ALONG,
     LEANS_ACROSS,
     HEAP,

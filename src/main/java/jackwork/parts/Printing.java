@@ -2,6 +2,7 @@ package jackwork.parts;
 
 import jackwork.design.WorkshopFile;
 import jackwork.stock.SheetKind;
+import jackwork.stock.SheetStrength;
 import jackwork.stock.Uncertain;
 
 /** Printed parts as the engine sees them: as thick as the sheet whose layer they fill, but of another density. */
@@ -20,6 +21,7 @@ final class Printing {
                 workshop.printerOrGuess().density(),
                 false,
                 "0.1",
+                SheetStrength.printed(),
                 "printed solid");
     }
 

@@ -201,6 +201,7 @@ public record Variation(String name, Uncertain number, BiFunction<Assembly, Doub
                 at(kind.density(), density),
                 kind.grain(),
                 kind.tolerance(),
+                kind.strength(),
                 kind.note());
     }
 

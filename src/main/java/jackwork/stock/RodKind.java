@@ -7,7 +7,14 @@ package jackwork.stock;
  * @param density g/cm³
  * @param diameterSpread how far a bought rod may be off its nominal diameter, ± mm
  */
-public record RodKind(String name, String label, String surface, Uncertain density, double diameterSpread, String note)
+public record RodKind(
+        String name,
+        String label,
+        String surface,
+        Uncertain density,
+        double diameterSpread,
+        RodStrength strength,
+        String note)
         implements Catalogue.Entry {
 
     static RodKind of(Table.Row row) {
@@ -17,6 +24,7 @@ public record RodKind(String name, String label, String surface, Uncertain densi
                 row.text("surface"),
                 row.uncertain("density_g_per_cm3", "density_low", "density_high", "g/cm3"),
                 row.number("diameter_spread_mm"),
+                RodStrength.of(row),
                 row.text("note"));
     }
 }

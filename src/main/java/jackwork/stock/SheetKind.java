@@ -9,7 +9,14 @@ package jackwork.stock;
  * @param tolerance the standard that limits its thickness, or ± mm
  */
 public record SheetKind(
-        String name, String label, String surface, Uncertain density, boolean grain, String tolerance, String note)
+        String name,
+        String label,
+        String surface,
+        Uncertain density,
+        boolean grain,
+        String tolerance,
+        SheetStrength strength,
+        String note)
         implements Catalogue.Entry {
 
     static SheetKind of(Table.Row row) {
@@ -20,6 +27,7 @@ public record SheetKind(
                 row.uncertain("density_g_per_cm3", "density_low", "density_high", "g/cm3"),
                 row.flag("grain"),
                 row.text("tolerance"),
+                SheetStrength.of(row),
                 row.text("note"));
     }
 

@@ -68,6 +68,17 @@ record Table(String file, List<Row> rows) {
             return text(column).equals("yes");
         }
 
+        /** A strength: of three columns, with the source that all strengths of the row have; published nowhere for just this. */
+        Uncertain strength(String column) {
+            return new Uncertain(
+                    number(column),
+                    number(column + "_low"),
+                    number(column + "_high"),
+                    "N/mm2",
+                    Basis.GUESS,
+                    text("strength_source"));
+        }
+
         Uncertain uncertain(String value, String low, String high, String unit) {
             Basis basis = text("basis").equals("published") ? Basis.PUBLISHED : Basis.GUESS;
             return new Uncertain(number(value), number(low), number(high), unit, basis, text("source"));

@@ -179,8 +179,8 @@ class StoppingTest {
         replace(hut.resolve(BOX + ".yaml"), ", stops: \\{part: bucket-core, when: rest\\}", "");
         replace(
                 hut.resolve(BOX + ".svg"),
-                "id=\"bucket-rest\" cx=\"147\" cy=\"78.3\"",
-                "id=\"bucket-rest\" cx=\"147\" cy=\"78.7\"");
+                "id=\"bucket-rest\" cx=\"147.8\" cy=\"78.3\"",
+                "id=\"bucket-rest\" cx=\"147.8\" cy=\"78.85\"");
         Assembly off = assembled(hut, "heron");
         Assembly right = Assembler.assemble(DesignReader.read(Path.of("demo/heron")));
         CoinWorks works = off.coinWorks();
