@@ -14,7 +14,7 @@ import java.util.List;
  * @param of whose strength that is
  * @param formula how the stress comes about
  */
-record Gives(String part, String how, double stress, Uncertain strength, String of, String formula) {
+record Gives(Sentence part, String how, double stress, Uncertain strength, String of, String formula) {
 
     /** The finger's force at which it does, N. */
     double at() {

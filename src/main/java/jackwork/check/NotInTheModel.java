@@ -66,9 +66,10 @@ public record NotInTheModel(String what, String instead) {
                     "Cut lever, tooth and strut so that the face grain runs along them; press the locked lever of the first piece as hard as"
                             + " a visitor would, then look at tooth, strut and rods."),
             new NotInTheModel(
-                    "What a blow or a fall does to the wood is not asked, nor what a hard press does at the lower end of the lever's way. Other rods"
-                            + " than those of a refused press are asked only what the figure's own forces do to them.",
-                    "Press the first piece down hard with a coin in it as well, and look at what stops the lever."),
+                    "What a blow or a fall does to the wood is not asked, nor the blow of a lever that is struck down: the strongest press is asked"
+                            + " at rest. Other rods than those of a refused press, and the one that ends the lever's way, are asked only what the"
+                            + " figure's own forces do to them.",
+                    "Strike the first piece's lever down with a coin in it, and look at what stops it."),
             new NotInTheModel(
                     "Strings give nothing under a pull, and never slip off sideways. Builds draw how long they are; cloth is asked how"
                             + " long it is and how it is cut: its weight, its stiffness and its drag are left out.",

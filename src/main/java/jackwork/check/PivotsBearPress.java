@@ -39,7 +39,7 @@ final class PivotsBearPress implements Question {
         RefusedPress press = found.get();
         PressedRod lever = rod(assembly, assembly.lever().body(), assembly.leverBearing());
         PressedRod bucket = rod(assembly, assembly.coinWorks().bucket(), assembly.bucketBearing());
-        return new PressAnswer(press, assembly, "pivots", ASKED, loads -> {
+        return PressAnswer.refused(press, "pivots", ASKED, loads -> {
                     List<Gives> all =
                             new ArrayList<>(lever.gives(loads.onLever().length()));
                     all.add(lever.runs(loads.onLever().length()));
@@ -48,7 +48,7 @@ final class PivotsBearPress implements Question {
                     return all;
                 })
                 .ask(new Where(bucket.name(), 0.0, bucket.at()), (first, strongest) -> {
-                    boolean ofLever = first.part().endsWith(" " + lever.name());
+                    boolean ofLever = first.part().toString().endsWith(" " + lever.name());
                     PressedRod rod = ofLever ? lever : bucket;
                     double load = press
                             .loads(assembly.coinWorks()
@@ -68,7 +68,7 @@ final class PivotsBearPress implements Question {
     }
 
     /** A body on its rod, be it that it turns on that or that the rod turns with it in the plates. */
-    private static PressedRod rod(Assembly assembly, int body, Bearing bearing) {
+    static PressedRod rod(Assembly assembly, int body, Bearing bearing) {
         PinJoint pin = bearing.pin();
         List<Part> about = assembly.body(body).parts().stream()
                 .filter(part -> part.holes().stream()

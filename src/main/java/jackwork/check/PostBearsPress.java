@@ -3,10 +3,7 @@ package jackwork.check;
 import static jackwork.check.Sentence.say;
 
 import jackwork.parts.Assembly;
-import jackwork.parts.Part;
-import jackwork.parts.RodRun;
 import jackwork.parts.Stopping;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -25,21 +22,16 @@ final class PostBearsPress implements Question {
             // What of it cannot be told is told of the pivots, and that nothing stops it by what stops it.
             return List.of();
         }
-        Optional<RodRun> post = assembly.rods().stream()
-                .filter(rod -> rod.words().equals(stop.by()))
-                .findFirst();
-        Optional<Part> edge = part(assembly, stop.own());
-        if (post.isEmpty() || edge.isEmpty()) {
+        Optional<StopRod> found = press.get().rest().flatMap(rest -> StopRod.of(assembly, rest));
+        if (found.isEmpty()) {
             return List.of(notKnown(stop));
         }
-        PressedRod rod = new PressedRod(
-                assembly, post.get().name(), post.get().at(), post.get().diameter(), List.of(edge.get()));
-        return new PressAnswer(press.get(), assembly, "post", ASKED, loads -> {
-                    double force = loads.byStop().length();
-                    List<Gives> all = new ArrayList<>(rod.gives(force));
-                    all.add(edge(edge.get(), rod, force));
-                    return all;
-                })
+        PressedRod rod = found.get().rod();
+        return PressAnswer.refused(
+                        press.get(),
+                        "post",
+                        ASKED,
+                        loads -> found.get().gives(loads.byStop().length()))
                 .ask(new Where(rod.name(), 0.0, rod.at()), (first, strongest) -> {
                     double load = press
                             .get()
@@ -58,24 +50,6 @@ final class PostBearsPress implements Question {
                                     .orElse(say("Take a thicker rod for {}, or one of steel", rod.name())),
                             assembly.coinWorks().bucketWord());
                 });
-    }
-
-    private static Optional<Part> part(Assembly assembly, String name) {
-        return assembly.parts().stream()
-                .filter(part -> part.name().equals(name))
-                .findFirst();
-    }
-
-    /** Pressed in by the post until it bears on its width. */
-    private static Gives edge(Part part, PressedRod rod, double force) {
-        double thick = part.thickness().value();
-        return new Gives(
-                "the edge of " + part.name() + " on " + rod.name(),
-                "crushes",
-                force / (rod.diameter() * thick),
-                part.kind().strength().edgewise(),
-                "strength of " + part.kind().label() + " edgewise",
-                Words.number(force) + " N / (d t), t = " + Words.number(thick) + " mm");
     }
 
     private static Finding notKnown(Stopping.Obstacle stop) {

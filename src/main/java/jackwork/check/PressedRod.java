@@ -1,5 +1,7 @@
 package jackwork.check;
 
+import static jackwork.check.Sentence.say;
+
 import jackwork.geometry.Point;
 import jackwork.parts.Assembly;
 import jackwork.parts.Bore;
@@ -140,7 +142,7 @@ record PressedRod(Assembly assembly, String name, Point at, double diameter, Lis
         kind.ifPresent(rod -> {
             String of = "strength of " + rod.label();
             all.add(new Gives(
-                    "the rod of " + name,
+                    say("the rod of {}", name),
                     "bends",
                     beam.bending() / RodBeam.modulus(thick),
                     rod.strength().bending(),
@@ -148,7 +150,7 @@ record PressedRod(Assembly assembly, String name, Point at, double diameter, Lis
                     "M / (π d³ / 32) of " + Words.number(beam.bending()) + " N·mm and " + Words.number(thick)
                             + " mm, simply on the middles of its plates"));
             all.add(new Gives(
-                    "the rod of " + name,
+                    say("the rod of {}", name),
                     "shears",
                     4.0 / 3 * beam.shear() / RodBeam.area(thick),
                     rod.strength().shear(),
@@ -186,7 +188,7 @@ record PressedRod(Assembly assembly, String name, Point at, double diameter, Lis
             of = "strength of " + kind.map(RodKind::label).orElse("the rod") + " from its side";
         }
         return new Gives(
-                what,
+                say("{}", what),
                 "crushes",
                 force / (across * thick),
                 strength,

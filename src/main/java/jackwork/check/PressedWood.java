@@ -1,5 +1,8 @@
 package jackwork.check;
 
+import static jackwork.check.Measure.mm;
+import static jackwork.check.Sentence.say;
+
 import jackwork.geometry.Outline;
 import jackwork.geometry.Point;
 import jackwork.geometry.Pose;
@@ -105,7 +108,7 @@ record PressedWood(String word, List<Part> parts, Pose pose, Point pivot, Bearin
                 moment += force.at.minus(centre).cross(force.on);
             }
         }
-        String where = word + ", " + Words.number(place) + " mm from its pivot towards " + to.name;
+        Sentence where = say("{}, {} from its pivot towards {}", word, mm(place), to.name);
         Part weakest = weakest(wood.stream().map(Stretch::part).toList());
         all.add(new Gives(
                 where,
@@ -271,7 +274,7 @@ record PressedWood(String word, List<Part> parts, Pose pose, Point pivot, Bearin
         Part other = before.get(0);
         Part weaker = planar(one).value() <= planar(other).value() ? one : other;
         return new Gives(
-                "the glue between " + one.name() + " and " + other.name(),
+                say("the glue between {} and {}", one.name(), other.name()),
                 "shears",
                 lap.stress(sum, twist),
                 planar(weaker),

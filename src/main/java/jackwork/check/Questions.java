@@ -70,6 +70,7 @@ public final class Questions {
             new PivotsBearPress(),
             new PostBearsPress(),
             new WoodBearsPress(),
+            new EndBearsPress(),
             new LeansAlong(),
             new LeansAcross(),
             new HeapGrows(),

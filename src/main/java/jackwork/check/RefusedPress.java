@@ -32,7 +32,7 @@ import org.jspecify.annotations.Nullable;
 final class RefusedPress {
 
     /** How far tooth and strut have crushed each other when they bear on all that overlaps, mm: common practice, no source. */
-    private static final double CRUSHED = 0.1;
+    static final double CRUSHED = 0.1;
 
     private static final Point DOWN = new Point(0, -1);
 
@@ -178,13 +178,16 @@ final class RefusedPress {
         return assembly.lever().pressDrawn().turnedAbout(assembly.lever().pivot(), turned);
     }
 
-    /** What the bucket rests on; null when nothing is there. */
-    Stopping.@Nullable Obstacle stop() {
+    /** Of the bucket at rest. */
+    Optional<Stopping> rest() {
         return assembly.ends().stream()
                 .filter(stopping -> stopping.end().kind() == TurningEnd.Kind.BUCKET_RESTS)
-                .findFirst()
-                .map(Stopping::met)
-                .orElse(null);
+                .findFirst();
+    }
+
+    /** What the bucket rests on; null when nothing is there. */
+    Stopping.@Nullable Obstacle stop() {
+        return rest().map(Stopping::met).orElse(null);
     }
 
     /**

@@ -75,6 +75,7 @@ public enum Topic {
     CATCH_OVERLAP,
     CATCH_HOLDS,
     REFUSED_PRESS,
+    PRESSED_HOME,
     LEANS_ALONG,
     LEANS_ACROSS,
     HEAP,

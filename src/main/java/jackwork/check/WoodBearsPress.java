@@ -39,9 +39,8 @@ final class WoodBearsPress implements Question {
             return List.of();
         }
         RefusedPress press = found.get();
-        return new PressAnswer(
+        return PressAnswer.refused(
                         press,
-                        assembly,
                         "wood",
                         say("Does the wood of tooth, strut and lever bear the strongest press without a coin?"),
                         loads -> gives(assembly, press, loads))
@@ -50,7 +49,7 @@ final class WoodBearsPress implements Question {
 
     private static Sentence remedy(Gives first, CoinWorks works) {
         Sentence away = say("move the tooth farther from the lever's pivot");
-        if (first.part().startsWith("the glue")) {
+        if (first.part().toString().startsWith("the glue")) {
             return say("Let these two layers cover each other farther, or {}.", away);
         }
         if (first.how().equals("crushes")) {
@@ -110,7 +109,8 @@ final class WoodBearsPress implements Question {
         return shares;
     }
 
-    private static Part pressed(Assembly assembly) {
+    /** The lever's layer that the finger is on. */
+    static Part pressed(Assembly assembly) {
         Point press = assembly.lever().pressDrawn();
         return assembly.body(assembly.lever().body()).parts().stream()
                 .min(Comparator.comparingDouble(
@@ -126,7 +126,7 @@ final class WoodBearsPress implements Question {
         press.bites().forEach(bite -> parts.addAll(List.of(bite.tooth(), bite.strut())));
         Part weakest = PressedWood.weakest(parts);
         return new Gives(
-                "the wood between tooth and strut",
+                say("the wood between tooth and strut"),
                 "crushes",
                 loads.normal() / area,
                 weakest.kind().strength().edgewise(),
@@ -151,7 +151,7 @@ final class WoodBearsPress implements Question {
         }
         Part weakest = PressedWood.weakest(parts);
         return new Gives(
-                what,
+                say("{}", what),
                 "splits along the press",
                 loads.normal() / area,
                 weakest.kind().strength().shear(),

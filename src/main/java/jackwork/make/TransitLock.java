@@ -5,6 +5,7 @@ import jackwork.geometry.Point;
 import jackwork.parts.Assembly;
 import jackwork.parts.Part;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -29,18 +30,19 @@ final class TransitLock {
                 .filter(panel -> panel.name().equals(rightward ? "case-right" : "case-left"))
                 .findFirst()
                 .orElseThrow();
-        double z = Double.NaN;
-        Part lever = null;
-        for (Part part : assembly.body(assembly.lever().body()).parts()) {
-            if (part.drawn().bounds().maxX() > end.to() && part.drawn().bounds().minX() < end.from()) {
-                lever = part;
-                z = jackwork.parts.Layers.of(assembly.parts()).back(part.layer());
-            }
-        }
+        double outward = rightward ? 1 : -1;
+        // Of all that comes out there, what the finger presses.
+        Part lever = assembly.body(assembly.lever().body()).parts().stream()
+                .filter(part -> part.drawn().bounds().maxX() > end.to()
+                        && part.drawn().bounds().minX() < end.from())
+                .max(Comparator.comparingDouble(part -> rightward
+                        ? part.drawn().bounds().maxX()
+                        : -part.drawn().bounds().minX()))
+                .orElse(null);
         if (lever == null) {
             return null;
         }
-        double outward = rightward ? 1 : -1;
+        double z = jackwork.parts.Layers.of(assembly.parts()).back(lever.layer());
         double face = rightward ? end.to() : end.from();
         double thick = end.to() - end.from();
         double inner = face - outward * (thick + INTO);

@@ -1,6 +1,8 @@
 package jackwork.parts;
 
 import jackwork.design.Design;
+import jackwork.geometry.Circle;
+import jackwork.geometry.Outline;
 import jackwork.geometry.Point;
 import java.util.List;
 
@@ -47,6 +49,11 @@ public record RodRun(String name, Kind kind, List<String> parts, Point at, doubl
     /** mm. */
     public double radius() {
         return diameter / 2;
+    }
+
+    /** What it fills of each layer that it passes. */
+    public Outline disc() {
+        return Outline.disc(new Circle(at, radius()), Borings.RIM);
     }
 
     /** Whether some layer is passed by both. */

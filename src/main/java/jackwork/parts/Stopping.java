@@ -3,7 +3,6 @@ package jackwork.parts;
 import jackwork.design.Design;
 import jackwork.geometry.AboutPivot;
 import jackwork.geometry.Bounds;
-import jackwork.geometry.Circle;
 import jackwork.geometry.Outline;
 import jackwork.geometry.Point;
 import jackwork.geometry.Pose;
@@ -67,9 +66,7 @@ public record Stopping(TurningEnd end, @Nullable Obstacle met) {
     private record Rod(RodRun run, Outline disc) {}
 
     private static List<Rod> rods(List<RodRun> runs) {
-        return runs.stream()
-                .map(run -> new Rod(run, Outline.disc(new Circle(run.at(), run.radius()), Borings.RIM)))
-                .toList();
+        return runs.stream().map(run -> new Rod(run, run.disc())).toList();
     }
 
     /** Of every end of an assembly as wished: both of lever and bucket, then of each stop that is written. */

@@ -45,7 +45,7 @@ class BuildRunTest {
         assertThat(report.notComputed()).isZero();
         assertThat(report.passes()).isGreaterThanOrEqualTo(28);
         assertThat(report.interval().low()).isBetween(0.75, 0.95);
-        assertThat(report.words()).contains("under these spreads, of which 84 of 89 are guesses");
+        assertThat(report.words()).contains("under these spreads, of which 84 of 91 are guesses");
     }
 
     /**

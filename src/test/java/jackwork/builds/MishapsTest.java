@@ -47,8 +47,9 @@ class MishapsTest {
             assertThat(found.get(id).status()).as(id).isEqualTo(Status.PASS);
         }
         assertThat(found.get("other/a-washer-M12").why()).contains("like a coin");
-        // Too light to tip the bucket, and in the next coin's way.
-        assertThat(found.get("other/a-trouser-button").status()).isEqualTo(Status.DOUBTFUL);
+        // Too light to tip the bucket: one lies in the next coin's way, the other goes with it.
+        assertThat(found.get("other/a-washer-M8").status()).isEqualTo(Status.DOUBTFUL);
+        assertThat(found.get("other/a-trouser-button").why()).contains("both are thrown");
     }
 
     /** Nothing but two coins on top of each other: the cobbler's kicker leaves one of two euros in. */
@@ -75,8 +76,8 @@ class MishapsTest {
     }
 
     /**
-     * With a counterweight just heavy enough, and jiggled ten times as hard as anybody would, it lets a press through that comes
-     * at the far end of the way: the question can be answered with no.
+     * With a counterweight just heavy enough, and jiggled three times as hard as anybody would, it lets a press through
+     * that comes at the far end of the way: the question can be answered with no.
      */
     @Test
     void aBoxShakenHardEnoughGivesWay() throws IOException {
@@ -85,11 +86,11 @@ class MishapsTest {
         Files.writeString(
                 box,
                 Files.readString(box)
-                        .replace("{on: bucket-core, what: nut-m6, count: 2}", "{on: bucket-core, mass: 2.3}"));
+                        .replace("{on: bucket-core, what: nut-m6, count: 2}", "{on: bucket-core, mass: 1.75}"));
         Subject light = Subject.of(DesignReader.read(hut.resolve("heron")));
         Visitor visitor = new Visitor(light.assembly(), light.coins());
         assertThat(Visitor.isRefused(visitor.shakes(new Shake(1, 1, 0.75)))).isTrue();
-        CycleResult shaken = visitor.shakes(new Shake(30_000, 1, 0.75));
+        CycleResult shaken = visitor.shakes(new Shake(10_000, 1, 0.75));
         assertThat(shaken.computed()).isTrue();
         assertThat(Visitor.isRefused(shaken)).isFalse();
     }

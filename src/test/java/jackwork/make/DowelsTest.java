@@ -47,9 +47,14 @@ class DowelsTest {
         assertThat(dowels).extracting(Dowels.Dowel::name).doesNotHaveDuplicates();
         assertThat(dowels).extracting(Dowels.Dowel::name).contains("lever-pivot", "hip", "mount-left");
         String csv = Dowels.csv(dowels, 3);
-        double sum = dowels.stream().mapToDouble(Dowels.Dowel::length).sum();
-        assertThat(csv).contains(String.format(java.util.Locale.ROOT, "all of bamboo-3,bamboo-3,,,%.0f,", 3 * sum));
-        assertThat(csv.lines().count()).isEqualTo(dowels.size() + 2);
+        for (String rod : List.of("bamboo-3", "steel-4")) {
+            double sum = dowels.stream()
+                    .filter(dowel -> dowel.rod().equals(rod))
+                    .mapToDouble(Dowels.Dowel::length)
+                    .sum();
+            assertThat(csv).contains(String.format(java.util.Locale.ROOT, "all of %s,%s,,,%.0f,", rod, rod, 3 * sum));
+        }
+        assertThat(csv.lines().count()).isEqualTo(dowels.size() + 3);
     }
 
     /**

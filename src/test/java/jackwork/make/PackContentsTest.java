@@ -73,11 +73,14 @@ class PackContentsTest {
         String bill = Files.readString(folder.resolve("bill-of-materials.csv"));
         // Two nuts on the counterweight and one bar in the tail, three times.
         assertThat(bill).contains("nut-m6,6,pieces").contains("weight of 50.0 g,3,pieces");
-        double rods = Dowels.of(design, subject.assembly()).stream()
-                        .mapToDouble(Dowels.Dowel::length)
-                        .sum()
-                * 3;
-        assertThat(bill).contains(String.format(java.util.Locale.ROOT, "bamboo-3,%.1f,mm", rods));
+        for (String rod : List.of("bamboo-3", "steel-4")) {
+            double rods = Dowels.of(design, subject.assembly()).stream()
+                            .filter(dowel -> dowel.rod().equals(rod))
+                            .mapToDouble(Dowels.Dowel::length)
+                            .sum()
+                    * 3;
+            assertThat(bill).contains(String.format(java.util.Locale.ROOT, "%s,%.1f,mm", rod, rods));
+        }
         // Every screw of the case has its nut.
         assertThat(bill).contains("screw-m3x12,15,pieces").contains("nut-m3,27,pieces");
     }

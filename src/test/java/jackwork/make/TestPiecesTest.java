@@ -14,6 +14,7 @@ import jackwork.geometry.Outline;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 /** Test pieces as a beam of the reckoned kerf, and of another, would leave them. */
@@ -46,14 +47,19 @@ class TestPiecesTest {
     @Test
     void holesComeOutInSteps() {
         double kerf = WORKSHOP.laser().kerf().value();
-        double rod = WORKSHOP.rods().get("bamboo-3").diameter().value();
+        List<Double> rods = Stream.of("bamboo-3", "steel-4")
+                .map(rod -> WORKSHOP.rods().get(rod).diameter().value())
+                .toList();
+        int each = 13;
         List<Double> holes = sheet().paths().stream()
                 .filter(path -> path.id().contains("-hole-"))
                 .map(path -> 2 * ((CutShape.Round) path.shape()).circle().radius() + kerf)
                 .toList();
-        assertThat(holes).hasSize(13);
+        assertThat(holes).hasSize(each * rods.size());
         for (int i = 0; i < holes.size(); i++) {
-            assertThat(holes.get(i)).isCloseTo(rod + TestPieces.TIGHTEST_HOLE + i * TestPieces.STEP, within(1e-9));
+            assertThat(holes.get(i))
+                    .isCloseTo(
+                            rods.get(i / each) + TestPieces.TIGHTEST_HOLE + i % each * TestPieces.STEP, within(1e-9));
         }
     }
 

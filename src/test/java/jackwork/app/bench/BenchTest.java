@@ -235,9 +235,9 @@ class BenchTest {
                                 "friction",
                                 bearing(),
                                 List.of(
-                                        new Reading("slope", 60),
-                                        new Reading("slope", 61),
-                                        new Reading("slope", 60.5),
+                                        new Reading("slope", 70),
+                                        new Reading("slope", 71),
+                                        new Reading("slope", 70.5),
                                         new Reading("step", 0.5))));
         bench.log()
                 .add(

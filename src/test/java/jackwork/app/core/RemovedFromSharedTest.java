@@ -71,7 +71,7 @@ class RemovedFromSharedTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"parts.kicker", "parts.front", "weights.counterweight"})
+    @ValueSource(strings = {"parts.kicker", "parts.front", "weights.counterweight", "parts.hub-far"})
     void isRefusedWhereAnotherWouldFail(String path) {
         assertThat(refusal("remove", "box." + path, ""))
                 .hasValueSatisfying(told -> assertThat(told)
@@ -80,7 +80,7 @@ class RemovedFromSharedTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"parts.hub-far", "parts.bucket-near", "pins.lever-dowel-1"})
+    @ValueSource(strings = {"parts.chute-far", "pins.bucket-dowel-1", "pins.lever-dowel-1"})
     void isTakenOutWhereAllStayAsGood(String path) {
         assertThat(refusal("remove", "box." + path, "")).isEmpty();
         assertThat(List.of("heron", "lamplighter", "windmill"))
