@@ -79,6 +79,10 @@ public record NotInTheModel(String what, String instead) {
                             + " nothing of it. That it rocks on its feet, hops, or is pressed on a table that leans is not asked.",
                     "Press the finished box at its lever's end; put felt or rubber under it, or a weight into it."),
             new NotInTheModel(
+                    "Fingers in gaps of the case that a press closes are a finding. Those between parts of the figure are not asked: nearly every"
+                            + " figure has one, and a hard press goes into it.",
+                    "Feel for them with the first piece, pressed slowly; round their edges, and tell whoever shows it to children."),
+            new NotInTheModel(
                     "The finger presses where the design says, and straight: not from the side, not askew, not with two hands.",
                     "Let somebody press it who has never seen it, and a child."),
             new NotInTheModel(

@@ -96,6 +96,7 @@ public enum Topic {
     CASE_BARS,
     MONEY_OUT,
     STANDS_FIRM,
+    FINGER_ROOM,
     JAM_REACHED,
     // A thousand pieces, and what visitors do besides.
     BUILDS,

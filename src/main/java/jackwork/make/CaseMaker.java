@@ -190,7 +190,8 @@ final class CaseMaker {
             }
         }
         if (entry.screwed()) {
-            for (double share : new double[] {0.25, 0.75}) {
+            // Near the ends: between them is what the lever's opening needs.
+            for (double share : new double[] {0.2, 0.8}) {
                 double y = gap(y0, y1, share);
                 for (PanelShape end : List.of(left, right)) {
                     end.caught(new Point(z0, y), new Point(1, 0), nut);
@@ -325,8 +326,8 @@ final class CaseMaker {
     private static List<Outline> around(List<Sweep.Crossing> crossings, boolean upright) {
         List<Outline> openings = new ArrayList<>();
         for (Sweep.Crossing c : crossings) {
-            double low = c.from() - CLEAR;
-            double high = c.to() + CLEAR;
+            double low = c.from() - FingerRoom.beside(c.nearsFrom(), CLEAR);
+            double high = c.to() + FingerRoom.beside(c.nearsTo(), CLEAR);
             double back = c.back() - CLEAR_ACROSS;
             double front = c.front() + CLEAR_ACROSS;
             openings.add(

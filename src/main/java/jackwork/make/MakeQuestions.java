@@ -15,6 +15,7 @@ public final class MakeQuestions {
             (design, subject) -> SmallestPart.ask(subject.assembly()),
             CaseBars::ask,
             StandsFirm::ask,
+            FingerGaps::ask,
             CaseOpens::ask);
 
     private MakeQuestions() {}

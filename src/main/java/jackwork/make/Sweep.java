@@ -11,6 +11,7 @@ import jackwork.parts.Layers;
 import jackwork.parts.Part;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.ToDoubleFunction;
 
 /** What passes through the walls of the case, over the whole stroke: lever, figure, and the rods' ends not counted. */
 final class Sweep {
@@ -20,8 +21,20 @@ final class Sweep {
 
     private Sweep() {}
 
-    /** A part's crossing of a slab: how far it spreads along the slab, and in which depth. */
-    record Crossing(String part, double from, double to, double back, double front) {}
+    /**
+     * A part's crossing of a slab: how far it spreads along the slab, and in which depth.
+     *
+     * @param nearsFrom by how much its lower edge comes down on what is beyond it while the lever is pressed, mm
+     * @param nearsTo by how much its upper edge comes up
+     */
+    record Crossing(String part, double from, double to, double back, double front, double nearsFrom, double nearsTo) {}
+
+    /** How far a part spreads along a slab when it is so far on its way; nothing where it is not in it. */
+    record Spread(double from, double to) {
+        boolean isThere() {
+            return from <= to;
+        }
+    }
 
     /**
      * Everything that crosses a slab perpendicular to the mechanism's plane.
@@ -38,25 +51,75 @@ final class Sweep {
         List<Crossing> crossings = new ArrayList<>();
         for (int body = 0; body < assembly.bodies().size(); body++) {
             List<Pose> poses = poses(subject, body);
+            List<Pose> pressed = body == assembly.coinWorks().bucket() ? List.of() : pressed(subject, body);
             for (Part part : assembly.body(body).parts()) {
                 double near = body == 0 ? 0 : clear;
-                double[] reach = {Double.POSITIVE_INFINITY, Double.NEGATIVE_INFINITY};
-                Ring ring = Ring.of(part.drawn());
-                for (Pose pose : poses) {
-                    Wanted.goOn();
-                    spread(ring, pose, upright, low - near, high + near, reach);
+                double least = Double.POSITIVE_INFINITY;
+                double most = Double.NEGATIVE_INFINITY;
+                for (Spread spread : spreads(part.drawn(), poses, upright, low - near, high + near)) {
+                    least = Math.min(least, spread.from);
+                    most = Math.max(most, spread.to);
                 }
-                if (reach[0] <= reach[1] && reach[1] >= from && reach[0] <= to) {
+                if (least <= most && most >= from && least <= to) {
+                    List<Spread> way = spreads(part.drawn(), pressed, upright, low, high);
                     crossings.add(new Crossing(
                             part.name(),
-                            Math.max(from, reach[0]),
-                            Math.min(to, reach[1]),
+                            Math.max(from, least),
+                            Math.min(to, most),
                             layers.back(part.layer()),
-                            layers.front(part.layer())));
+                            layers.front(part.layer()),
+                            nears(way, spread -> spread.from),
+                            nears(way, spread -> -spread.to)));
                 }
             }
         }
         return crossings;
+    }
+
+    /** How far a part spreads along a slab, place by place of its way. */
+    static List<Spread> spreads(Outline part, List<Pose> way, boolean upright, double low, double high) {
+        Ring ring = Ring.of(part);
+        List<Spread> spreads = new ArrayList<>();
+        for (Pose pose : way) {
+            Wanted.goOn();
+            double[] reach = {Double.POSITIVE_INFINITY, Double.NEGATIVE_INFINITY};
+            spread(ring, pose, upright, low, high, reach);
+            spreads.add(new Spread(reach[0], reach[1]));
+        }
+        return spreads;
+    }
+
+    /** By how much an edge comes back at most from the farthest that it has been before; endless where it was away. */
+    private static double nears(List<Spread> way, ToDoubleFunction<Spread> edge) {
+        double away = Double.NEGATIVE_INFINITY;
+        double most = 0;
+        for (Spread spread : way) {
+            double now = spread.isThere() ? edge.applyAsDouble(spread) : Double.POSITIVE_INFINITY;
+            away = Math.max(away, now);
+            most = Math.max(most, now == away ? 0 : away - now);
+        }
+        return most;
+    }
+
+    /** Where a body stands as the lever goes down, in order. */
+    static List<Pose> pressed(Subject subject, int number) {
+        return number == 0
+                ? List.of(Pose.REST)
+                : along(subject, number, subject.stroke().pose());
+    }
+
+    private static List<Pose> along(Subject subject, int number, double[][] way) {
+        Body body = subject.assembly().body(number);
+        int moving = subject.mechanism().bodyNumber(body.name());
+        List<Pose> poses = new ArrayList<>();
+        for (double[] pose : way) {
+            if (pose != null && !Double.isNaN(pose[3 * moving])) {
+                double angle = pose[3 * moving + 2];
+                Point turned = body.centre().turned(angle);
+                poses.add(new Pose(pose[3 * moving] - turned.x(), pose[3 * moving + 1] - turned.y(), angle));
+            }
+        }
+        return poses;
     }
 
     /** Where a body stands, sample by sample, as a turn about the origin and a shift from the position drawn. */
@@ -74,17 +137,8 @@ final class Sweep {
             }
             return poses;
         }
-        Body body = assembly.body(number);
-        int moving = subject.mechanism().bodyNumber(body.name());
-        for (double[][] way : List.of(subject.stroke().pose(), subject.stroke().returnPose())) {
-            for (double[] pose : way) {
-                if (pose != null && !Double.isNaN(pose[3 * moving])) {
-                    double angle = pose[3 * moving + 2];
-                    Point turned = body.centre().turned(angle);
-                    poses.add(new Pose(pose[3 * moving] - turned.x(), pose[3 * moving + 1] - turned.y(), angle));
-                }
-            }
-        }
+        poses.addAll(along(subject, number, subject.stroke().pose()));
+        poses.addAll(along(subject, number, subject.stroke().returnPose()));
         return poses;
     }
 

@@ -192,7 +192,7 @@ class CoinCycleTest {
     @Test
     void whatBouncesOutByItselfIsNotThrown() {
         CycleRig rig = CycleRig.of(Assembler.assemble(DesignReader.read(Path.of("demo/cobbler"))), 0, 0);
-        CoinDrop leaps = new CoinDrop(12, 9.5, 0, 0, 0.35, 0.9, 0.12);
+        CoinDrop leaps = new CoinDrop(10, 9.5, 0, 0, 0.35, 0.9, 0.12);
         CycleResult result = CoinCycle.until(CycleStage.THROWN, rig, Visit.of(leaps, new Press(6, 40)));
         assertThat(result.times()).doesNotContainKey(CycleStage.THROWN);
         CoinDrop lies = new CoinDrop(7.5, 11.625, 0, 0, 0.35, 0.3, 0.12);
