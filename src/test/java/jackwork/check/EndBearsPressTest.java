@@ -62,14 +62,7 @@ class EndBearsPressTest {
     @ParameterizedTest
     @CsvSource({"10,PASSES", "400,FAILS"})
     void itRestsOnWhoPresses(String force, Nonsense.Verdict expected) throws IOException {
-        assertThat(Nonsense.ask(
-                        ASKED,
-                        () -> replaced(
-                                "heron",
-                                "workshop.yaml",
-                                "strongest: {value: 60, low: 40, high: 80",
-                                "strongest: {value: %s, low: %s, high: %s".formatted(force, force, force))))
-                .isEqualTo(expected);
+        assertThat(Nonsense.ask(ASKED, () -> Nonsense.pressed("heron", force))).isEqualTo(expected);
     }
 
     /** Without that rod the kicker comes to the one that the bucket tips to, near to the pivot: five times the finger's force. */

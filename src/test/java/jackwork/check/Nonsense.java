@@ -46,6 +46,15 @@ final class Nonsense {
         return Subject.asNumbered(DesignReader.read(DEMO.resolve(design), Map.of(path, text.replace(from, to))));
     }
 
+    /** Pressed at the strongest with just so many newtons. */
+    static Subject pressed(String design, String newtons) throws IOException {
+        return replaced(
+                design,
+                "workshop.yaml",
+                "strongest: {value: 60, low: 40, high: 80",
+                "strongest: {value: %s, low: %s, high: %s".formatted(newtons, newtons, newtons));
+    }
+
     interface Reading {
         Subject subject() throws IOException;
     }

@@ -151,13 +151,7 @@ class RefusedPressTest {
     @ParameterizedTest
     @CsvSource({"10,PASSES", "200,FAILS"})
     void itRestsOnWhoPresses(String force, Nonsense.Verdict expected) throws IOException {
-        assertThat(Nonsense.ask(
-                        new WoodBearsPress(),
-                        () -> replaced(
-                                "heron",
-                                "workshop.yaml",
-                                "strongest: {value: 60, low: 40, high: 80",
-                                "strongest: {value: %s, low: %s, high: %s".formatted(force, force, force))))
+        assertThat(Nonsense.ask(new WoodBearsPress(), () -> Nonsense.pressed("heron", force)))
                 .isEqualTo(expected);
     }
 
